@@ -1,0 +1,66 @@
+package oblate.sky;
+
+import java.util.Optional;
+
+/**
+ * What the sky says a planet looks like from the Earth's centre at an instant. Immutable.
+ *
+ * @param planet the planet
+ * @param time instant of observation, UTC
+ * @param ttMinusUtcS TT − UTC used (s)
+ * @param ephemeris name of the planetary ephemeris used, e.g. "DE405"
+ * @param raApparentDeg right ascension (deg, 0…360), true equator and equinox of date, with light time, aberration, deflection
+ * @param decApparentDeg declination (deg), same frame
+ * @param distanceAu distance Earth's centre to planet's centre (au), light time removed
+ * @param lightTimeS light time (s)
+ * @param sunDistanceAu distance of the planet from the Sun (au)
+ * @param elongationDeg angle Sun–Earth–planet (deg, 0…180)
+ * @param diameterEquatorialArcsec 2 asin(a / distance) (arcsec)
+ * @param diameterPolarArcsec short axis of the outline as seen (arcsec)
+ * @param phaseAngleDeg angle Sun–planet–Earth (deg, 0…180)
+ * @param illuminatedFraction lit share of the disc (0…1)
+ * @param subEarth point under the Earth; its longitudes are the central meridians, geometric, no phase correction
+ * @param subSolar point under the Sun
+ * @param northPolePaDeg position angle of the north pole from true north of date through east (deg, 0…360)
+ * @param northPolePaIcrfDeg the same from ICRF north (deg, 0…360)
+ * @param brightLimbPaDeg position angle of the middle of the sunlit limb, of date (deg, 0…360)
+ * @param rings aspect of the rings, where the planet has some
+ */
+public record ApparentDisc(
+        PlanetModel planet,
+        UtcTime time,
+        double ttMinusUtcS,
+        String ephemeris,
+        double raApparentDeg,
+        double decApparentDeg,
+        double distanceAu,
+        double lightTimeS,
+        double sunDistanceAu,
+        double elongationDeg,
+        double diameterEquatorialArcsec,
+        double diameterPolarArcsec,
+        double phaseAngleDeg,
+        double illuminatedFraction,
+        SubPoint subEarth,
+        SubPoint subSolar,
+        double northPolePaDeg,
+        double northPolePaIcrfDeg,
+        double brightLimbPaDeg,
+        Optional<RingAspect> rings) {
+
+    /** Position angle of the greatest defect of illumination, opposite to the bright limb (deg, 0…360). */
+    public double defectPaDeg() {
+        return (brightLimbPaDeg + 180) % 360;
+    }
+
+    /** Central meridian (deg, 0…360) in a system. */
+    public double centralMeridianDeg(RotationSystem system) {
+        return subEarth.lonDeg(system);
+    }
+
+    /** Longitude (deg, 0…360) in another system of a point given in one; exact at this disc's instant. */
+    public double convertLonDeg(double lonDeg, RotationSystem from, RotationSystem to) {
+        double lon = (lonDeg + subEarth.lonDeg(to) - subEarth.lonDeg(from)) % 360;
+        return lon < 0 ? lon + 360 : lon;
+    }
+}
