@@ -1,0 +1,9 @@
+package oblate.image;
+
+/** Which moment of the capture a stated time is. {@code UNSTATED} when the source does not say. */
+public enum TimeMeaning {
+    START,
+    MIDDLE,
+    END,
+    UNSTATED
+}

@@ -1,0 +1,10 @@
+package oblate.image;
+
+/** Where a capture time was found, in the order in which they are believed. */
+public enum TimeSource {
+    USER,
+    FITS,
+    EXIF,
+    FILE_NAME,
+    SIDE_NOTE
+}
