@@ -1,3 +1,4 @@
+/* SPDX-License-Identifier: Apache-2.0 */
 package oblate.base;
 
 import java.nio.file.Path;
@@ -59,7 +60,8 @@ public final class PluginHost implements AutoCloseable {
         return List.copyOf(usable);
     }
 
-    private <T extends Plugin> void collect(Class<T> point, ClassLoader loader, String where, Map<String, Found<T>> byId) {
+    private <T extends Plugin> void collect(
+            Class<T> point, ClassLoader loader, String where, Map<String, Found<T>> byId) {
         var providers = ServiceLoader.load(point, loader).stream().iterator();
         while (true) {
             try {
@@ -78,7 +80,8 @@ public final class PluginHost implements AutoCloseable {
         }
     }
 
-    @SuppressWarnings("checkstyle:IllegalCatch") // border to a stranger's code: whatever its id() throws costs only itself
+    @SuppressWarnings(
+            "checkstyle:IllegalCatch") // border to a stranger's code: whatever its id() throws costs only itself
     private <T extends Plugin> void admit(T plugin, String where, Map<String, Found<T>> byId) {
         String name = plugin.getClass().getName();
         String id;
@@ -90,7 +93,9 @@ public final class PluginHost implements AutoCloseable {
         }
         if (id == null || !id.matches("[a-z0-9][a-z0-9-]*")) {
             refusals.add(new PluginRefusal(
-                    where, name, "its id \"" + id + "\" is not lower-case letters, digits and hyphens; give it one that is"));
+                    where,
+                    name,
+                    "its id \"" + id + "\" is not lower-case letters, digits and hyphens; give it one that is"));
             return;
         }
         Found<T> other = byId.get(id);
@@ -99,7 +104,9 @@ public final class PluginHost implements AutoCloseable {
             return;
         }
         refusals.add(new PluginRefusal(
-                where, name, "its id \"" + id + "\" is already that of a plug-in in " + other.where() + "; remove one of the two"));
+                where,
+                name,
+                "its id \"" + id + "\" is already that of a plug-in in " + other.where() + "; remove one of the two"));
         if (!other.where().equals("bundled") && other.usable()) {
             refusals.add(new PluginRefusal(
                     other.where(),
