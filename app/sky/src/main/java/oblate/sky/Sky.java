@@ -94,7 +94,7 @@ public final class Sky {
                 distanceKm / Starlight.AU_KM,
                 distanceKm / Starlight.C_KM_PER_DAY * 86400,
                 toSun.norm() / Starlight.AU_KM,
-                Math.toDegrees(seen.apparentSun().angleRad(seen.apparentDirection())),
+                Math.toDegrees(seen.elongationRad()),
                 2 * arcsecUnder(figure.equatorialRadiusKm(), distanceKm),
                 2 * arcsecUnder(figure.equatorialRadiusKm() * axisRatio, distanceKm),
                 Math.toDegrees(phase),
@@ -143,8 +143,9 @@ public final class Sky {
                 .times(1 / (2 * VELOCITY_STEP_DAYS * Starlight.C_KM_PER_DAY));
         Vec3 bent = Starlight.bent(toPlanet.unit(), planetToSun.times(-1), toSun.times(-1));
         Vec3 apparent = Starlight.aberrated(bent, velocityC, toSun.norm());
-        Vec3 apparentSun = Starlight.aberrated(toSun.unit(), velocityC, toSun.norm());
-        return new Sighting(moment, emitted, toPlanet, planetToSun, apparent, apparentSun);
+        Vec3 sunNow = ephemeris.bodyKm(Ephemeris.SUN, t).minus(earth);
+        double elongation = sunNow.angleRad(ephemeris.bodyKm(body, t).minus(earth));
+        return new Sighting(moment, emitted, toPlanet, planetToSun, apparent, elongation);
     }
 
     /**
@@ -155,7 +156,7 @@ public final class Sky {
      * @param toPlanetKm Earth now to planet then
      * @param planetToSunKm planet then to the Sun one light time earlier still
      * @param apparentDirection unit vector to the planet, bent and aberrated
-     * @param apparentSun unit vector to the Sun, aberrated
+     * @param elongationRad geometric angle Sun–Earth–planet at the moment of observation
      */
     private record Sighting(
             Moment moment,
@@ -163,5 +164,5 @@ public final class Sky {
             Vec3 toPlanetKm,
             Vec3 planetToSunKm,
             Vec3 apparentDirection,
-            Vec3 apparentSun) {}
+            double elongationRad) {}
 }
