@@ -18,6 +18,7 @@ import java.util.ServiceLoader;
 public final class PluginHost implements AutoCloseable {
     private final List<PluginJar> jars = new ArrayList<>();
     private final List<PluginRefusal> refusals = new ArrayList<>();
+    private final Map<Class<?>, List<?>> loaded = new LinkedHashMap<>();
 
     private PluginHost() {}
 
@@ -42,9 +43,14 @@ public final class PluginHost implements AutoCloseable {
      *
      * @param point the extension point's interface
      * @param <T> kind of plug-in
-     * @return unmodifiable list; what was refused is added to {@link #refusals()}
+     * @return unmodifiable list, the same at every call; what was refused is added to {@link #refusals()} at the first
      */
+    @SuppressWarnings("unchecked") // the map's values are lists of their key's type
     public <T extends Plugin> List<T> load(Class<T> point) {
+        return (List<T>) loaded.computeIfAbsent(point, p -> find(point));
+    }
+
+    private <T extends Plugin> List<T> find(Class<T> point) {
         Map<String, Found<T>> byId = new LinkedHashMap<>();
         collect(point, PluginHost.class.getClassLoader(), "bundled", byId);
         int bundled = byId.size();
