@@ -138,7 +138,7 @@ public final class Ephemeris {
             int parts = bytes.getInt(at + 8);
             // Pluto may be left out; what an apparent place needs may not.
             boolean absent = n == 0 && body == 9;
-            if (!absent && (word < 3 || n < 2 || n > 40 || parts < 1 || parts > 64)) {
+            if (!absent && (word < 3 || word > 10_000 || n < 2 || n > 40 || parts < 1 || parts > 64)) {
                 throw bad(fileName, "its table of coefficients is broken at body " + body);
             }
         }

@@ -110,7 +110,8 @@ final class MoonWatch {
         if (GlobeHit.normal(point, orientation.pole(), figure).dot(fromEarth) >= 0) {
             return Optional.empty();
         }
-        // One rotation for the whole disc, as a picture's grid has it; the 0.2 s of light time within the globe are left out.
+        // One rotation for the whole disc, as a picture's grid has it; the 0.2 s of light time within the globe are
+        // left out.
         SubPoint at = orientation.under(point);
         Vec3 inPlane = plane.place(fromEarth);
         double[] offset = offsetArcsec(fromEarth);

@@ -35,7 +35,8 @@ public record UtcTime(long epochDay, double secondOfDay) implements Comparable<U
     /** The same reading of the UTC clock. */
     public static UtcTime of(Instant instant) {
         long day = Math.floorDiv(instant.getEpochSecond(), 86400L);
-        return new UtcTime(day, Math.floorMod(instant.getEpochSecond(), 86400L) + instant.getNano() * 1e-9);
+        return new UtcTime(
+                day, fromNanos(Math.floorMod(instant.getEpochSecond(), 86400L) * NANOS_PER_S + instant.getNano()));
     }
 
     /**

@@ -41,10 +41,15 @@ public final class PhysicalTable {
 
     /** From a text that stands beside a test class. */
     public static PhysicalTable beside(Class<?> test, String name) throws IOException {
+        return new PhysicalTable(rowsBeside(test, name));
+    }
+
+    /** Rows by column name of a CSV without quoted cells that stands beside a test class; lines with # are words. */
+    public static List<Map<String, String>> rowsBeside(Class<?> test, String name) throws IOException {
         try (InputStream in = test.getResourceAsStream(name)) {
-            return new PhysicalTable(rows(new String(in.readAllBytes(), StandardCharsets.UTF_8)
+            return rows(new String(in.readAllBytes(), StandardCharsets.UTF_8)
                     .lines()
-                    .toList()));
+                    .toList());
         }
     }
 
@@ -53,8 +58,7 @@ public final class PhysicalTable {
         return new PhysicalTable(rows(Files.readAllLines(file)));
     }
 
-    /** Rows of a CSV without quoted cells; lines with # are words. */
-    static List<Map<String, String>> rows(List<String> lines) {
+    private static List<Map<String, String>> rows(List<String> lines) {
         List<Map<String, String>> rows = new ArrayList<>();
         String[] head = null;
         for (String line : lines) {
