@@ -1,3 +1,4 @@
+/* SPDX-License-Identifier: Apache-2.0 */
 package oblate.sky;
 
 import java.time.Instant;
@@ -21,7 +22,10 @@ public record UtcTime(long epochDay, double secondOfDay) implements Comparable<U
     /** The nearest instant; inside a leap second, the start of the next day. */
     public Instant toInstant() {
         long nanos = Math.round(Math.min(secondOfDay, 86400.0) * 1e9);
-        return LocalDate.ofEpochDay(epochDay).atStartOfDay(ZoneOffset.UTC).toInstant().plusNanos(nanos);
+        return LocalDate.ofEpochDay(epochDay)
+                .atStartOfDay(ZoneOffset.UTC)
+                .toInstant()
+                .plusNanos(nanos);
     }
 
     @Override
