@@ -392,6 +392,11 @@ public final class Archive implements AutoCloseable {
         return catalog.read(handle -> pictures.bySha(handle, sha256));
     }
 
+    /** Whether a path in the archive is some picture's. */
+    boolean isEntered(String relativePath) {
+        return catalog.read(handle -> !pictures.called(handle, relativePath, false).isEmpty());
+    }
+
     ArchiveFolder layout() {
         return folder;
     }
