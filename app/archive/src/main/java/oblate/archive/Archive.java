@@ -357,7 +357,7 @@ public final class Archive implements AutoCloseable {
      * @param repair set aside stray files, put moved ones back, clear leftovers: what can be mended without losing anything
      */
     public CheckReport check(boolean repair, Progress progress) {
-        return new ArchiveCheck(this, folder, catalog, clock).run(repair, progress);
+        return new ArchiveCheck(this, folder, catalog).run(repair, progress);
     }
 
     /**
