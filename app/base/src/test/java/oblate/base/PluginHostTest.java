@@ -3,20 +3,25 @@ package oblate.base;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.io.File;
 import java.io.IOException;
 import java.io.OutputStream;
+import java.net.URI;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipOutputStream;
 import javax.tools.ToolProvider;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
-class PluginHostTest {
+/** The host against good, bad and clashing jars. Public, so that plug-ins compiled in the tests see its extension point. */
+public class PluginHostTest {
 
     /** Extension point of this test. */
     public interface Greeter extends Plugin {
@@ -82,6 +87,16 @@ class PluginHostTest {
         }
     }
 
+    private static String classPath() {
+        return Stream.of(PluginHost.class, PluginHostTest.class)
+                .map(c -> Path.of(URI.create(c.getProtectionDomain()
+                                .getCodeSource()
+                                .getLocation()
+                                .toString()))
+                        .toString())
+                .collect(Collectors.joining(File.pathSeparator));
+    }
+
     private static String greeter(String pack, String name, String id, String constructor) {
         return "package " + pack + "; public class " + name + " implements oblate.base.PluginHostTest.Greeter { "
                 + constructor
@@ -94,16 +109,7 @@ class PluginHostTest {
         Path java = build.resolve(className.substring(className.lastIndexOf('.') + 1) + ".java");
         Files.writeString(java, source);
         int status = ToolProvider.getSystemJavaCompiler()
-                .run(
-                        null,
-                        null,
-                        null,
-                        "-proc:none",
-                        "-cp",
-                        System.getProperty("java.class.path"),
-                        "-d",
-                        build.toString(),
-                        java.toString());
+                .run(null, null, null, "-proc:none", "-cp", classPath(), "-d", build.toString(), java.toString());
         assertThat(status).isZero();
         String entry = className.replace('.', '/') + ".class";
         Map<String, byte[]> entries = provider == null

@@ -15,7 +15,7 @@ import java.util.Optional;
  * @param distanceAu distance Earth's centre to planet's centre (au), light time removed
  * @param lightTimeS light time (s)
  * @param sunDistanceAu distance of the planet from the Sun (au)
- * @param elongationDeg angle Sun–Earth–planet as seen, aberration included (deg, 0…180)
+ * @param elongationDeg angle Sun–Earth–planet between the places all three have at the instant, light time left out (deg, 0…180)
  * @param diameterEquatorialArcsec 2 asin(a / distance) (arcsec)
  * @param diameterPolarArcsec short axis of the outline as seen (arcsec)
  * @param phaseAngleDeg angle Sun–planet–Earth (deg, 0…180)

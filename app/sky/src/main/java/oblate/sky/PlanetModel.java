@@ -20,6 +20,11 @@ public interface PlanetModel extends Plugin {
         return Optional.empty();
     }
 
+    /** Moons whose places are known, in the order they are listed; empty where the plug-in brings none. */
+    default List<MoonFacts> moons() {
+        return List.of();
+    }
+
     /** Named bands of latitude from south to north; empty where the trade names none. */
     default List<Region> regions() {
         return List.of();

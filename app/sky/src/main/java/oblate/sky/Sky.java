@@ -2,6 +2,7 @@
 package oblate.sky;
 
 import java.time.Instant;
+import java.util.List;
 import java.util.Optional;
 import oblate.base.ProblemException;
 
@@ -14,8 +15,6 @@ public final class Sky {
     /** Light from the farthest planet and from the Sun to it is under way for less than this (days). */
     private static final double LIGHT_MARGIN_DAYS = 0.9;
 
-    private static final double VELOCITY_STEP_DAYS = 0.005;
-
     private final Ephemeris ephemeris;
     private final LeapSeconds leapSeconds;
     private final EarthAxis earthAxis = new EarthAxis();
@@ -26,7 +25,7 @@ public final class Sky {
         this.ephemeris = ephemeris;
         this.leapSeconds = leapSeconds;
         UtcTime first = Moment.utcAt(ephemeris.firstTdbDay() + LIGHT_MARGIN_DAYS, leapSeconds);
-        UtcTime last = Moment.utcAt(ephemeris.lastTdbDay() - 2 * VELOCITY_STEP_DAYS, leapSeconds);
+        UtcTime last = Moment.utcAt(ephemeris.lastTdbDay() - 2 * EarthView.VELOCITY_STEP_DAYS, leapSeconds);
         firstInstant = new UtcTime(first.epochDay() + 1, 0).toInstant();
         lastInstant = new UtcTime(last.epochDay(), 0).toInstant();
     }
@@ -47,13 +46,27 @@ public final class Sky {
      * @throws ProblemException {@link SkyProblem#OUTSIDE_EPHEMERIS} outside the ephemeris' span
      */
     public ApparentDisc disc(PlanetModel planet, UtcTime time) {
-        Sighting seen = sighting(planet, time);
-        return disc(planet, seen);
+        return disc(planet, sighting(planet, time));
     }
 
     /** The apparent disc from the Earth's centre, for an instant outside leap seconds. */
     public ApparentDisc disc(PlanetModel planet, Instant time) {
         return disc(planet, UtcTime.of(time));
+    }
+
+    /**
+     * The planet's moons and their shadows from the Earth's centre, in the order the planet lists them.
+     *
+     * @throws ProblemException {@link SkyProblem#NO_MOONS} for a planet without, {@link SkyProblem#OUTSIDE_MOONS} outside the span of their
+     *     motion, {@link SkyProblem#OUTSIDE_EPHEMERIS} outside the ephemeris' span
+     */
+    public List<MoonPlace> moons(PlanetModel planet, UtcTime time) {
+        if (planet.moons().isEmpty()) {
+            throw new ProblemException(SkyProblem.NO_MOONS, planet.label());
+        }
+        Sighting seen = sighting(planet, time);
+        checkMoonSpan(planet, seen);
+        return new MoonWatch(planet, seen, ephemeris).places();
     }
 
     /** First instant the ephemeris covers, light time allowed for; the start of a day. */
@@ -81,20 +94,20 @@ public final class Sky {
         SubPoint subSolar = orientation.under(toSun);
         double phase = toEarth.angleRad(toSun);
         double distanceKm = toEarth.norm();
-        Turn toDate = earthAxis.at(seen.moment().ttDays());
-        Vec3 apparent = toDate.apply(seen.apparentDirection());
+        Turn toDate = seen.earth().toDate();
+        Vec3 apparent = seen.earth().apparent(seen.toPlanetKm());
         double axisRatio = figure.apparentAxisRatio(subEarth.latCentricDeg());
         return new ApparentDisc(
                 planet,
-                seen.moment().utc(),
-                seen.moment().ttMinusUtcS(),
+                seen.earth().moment().utc(),
+                seen.earth().moment().ttMinusUtcS(),
                 ephemeris.name(),
                 apparent.lonDeg(),
                 apparent.latDeg(),
                 distanceKm / Starlight.AU_KM,
                 distanceKm / Starlight.C_KM_PER_DAY * 86400,
                 toSun.norm() / Starlight.AU_KM,
-                Math.toDegrees(seen.apparentSun().angleRad(seen.apparentDirection())),
+                Math.toDegrees(elongationRad(seen)),
                 2 * arcsecUnder(figure.equatorialRadiusKm(), distanceKm),
                 2 * arcsecUnder(figure.equatorialRadiusKm() * axisRatio, distanceKm),
                 Math.toDegrees(phase),
@@ -124,44 +137,34 @@ public final class Sky {
     }
 
     private Sighting sighting(PlanetModel planet, UtcTime time) {
-        Moment moment = Moment.of(time, leapSeconds);
-        double t = moment.tdbDays();
         if (time.compareTo(UtcTime.of(firstInstant)) < 0 || time.compareTo(UtcTime.of(lastInstant)) > 0) {
             throw new ProblemException(
                     SkyProblem.OUTSIDE_EPHEMERIS, planet.label(), time, ephemeris.name(), firstInstant, lastInstant);
         }
-        Vec3 earth = ephemeris.earthKm(t);
-        int body = planet.globe().deBody();
-        Vec3 toPlanet = LightPath.seen(earth, t, when -> ephemeris.bodyKm(body, when));
-        double emitted = t - toPlanet.norm() / Starlight.C_KM_PER_DAY;
-        Vec3 planetPlace = earth.plus(toPlanet);
-        Vec3 planetToSun = LightPath.seen(planetPlace, emitted, when -> ephemeris.bodyKm(Ephemeris.SUN, when));
-        Vec3 toSun = LightPath.seen(earth, t, when -> ephemeris.bodyKm(Ephemeris.SUN, when));
-        Vec3 velocityC = ephemeris
-                .earthKm(t + VELOCITY_STEP_DAYS)
-                .minus(ephemeris.earthKm(t - VELOCITY_STEP_DAYS))
-                .times(1 / (2 * VELOCITY_STEP_DAYS * Starlight.C_KM_PER_DAY));
-        Vec3 bent = Starlight.bent(toPlanet.unit(), planetToSun.times(-1), toSun.times(-1));
-        Vec3 apparent = Starlight.aberrated(bent, velocityC, toSun.norm());
-        Vec3 apparentSun = Starlight.aberrated(toSun.unit(), velocityC, toSun.norm());
-        return new Sighting(moment, emitted, toPlanet, planetToSun, apparent, apparentSun);
+        return Sighting.of(planet, EarthView.at(Moment.of(time, leapSeconds), ephemeris, earthAxis), ephemeris);
     }
 
-    /**
-     * What the Earth sees of a planet, as vectors on ICRF axes.
-     *
-     * @param moment of observation
-     * @param emittedTdbDays when the light left the planet, days of TDB from J2000
-     * @param toPlanetKm Earth now to planet then
-     * @param planetToSunKm planet then to the Sun one light time earlier still
-     * @param apparentDirection unit vector to the planet, bent and aberrated
-     * @param apparentSun unit vector to the Sun, aberrated
-     */
-    private record Sighting(
-            Moment moment,
-            double emittedTdbDays,
-            Vec3 toPlanetKm,
-            Vec3 planetToSunKm,
-            Vec3 apparentDirection,
-            Vec3 apparentSun) {}
+    /** Geometric angle Sun–Earth–planet (rad) at the moment of observation. */
+    private double elongationRad(Sighting seen) {
+        double t = seen.earth().moment().tdbDays();
+        Vec3 earth = seen.earth().placeKm();
+        Vec3 toSun = ephemeris.bodyKm(Ephemeris.SUN, t).minus(earth);
+        return toSun.angleRad(seen.path().centreKm(t).minus(earth));
+    }
+
+    private void checkMoonSpan(PlanetModel planet, Sighting seen) {
+        double t = seen.earth().moment().tdbDays();
+        for (MoonFacts moon : planet.moons()) {
+            double first = moon.motion().firstTdbDay() + LIGHT_MARGIN_DAYS;
+            double last = moon.motion().lastTdbDay();
+            if (t < first || t > last) {
+                throw new ProblemException(
+                        SkyProblem.OUTSIDE_MOONS,
+                        planet.label(),
+                        seen.earth().moment().utc(),
+                        Moment.utcAt(first, leapSeconds).iso(0),
+                        Moment.utcAt(last, leapSeconds).iso(0));
+            }
+        }
+    }
 }

@@ -20,7 +20,7 @@ public enum SkyProblem implements ProblemKind {
     /** Outside the span of a theory of moons. */
     OUTSIDE_MOONS("{0} at {1}: the places of its moons are known from {2} to {3} only; choose a time in that span"),
     /** A planet whose plug-in brings no moons. */
-    NO_MOONS("{0} has no moons here; planets with moons: ask for one of those whose plug-in brings them"),
+    NO_MOONS("{0}: no moons are known here for this planet; choose one whose plug-in brings moons"),
     /** A word that names no planet. */
     NO_SUCH_PLANET("there is no planet \"{0}\"; did you mean {1}? Known planets: {2}"),
     /** No planet plug-in at all. */

@@ -5,6 +5,7 @@ import java.util.List;
 import oblate.sky.Appearance;
 import oblate.sky.Globe;
 import oblate.sky.LongitudeSense;
+import oblate.sky.MoonFacts;
 import oblate.sky.PeriodicTerm;
 import oblate.sky.PlanetModel;
 import oblate.sky.Region;
@@ -78,6 +79,11 @@ public final class Jupiter implements PlanetModel {
     @Override
     public Appearance appearance() {
         return new Appearance(0.95, 0xD8C3A0);
+    }
+
+    @Override
+    public List<MoonFacts> moons() {
+        return GalileanMoons.ALL;
     }
 
     @Override
