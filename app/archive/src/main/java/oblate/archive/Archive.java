@@ -357,7 +357,7 @@ public final class Archive implements AutoCloseable {
      * @param repair set aside stray files, put moved ones back, clear leftovers: what can be mended without losing anything
      */
     public CheckReport check(boolean repair, Progress progress) {
-        return new ArchiveCheck(this, folder, catalog, clock).run(repair, progress);
+        return new ArchiveCheck(this, folder, catalog).run(repair, progress);
     }
 
     /**
@@ -390,6 +390,11 @@ public final class Archive implements AutoCloseable {
 
     Optional<ArchivedPicture> pictureWithSha(String sha256) {
         return catalog.read(handle -> pictures.bySha(handle, sha256));
+    }
+
+    /** Whether a path in the archive is some picture's. */
+    boolean isEntered(String relativePath) {
+        return catalog.read(handle -> !pictures.called(handle, relativePath, false).isEmpty());
     }
 
     ArchiveFolder layout() {

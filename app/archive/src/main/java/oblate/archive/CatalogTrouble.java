@@ -14,6 +14,7 @@ final class CatalogTrouble {
     private static final int SQLITE_CORRUPT = 11;
     private static final int SQLITE_FULL = 13;
     private static final int SQLITE_CANTOPEN = 14;
+    private static final int SQLITE_CONSTRAINT = 19;
     private static final int SQLITE_NOTADB = 26;
 
     private CatalogTrouble() {}
@@ -41,6 +42,7 @@ final class CatalogTrouble {
             case SQLITE_CORRUPT, SQLITE_NOTADB -> Optional.of(ArchiveProblem.BROKEN_CATALOG);
             case SQLITE_PERM, SQLITE_READONLY, SQLITE_IOERR, SQLITE_FULL, SQLITE_CANTOPEN -> Optional.of(
                     ArchiveProblem.CANNOT_WRITE);
+            case SQLITE_CONSTRAINT -> Optional.of(ArchiveProblem.AGAINST_RULES);
             default -> Optional.empty();
         };
     }
@@ -54,6 +56,9 @@ final class CatalogTrouble {
         }
         if (state.startsWith("53") || state.equals("25006") || state.equals("42501")) {
             return Optional.of(ArchiveProblem.CANNOT_WRITE);
+        }
+        if (state.startsWith("23")) {
+            return Optional.of(ArchiveProblem.AGAINST_RULES);
         }
         return state.equals("40001") || state.equals("40P01") || state.equals("55P03")
                 ? Optional.of(ArchiveProblem.BUSY)

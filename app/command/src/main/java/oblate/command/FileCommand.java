@@ -141,7 +141,7 @@ final class FileCommand implements Callable<Integer> {
 
     private static TableOf<FilingOutcome> table() {
         TableOf<FilingOutcome> t = new TableOf<>("Filed");
-        t.text("picture", "number in the archive", o -> String.valueOf(picture(o).id()));
+        t.text("picture", "number in the archive", o -> picture(o).id());
         t.text("file", "file that was handed in", o -> o.file().getFileName().toString());
         t.text("state", "filed now, or already there", o -> o instanceof Filed ? "filed" : "already there");
         t.text("planet", "planet", o -> picture(o).planetId().orElse(null));

@@ -30,7 +30,7 @@ final class MarkTable {
         TableOf<StoredMark> t = new TableOf<>("Marks");
         t.fact("latitudes", "planetographic; lon_sys columns are planetographic longitudes at the picture's mid-time");
         t.fact("offsets", "x to celestial west along the equator as seen, y north, in equatorial radii");
-        t.text("mark", "number", m -> String.valueOf(m.id()));
+        t.text("mark", "number", m -> m.id());
         t.text("feature", "feature", m -> m.featureName().orElse(null));
         t.text("mid_time_utc", "picture's mid-time", m -> m.midUtc().toString());
         t.text("picture", "picture", m -> picture(m).name());

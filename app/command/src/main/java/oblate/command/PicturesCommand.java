@@ -57,7 +57,7 @@ final class PicturesCommand implements Callable<Integer> {
 
     private TableOf<ArchivedPicture> table() {
         TableOf<ArchivedPicture> t = new TableOf<>("Pictures");
-        t.text("picture", "number in the archive", p -> String.valueOf(p.id()));
+        t.text("picture", "number in the archive", p -> p.id());
         t.text("night", "evening's date", p -> p.night().map(Object::toString).orElse(null));
         t.text("mid_time_utc", "middle of the capture", p -> p.time().map(x -> x.midUtc().toString()).orElse(null));
         t.number("time_sigma_s", "s", 1, "its standard uncertainty", p -> p.time()
@@ -70,7 +70,7 @@ final class PicturesCommand implements Callable<Integer> {
                     .get(id));
         }
         t.text("fitted", "has a disc fit", p -> p.fitted() ? "yes" : "no");
-        t.text("marks", "current marks", p -> String.valueOf(p.markCount()));
+        t.text("marks", "current marks", p -> p.markCount());
         t.text("kit", "kit", p -> p.kit().orElse(null));
         t.text("observer", "observer", p -> p.observer().orElse(null));
         t.text("seeing", "seeing as given", p -> p.seeing().map(PicturesCommand::rating).orElse(null));

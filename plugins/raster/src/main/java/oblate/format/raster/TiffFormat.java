@@ -2,6 +2,7 @@ package oblate.format.raster;
 
 import com.drew.lang.RandomAccessFileReader;
 import java.awt.image.BufferedImage;
+import java.awt.image.Raster;
 import java.io.IOException;
 import java.io.RandomAccessFile;
 import java.nio.file.Path;
@@ -64,12 +65,22 @@ public final class TiffFormat implements ImageFormat {
             }
         });
         return DecodeGuard.run(file, "its pixels", () -> {
-            BufferedImage image = Decoders.read(Decoders.tiff(), file);
-            if (image.getWidth() != layout.widthPx() || image.getHeight() != layout.heightPx()) {
-                throw new IOException("it decodes to " + image.getWidth() + " × " + image.getHeight() + " pixels");
+            if (layout.floating()) {
+                // As a picture the decoder would cut floating samples off at 0 and 1; as a raster it leaves them alone.
+                Raster raster = Decoders.readRaster(Decoders.tiff(), file);
+                checkSize(layout, raster.getWidth(), raster.getHeight());
+                return StoredSamples.of(raster, header.channels(), false, layout.orientation());
             }
+            BufferedImage image = Decoders.read(Decoders.tiff(), file);
+            checkSize(layout, image.getWidth(), image.getHeight());
             return StoredSamples.of(image, header.channels(), layout.signed(), layout.orientation());
         });
+    }
+
+    private static void checkSize(TiffLayout layout, int width, int height) throws IOException {
+        if (width != layout.widthPx() || height != layout.heightPx()) {
+            throw new IOException("it decodes to " + width + " × " + height + " pixels");
+        }
     }
 
     static ProblemException unsupported(Path file, String what) {

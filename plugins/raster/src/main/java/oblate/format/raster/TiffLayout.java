@@ -48,6 +48,9 @@ record TiffLayout(
         if (format > 4 || (format == 3 && bits < 16)) {
             throw TiffFormat.unsupported(file, "TIFF samples of kind " + format + " with " + bits + " bits");
         }
+        if (format == 3 && tags.number(TiffTags.PHOTOMETRIC, 1) == 0) {
+            throw TiffFormat.unsupported(file, "TIFF with floating samples of which zero is white");
+        }
         int channels = channels(file, tags, (int) samples);
         if (channels > samples && tags.number(TiffTags.PHOTOMETRIC, 0) != 3) {
             throw new IOException("it claims colour with " + samples + " samples a pixel");
@@ -118,6 +121,12 @@ record TiffLayout(
         long compression = tags.number(TiffTags.COMPRESSION, 1);
         if (offsets.length == 0 && compression != 6) {
             throw new IOException("it does not say where its pixels are");
+        }
+        long rows = tags.number(TiffTags.ROWS_PER_STRIP, height);
+        long strips = (height + Math.max(1, Math.min(rows, height)) - 1) / Math.max(1, Math.min(rows, height))
+                * (tags.number(TiffTags.PLANAR, 1) == 2 ? tags.number(TiffTags.SAMPLES, 1) : 1);
+        if (!tiled && compression != 6 && offsets.length != strips) {
+            throw new IOException("it has " + offsets.length + " strips of pixels where its size asks for " + strips);
         }
         for (int i = 0; i < offsets.length; i++) {
             long end = offsets[i] + (i < lengths.length ? lengths[i] : 1);
