@@ -44,7 +44,7 @@ final class EarthAxis {
         List<double[]> rows = new ArrayList<>();
         for (String line : LeapSeconds.resourceLines("nutation.csv")) {
             if (Character.isDigit(line.charAt(0))) {
-                String[] cells = line.split(",");
+                String[] cells = line.split(",", -1);
                 double[] row = new double[cells.length];
                 for (int i = 0; i < row.length; i++) {
                     row[i] = Double.parseDouble(cells[i]);
@@ -62,10 +62,20 @@ final class EarthAxis {
         double gamma = arcsec(t, -0.052928, 10.556378, 0.4932044, -0.00031238, -0.000002788, 0.0000000260);
         double phi = arcsec(t, 84381.412819, -46.811016, 0.0511268, 0.00053289, -0.000000440, -0.0000000176);
         double psi = arcsec(t, -0.041775, 5038.481484, 1.5584175, -0.00018522, -0.000026452, -0.0000000148);
-        double epsilon = arcsec(t, 84381.406, -46.836769, -0.0001831, 0.00200340, -0.000000576, -0.0000000434);
+        double epsilon = meanObliquityRad(t);
         Turn turn =
                 Turn.NONE.thenZ(gamma).thenX(phi).thenZ(-(psi + nutation[0])).thenX(-(epsilon + nutation[1]));
         return turn;
+    }
+
+    /** Apparent minus mean sidereal time (rad): Δψ cos ε; further terms make 0.003 arcsec. */
+    double equationOfEquinoxesRad(double ttDays) {
+        double t = ttDays / 36525;
+        return nutationRad(t)[0] * Math.cos(meanObliquityRad(t));
+    }
+
+    private static double meanObliquityRad(double t) {
+        return arcsec(t, 84381.406, -46.836769, -0.0001831, 0.00200340, -0.000000576, -0.0000000434);
     }
 
     /** Nutation in longitude and in obliquity (rad) at a time in Julian centuries of TT from J2000. */

@@ -31,4 +31,9 @@ record EarthView(Moment moment, Vec3 placeKm, Vec3 velocityC, Vec3 toSunKm, Turn
         Vec3 bent = Starlight.bent(fromEarthKm.unit(), sunToBody, toSunKm.times(-1));
         return toDate.apply(Starlight.aberrated(bent, velocityC, toSunKm.norm()));
     }
+
+    /** Apparent direction of date of the Sun's centre (unit vector). */
+    Vec3 apparentSun() {
+        return toDate.apply(Starlight.aberrated(toSunKm.unit(), velocityC, toSunKm.norm()));
+    }
 }

@@ -23,12 +23,15 @@ public record Globe(
         LongitudeSense longitudePositive) {
 
     /**
-     * Copies the list and checks that the IAU system is in it.
+     * Copies the list and checks the body's number and that the IAU system is among the systems.
      *
-     * @throws IllegalArgumentException when it is not
+     * @throws IllegalArgumentException when one of them is wrong
      */
     public Globe {
         systems = List.copyOf(systems);
+        if (deBody < 1 || deBody > 9 || deBody == Ephemeris.EARTH_MOON_BARYCENTRE) {
+            throw new IllegalArgumentException("no planet to look at has the number " + deBody);
+        }
         if (systems.stream().noneMatch(s -> s.id().equals(iauSystemId))) {
             throw new IllegalArgumentException("no system " + iauSystemId);
         }

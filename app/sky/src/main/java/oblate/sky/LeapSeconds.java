@@ -12,6 +12,8 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.SortedMap;
+import java.util.TreeMap;
 import oblate.base.ProblemException;
 
 /**
@@ -65,12 +67,12 @@ public final class LeapSeconds {
         List<Step> steps = new ArrayList<>(
                 bundled().steps.stream().filter(s -> s.offsetS < 10).toList());
         LocalDate expires = null;
-        for (String line : text.split("\\R")) {
+        for (String line : text.split("\\R", -1)) {
             try {
                 if (line.startsWith("#@")) {
                     expires = LocalDate.ofEpochDay(ntpDay(line.substring(2).strip()));
                 } else if (!line.isBlank() && !line.startsWith("#")) {
-                    String[] words = line.strip().split("\\s+");
+                    String[] words = line.strip().split("\\s+", -1);
                     steps.add(new Step(ntpDay(words[0]), Integer.parseInt(words[1]), 0, 0));
                 }
             } catch (NumberFormatException | ArrayIndexOutOfBoundsException | DateTimeException e) {
@@ -96,7 +98,7 @@ public final class LeapSeconds {
         for (int i = 1; i < steps.size(); i++) {
             boolean whole = steps.get(i).offsetS >= 11;
             boolean oneMore = Math.abs(steps.get(i).offsetS - steps.get(i - 1).offsetS) == 1;
-            if (steps.get(i).epochDay <= steps.get(i - 1).epochDay || whole && !oneMore) {
+            if (steps.get(i).epochDay <= steps.get(i - 1).epochDay || (whole && !oneMore)) {
                 throw new ProblemException(
                         SkyProblem.BAD_LEAP_SECONDS,
                         name,
@@ -118,6 +120,13 @@ public final class LeapSeconds {
         }
         double mjd = time.epochDay() + MJD_OF_EPOCH_DAY_0 + time.secondOfDay() / 86400;
         return step.offsetS + (mjd - step.referenceMjd) * step.rateSPerDay;
+    }
+
+    /** Days from 1970-01-01 on which a whole number of leap seconds began to hold, from 1972 on, with that number. */
+    SortedMap<Long, Integer> wholeSteps() {
+        SortedMap<Long, Integer> whole = new TreeMap<>();
+        steps.stream().filter(s -> s.offsetS >= 10).forEach(s -> whole.put(s.epochDay, (int) s.offsetS));
+        return whole;
     }
 
     /** TT − UTC (s) at a time. */
@@ -152,7 +161,7 @@ public final class LeapSeconds {
                 if (line.startsWith("# expires ")) {
                     expires = LocalDate.parse(line.substring(10));
                 } else if (Character.isDigit(line.charAt(0))) {
-                    String[] cells = line.split(",");
+                    String[] cells = line.split(",", -1);
                     steps.add(new Step(
                             LocalDate.parse(cells[0]).toEpochDay(),
                             Double.parseDouble(cells[1]),

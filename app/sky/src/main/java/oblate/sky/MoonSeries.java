@@ -31,9 +31,9 @@ public final class MoonSeries implements MoonMotion {
             double firstTdbDay, double lastTdbDay, Map<String, List<double[]>> parts, double node, double inclination) {
         this.firstTdbDay = firstTdbDay;
         this.lastTdbDay = lastTdbDay;
-        r = Sum.of(parts, "r");
-        theta = Sum.of(parts, "theta");
-        z = Sum.of(parts, "z");
+        r = new Sum(parts, "r");
+        theta = new Sum(parts, "theta");
+        z = new Sum(parts, "z");
         Turn turn = Turn.NONE.thenZ(node).thenX(inclination);
         uAxis = turn.xAxis();
         vAxis = turn.yAxis();
@@ -108,18 +108,24 @@ public final class MoonSeries implements MoonMotion {
     }
 
     /** One coordinate: polynomial and cosines. */
-    private record Sum(double c0, double c1, double c2, double c3, double[] value, double[] phase, double[] rate) {
+    private static final class Sum {
+        private final double c0;
+        private final double c1;
+        private final double c2;
+        private final double c3;
+        private final double[] value;
+        private final double[] phase;
+        private final double[] rate;
 
-        static Sum of(Map<String, List<double[]>> parts, String coordinate) {
+        Sum(Map<String, List<double[]>> parts, String coordinate) {
+            c0 = constant(parts, coordinate + " c0");
+            c1 = constant(parts, coordinate + " c1");
+            c2 = constant(parts, coordinate + " c2");
+            c3 = constant(parts, coordinate + " c3");
             List<double[]> cosines = parts.getOrDefault(coordinate + " cos", List.of());
-            return new Sum(
-                    constant(parts, coordinate + " c0"),
-                    constant(parts, coordinate + " c1"),
-                    constant(parts, coordinate + " c2"),
-                    constant(parts, coordinate + " c3"),
-                    cosines.stream().mapToDouble(c -> c[0]).toArray(),
-                    cosines.stream().mapToDouble(c -> c[1]).toArray(),
-                    cosines.stream().mapToDouble(c -> c[2]).toArray());
+            value = cosines.stream().mapToDouble(c -> c[0]).toArray();
+            phase = cosines.stream().mapToDouble(c -> c[1]).toArray();
+            rate = cosines.stream().mapToDouble(c -> c[2]).toArray();
         }
 
         private static double constant(Map<String, List<double[]>> parts, String key) {

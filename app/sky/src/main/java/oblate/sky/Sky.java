@@ -136,12 +136,22 @@ public final class Sky {
         return Math.asin(lengthKm / distanceKm) * Angles.ARCSEC_PER_RAD;
     }
 
-    private Sighting sighting(PlanetModel planet, UtcTime time) {
+    Sighting sighting(PlanetModel planet, UtcTime time) {
+        return Sighting.of(planet, earthView(planet.label(), time), ephemeris);
+    }
+
+    /** The Earth at a time inside the span; {@code what} is named in a refusal. */
+    EarthView earthView(String what, UtcTime time) {
         if (time.compareTo(UtcTime.of(firstInstant)) < 0 || time.compareTo(UtcTime.of(lastInstant)) > 0) {
             throw new ProblemException(
-                    SkyProblem.OUTSIDE_EPHEMERIS, planet.label(), time, ephemeris.name(), firstInstant, lastInstant);
+                    SkyProblem.OUTSIDE_EPHEMERIS, what, time, ephemeris.name(), firstInstant, lastInstant);
         }
-        return Sighting.of(planet, EarthView.at(Moment.of(time, leapSeconds), ephemeris, earthAxis), ephemeris);
+        return EarthView.at(Moment.of(time, leapSeconds), ephemeris, earthAxis);
+    }
+
+    /** Apparent minus mean sidereal time (rad). */
+    double equationOfEquinoxesRad(double ttDays) {
+        return earthAxis.equationOfEquinoxesRad(ttDays);
     }
 
     /** Geometric angle Sun–Earth–planet (rad) at the moment of observation. */

@@ -21,6 +21,9 @@ public enum SkyProblem implements ProblemKind {
     OUTSIDE_MOONS("{0} at {1}: the places of its moons are known from {2} to {3} only; choose a time in that span"),
     /** A planet whose plug-in brings no moons. */
     NO_MOONS("{0}: no moons are known here for this planet; choose one whose plug-in brings moons"),
+    /** A place on the ground that cannot be. */
+    BAD_SITE(
+            "\"{0}\" is not a place on the Earth: {1}; write LAT,LON,HEIGHT in degrees north, degrees east and metres, like 48.2,16.3,170"),
     /** A word that names no planet. */
     NO_SUCH_PLANET("there is no planet \"{0}\"; did you mean {1}? Known planets: {2}"),
     /** No planet plug-in at all. */

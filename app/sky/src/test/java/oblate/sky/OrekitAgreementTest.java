@@ -12,14 +12,18 @@ import org.hipparchus.geometry.euclidean.threed.Vector3D;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.orekit.bodies.CelestialBody;
+import org.orekit.bodies.GeodeticPoint;
+import org.orekit.bodies.OneAxisEllipsoid;
 import org.orekit.data.ClasspathCrawler;
 import org.orekit.data.LazyLoadedDataContext;
 import org.orekit.frames.Frame;
+import org.orekit.frames.TopocentricFrame;
 import org.orekit.frames.Transform;
 import org.orekit.time.AbsoluteDate;
 import org.orekit.time.DateTimeComponents;
 import org.orekit.time.OffsetModel;
 import org.orekit.time.TimeScales;
+import org.orekit.utils.Constants;
 import org.orekit.utils.IERSConventions;
 
 /** Time scales, positions and the Earth's axes against Orekit, which reads the same ephemeris file with a reader of its own. */
@@ -168,6 +172,44 @@ class OrekitAgreementTest {
             Vec3 ours =
                     EPHEMERIS.bodyKm(bodies.get(row.get("body")), Double.parseDouble(row.get("jd_tdb")) - 2451545.0);
             assertThat(ours.minus(theirs).norm()).as("%s", row).isLessThan(0.003);
+        }
+    }
+
+    /** The same place and instant through Orekit's whole chain of Earth frames: a thousandth of a degree, also through a leap second. */
+    @Test
+    void sunAltitudeIsThatOfOrekitsEarthFrames() {
+        Sky sky = Sky.bundled();
+        GroundSite site = new GroundSite(-33.4, 151.2, 900);
+        GroundSky ground = GroundSky.over(sky, site);
+        OneAxisEllipsoid earth = new OneAxisEllipsoid(
+                Constants.WGS84_EARTH_EQUATORIAL_RADIUS,
+                Constants.WGS84_EARTH_FLATTENING,
+                OREKIT.getFrames().getITRF(IERSConventions.IERS_2010, true));
+        TopocentricFrame topocentric = new TopocentricFrame(
+                earth, new GeodeticPoint(Math.toRadians(-33.4), Math.toRadians(151.2), 900), "site");
+        for (String time : List.of(
+                "1975-03-03T04:00:00Z",
+                "1999-07-01T21:30:00Z",
+                "2016-12-31T23:59:60.5Z",
+                "2031-10-20T08:00:00Z",
+                "2055-05-05T01:00:00Z")) {
+            EarthView view = sky.earthView("Sun", UtcTime.parse(time));
+            // undo the turn to the equator of date, so that the comparison covers it
+            Vec3 ofDate = view.apparentSun().times(view.toSunKm().norm() * 1000);
+            Turn turn = view.toDate();
+            Vec3 icrf = turn.xAxis()
+                    .times(ofDate.x())
+                    .plus(ofDate.y(), turn.yAxis())
+                    .plus(ofDate.z(), turn.zAxis());
+            double theirs = topocentric
+                    .getTrackingCoordinates(
+                            new Vector3D(icrf.x(), icrf.y(), icrf.z()),
+                            OREKIT.getFrames().getGCRF(),
+                            date(view.moment().tdbDays()))
+                    .getElevation();
+            assertThat(ground.sunAltitudeDeg(UtcTime.parse(time)))
+                    .as(time)
+                    .isCloseTo(Math.toDegrees(theirs), within(0.001));
         }
     }
 }
