@@ -60,8 +60,10 @@ public final class Archive implements AutoCloseable {
      */
     public static Archive create(Path folder, List<PlanetModel> planets, Clock clock) {
         ArchiveFolder made = vacant(folder);
+        // The catalog first: a folder with an unfinished one can be opened, a folder with other things and no catalog could not.
+        Catalog catalog = CatalogOpening.inFolder(made.root(), false, CatalogOpening.PATIENCE, clock);
         made.make();
-        return new Archive(made, CatalogOpening.inFolder(made.root(), false, CatalogOpening.PATIENCE, clock), planets, clock);
+        return new Archive(made, catalog, planets, clock);
     }
 
     /**

@@ -5,7 +5,7 @@ import oblate.base.ProblemKind;
 /** What can be wrong with an archive or what is asked of it. */
 public enum ArchiveProblem implements ProblemKind {
     NOT_AN_ARCHIVE(
-            "{0}: is no archive (there is no catalog.db in it); name an archive's folder, or make one with: oblate file … --archive DIR --new"),
+            "{0}: is no archive (there is no catalog.db in it); name an archive's folder, or an empty one for oblate file to make one in"),
     FOLDER_NOT_EMPTY("{0}: is a folder with other things in it; name an empty or a new folder for a new archive"),
     NEWER_CATALOG("{0}: its catalog has version {1}, this program knows up to {2}; use a newer Oblate"),
     BROKEN_CATALOG(
