@@ -44,7 +44,9 @@ public final class DriftFitter {
         Arc arc = Arc.of(series.points());
         if (Line.fit(arc.days(), arc.days(), ones(n)).isEmpty()) {
             throw new ProblemException(
-                    DriftProblem.ONE_TIME, series.feature(), series.points().get(0).time());
+                    DriftProblem.ONE_TIME,
+                    series.feature(),
+                    series.points().get(0).time());
         }
         MeanLatitude firstLatitude = MeanLatitude.of(series.points(), ones(n));
         RateWindow searched = window.orElseGet(() -> RateWindow.of(series.planet(), series.system()));
@@ -202,7 +204,8 @@ public final class DriftFitter {
             for (int i = 0; i < arc.size(); i++) {
                 double residual = RateScan.residual(arc, line, i);
                 double good = fit.goodness()[i];
-                states.add(new Drift.PointState(line.at(arc.days()[i]) + residual + offset, residual, good, good >= 0.5));
+                states.add(
+                        new Drift.PointState(line.at(arc.days()[i]) + residual + offset, residual, good, good >= 0.5));
             }
             return states;
         }

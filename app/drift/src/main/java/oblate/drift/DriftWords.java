@@ -31,7 +31,8 @@ record DriftWords(
     private void few(List<String> words) {
         int used = fit.used();
         if (used == 2) {
-            words.add("two marks only: the line goes through both, nothing checks it, and its errors are no better than those stated with the marks");
+            words.add(
+                    "two marks only: the line goes through both, nothing checks it, and its errors are no better than those stated with the marks");
         } else if (used < MANY) {
             words.add(text("%d marks only: one false mark among fewer than %d can take the line over", used, MANY));
         }
@@ -109,7 +110,8 @@ record DriftWords(
         double clear = Math.abs(xy) / Math.sqrt(xx * used / (used - 3.0));
         if (xx > 0 && clear > CLEAR_CURVE) {
             words.add(text(
-                    "the residuals bend (%.1f standard errors): the rate changed, and one line tells only its mean over the arc", clear));
+                    "the residuals bend (%.1f standard errors): the rate changed, and one line tells only its mean over the arc",
+                    clear));
         }
     }
 
@@ -117,7 +119,8 @@ record DriftWords(
         Globe globe = series.planet().globe();
         double turn = Motion.turnDegPerDay(globe, series.system(), fit.line().slope());
         if (turn * series.system().degPerDay() <= 0) {
-            words.add("the feature turns against the planet's sense of rotation; the period is given as a positive number");
+            words.add(
+                    "the feature turns against the planet's sense of rotation; the period is given as a positive number");
         }
     }
 

@@ -53,7 +53,8 @@ public final class MarkFile {
                         .onUnmappableCharacter(CodingErrorAction.REPORT))) {
             return read(reader, file.toString(), planet, known);
         } catch (IOException e) {
-            throw new ProblemException(e, DriftProblem.CANNOT_READ, file, e.getClass().getSimpleName());
+            throw new ProblemException(
+                    e, DriftProblem.CANNOT_READ, file, e.getClass().getSimpleName());
         }
     }
 
@@ -86,7 +87,8 @@ public final class MarkFile {
         while (cause.getCause() != null) {
             cause = cause.getCause();
         }
-        String reason = cause instanceof CharacterCodingException ? "it has bytes that are no text" : cause.getMessage();
+        String reason =
+                cause instanceof CharacterCodingException ? "it has bytes that are no text" : cause.getMessage();
         return new ProblemException(e, DriftProblem.NOT_A_TABLE, name, reason);
     }
 
@@ -142,8 +144,8 @@ public final class MarkFile {
             }
             List<String> remarks = new ArrayList<>();
             if (assumed > 0) {
-                remarks.add(name + ": " + assumed + " of " + rows.size() + " marks state no sigma_deg; " + ASSUMED_SIGMA_DEG
-                        + " deg was taken for them");
+                remarks.add(name + ": " + assumed + " of " + rows.size() + " marks state no sigma_deg; "
+                        + ASSUMED_SIGMA_DEG + " deg was taken for them");
             }
             return new MarkTable(planet, system, rows, remarks);
         }
@@ -171,7 +173,8 @@ public final class MarkFile {
         }
 
         private String listed() {
-            String numbers = String.join(", ", badRows.stream().skip(1).map(String::valueOf).toList());
+            String numbers = String.join(
+                    ", ", badRows.stream().skip(1).map(String::valueOf).toList());
             return bad > badRows.size() ? numbers + " …" : numbers;
         }
     }

@@ -44,14 +44,17 @@ public final class MarkSeries {
         archive.features(planet.id()).forEach(feature -> features.put(feature.name(), feature));
         Map<String, List<StoredMark>> byName = new TreeMap<>();
         for (StoredMark mark : archive.marks(search)) {
-            boolean counts = mark.isCurrent() && mark.mark().point().isPresent() && mark.featureName().isPresent();
+            boolean counts = mark.isCurrent()
+                    && mark.mark().point().isPresent()
+                    && mark.featureName().isPresent();
             if (counts && !isMoonOrShadow(features.get(mark.featureName().get()))) {
-                byName.computeIfAbsent(mark.featureName().get(), name -> new ArrayList<>()).add(mark);
+                byName.computeIfAbsent(mark.featureName().get(), name -> new ArrayList<>())
+                        .add(mark);
             }
         }
         List<LongitudeSeries> series = new ArrayList<>(byName.size());
-        byName.forEach((name, marks) -> series.add(
-                of(name, planet, samePart(marks), system.or(() -> ownSystem(planet, features.get(name))))));
+        byName.forEach((name, marks) ->
+                series.add(of(name, planet, samePart(marks), system.or(() -> ownSystem(planet, features.get(name))))));
         return series.stream().filter(one -> !one.points().isEmpty()).toList();
     }
 
@@ -71,7 +74,8 @@ public final class MarkSeries {
         String part = counts.containsKey(CENTRE)
                 ? CENTRE
                 : counts.entrySet().stream()
-                        .max(Map.Entry.<String, Integer>comparingByValue().thenComparing(Map.Entry.comparingByKey(Comparator.reverseOrder())))
+                        .max(Map.Entry.<String, Integer>comparingByValue()
+                                .thenComparing(Map.Entry.comparingByKey(Comparator.reverseOrder())))
                         .orElseThrow()
                         .getKey();
         return marks.stream().filter(mark -> mark.mark().what().equals(part)).toList();
@@ -92,10 +96,13 @@ public final class MarkSeries {
                 points.add(new LongitudePoint(
                         mark.midUtc(),
                         lon,
-                        Math.max(LEAST_SIGMA_DEG, errors.map(ErrorBudget::totalLonDeg).orElse(MarkFile.ASSUMED_SIGMA_DEG)),
+                        Math.max(
+                                LEAST_SIGMA_DEG,
+                                errors.map(ErrorBudget::totalLonDeg).orElse(MarkFile.ASSUMED_SIGMA_DEG)),
                         OptionalDouble.of(mark.mark().point().orElseThrow().latGraphicDeg()),
                         errors.isPresent()
-                                ? OptionalDouble.of(Math.max(LEAST_SIGMA_DEG, errors.get().totalLatDeg()))
+                                ? OptionalDouble.of(
+                                        Math.max(LEAST_SIGMA_DEG, errors.get().totalLatDeg()))
                                 : OptionalDouble.empty()));
             }
         }

@@ -40,7 +40,8 @@ final class RateScan {
         }
         List<Integer> peaks = new ArrayList<>();
         for (int i = 0; i < steps; i++) {
-            boolean higher = (i == 0 || lengths[i] >= lengths[i - 1]) && (i == steps - 1 || lengths[i] >= lengths[i + 1]);
+            boolean higher =
+                    (i == 0 || lengths[i] >= lengths[i - 1]) && (i == steps - 1 || lengths[i] >= lengths[i + 1]);
             if (higher) {
                 peaks.add(i);
             }

@@ -34,7 +34,8 @@ public final class SystemConversion {
         List<LongitudePoint> points = new ArrayList<>(series.points().size());
         for (LongitudePoint point : series.points()) {
             double lon = sky.disc(series.planet(), point.time()).convertLonDeg(point.lonDeg(), series.system(), to);
-            points.add(new LongitudePoint(point.time(), lon, point.sigmaDeg(), point.latGraphicDeg(), point.sigmaLatDeg()));
+            points.add(new LongitudePoint(
+                    point.time(), lon, point.sigmaDeg(), point.latGraphicDeg(), point.sigmaLatDeg()));
         }
         return new LongitudeSeries(series.feature(), series.planet(), to, points);
     }
@@ -59,8 +60,10 @@ public final class SystemConversion {
         List<Drift.PointState> states = new ArrayList<>(drift.states().size());
         for (int i = 0; i < drift.states().size(); i++) {
             Drift.PointState state = drift.states().get(i);
-            double days = Drift.daysBetween(drift.epochUtc(), from.points().get(i).time());
-            states.add(new Drift.PointState(lon + rate * days + state.residualDeg(), state.residualDeg(), state.weight(), state.used()));
+            double days =
+                    Drift.daysBetween(drift.epochUtc(), from.points().get(i).time());
+            states.add(new Drift.PointState(
+                    lon + rate * days + state.residualDeg(), state.residualDeg(), state.weight(), state.used()));
         }
         return new Drift(
                 series,

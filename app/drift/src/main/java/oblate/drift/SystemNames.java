@@ -28,7 +28,9 @@ public final class SystemNames {
             return planet.globe().iauSystem();
         }
         String known = planet.globe().systems().stream()
-                .map(system -> system.id().equalsIgnoreCase(system.label()) ? system.id() : system.id() + " (" + system.label() + ")")
+                .map(system -> system.id().equalsIgnoreCase(system.label())
+                        ? system.id()
+                        : system.id() + " (" + system.label() + ")")
                 .collect(Collectors.joining(", "));
         throw new ProblemException(DriftProblem.UNKNOWN_SYSTEM, word, planet.label(), known);
     }

@@ -26,10 +26,12 @@ class DriftFitterTest {
 
     @Test
     void exactLineIsFoundExactly() {
-        Drift drift = fitter.fit(Sets.jupiter("2", Sets.line(350, 1.25, 0.5, 0, 3, 9, 14, 22, 31, 40, 44, 51, 60, 66, 71, 80)));
+        Drift drift = fitter.fit(
+                Sets.jupiter("2", Sets.line(350, 1.25, 0.5, 0, 3, 9, 14, 22, 31, 40, 44, 51, 60, 66, 71, 80)));
         assertThat(drift.rateDegPerDay()).isCloseTo(1.25, within(1e-9));
         assertThat(drift.rateDegPer30Days()).isCloseTo(37.5, within(1e-7));
-        assertThat(Math.IEEEremainder(drift.unwrappedLonDegAt(Sets.day(0)) - 350, 360)).isCloseTo(0, within(1e-6));
+        assertThat(Math.IEEEremainder(drift.unwrappedLonDegAt(Sets.day(0)) - 350, 360))
+                .isCloseTo(0, within(1e-6));
         assertThat(drift.lonDeg()).isBetween(0.0, 360.0);
         assertThat(drift.rmsDeg()).isLessThan(1e-6);
         assertThat(drift.scatterDeg()).isZero();
@@ -42,7 +44,8 @@ class DriftFitterTest {
 
     @Test
     void falseMarkIsShownAndLeftOut() {
-        List<LongitudePoint> points = new ArrayList<>(Sets.line(10, -0.4, 0.5, 0, 5, 9, 14, 20, 27, 33, 38, 46, 50, 57, 61, 70));
+        List<LongitudePoint> points =
+                new ArrayList<>(Sets.line(10, -0.4, 0.5, 0, 5, 9, 14, 20, 27, 33, 38, 46, 50, 57, 61, 70));
         points.set(6, point(33, 10 - 0.4 * 33 + 12, 0.5));
         Drift drift = fitter.fit(Sets.jupiter("2", points));
         assertThat(drift.rejected()).isEqualTo(1);
@@ -70,7 +73,8 @@ class DriftFitterTest {
     @Test
     void threeMarksHaveLargerErrorsThanTheirFormalOnes() {
         Drift drift = fitter.fit(Sets.jupiter("2", Sets.line(20, 0.1, 0.5, 0, 3.5, 7)));
-        // Three marks over 7 days at 0.5 deg: 3.0 deg per 30 days formally (trade table); root 3 of it with one to spare.
+        // Three marks over 7 days at 0.5 deg: 3.0 deg per 30 days formally (trade table); root 3 of it with one to
+        // spare.
         assertThat(drift.sigmaRateDegPer30Days()).isCloseTo(3.03 * Math.sqrt(3), within(0.01));
         assertThat(drift.warnings()).anyMatch(w -> w.startsWith("3 marks only"));
         assertThat(drift.warnings()).anyMatch(w -> w.startsWith("with any one mark left out"));
@@ -78,7 +82,8 @@ class DriftFitterTest {
 
     @Test
     void statedErrorsAreNeverShrunk() {
-        Drift generous = fitter.fit(Sets.jupiter("2", Sets.line(20, 0.1, 5, 0, 5, 9, 14, 22, 31, 40, 44, 51, 60, 66, 71)));
+        Drift generous =
+                fitter.fit(Sets.jupiter("2", Sets.line(20, 0.1, 5, 0, 5, 9, 14, 22, 31, 40, 44, 51, 60, 66, 71)));
         double xx = 0;
         double mean = (0 + 5 + 9 + 14 + 22 + 31 + 40 + 44 + 51 + 60 + 66 + 71) / 12.0;
         for (double t : new double[] {0, 5, 9, 14, 22, 31, 40, 44, 51, 60, 66, 71}) {
@@ -169,7 +174,9 @@ class DriftFitterTest {
 
     @Property(tries = 200, seed = "41")
     void whatComesOutIsAlwaysANumber(
-            @ForAll @IntRange(min = 2, max = 25) int n, @ForAll long seed, @ForAll @DoubleRange(min = -9, max = 2.6) double logSpan) {
+            @ForAll @IntRange(min = 2, max = 25) int n,
+            @ForAll long seed,
+            @ForAll @DoubleRange(min = -9, max = 2.6) double logSpan) {
         Random random = new Random(seed);
         double span = Math.pow(10, logSpan);
         List<LongitudePoint> points = new ArrayList<>();
@@ -185,14 +192,25 @@ class DriftFitterTest {
         try {
             Drift d = fitter.fit(Sets.jupiter("2", points));
             assertThat(new double[] {
-                        d.lonDeg(), d.sigmaLonDeg(), d.rateDegPerDay(), d.sigmaRateDegPerDay(), d.periodS(), d.sigmaPeriodS(),
-                        d.speedMS().orElse(0), d.sigmaSpeedMS().orElse(0), d.meanLatDeg().orElse(0), d.sigmaMeanLatDeg().orElse(0),
-                        d.rmsDeg(), d.scatterDeg()
+                        d.lonDeg(),
+                        d.sigmaLonDeg(),
+                        d.rateDegPerDay(),
+                        d.sigmaRateDegPerDay(),
+                        d.periodS(),
+                        d.sigmaPeriodS(),
+                        d.speedMS().orElse(0),
+                        d.sigmaSpeedMS().orElse(0),
+                        d.meanLatDeg().orElse(0),
+                        d.sigmaMeanLatDeg().orElse(0),
+                        d.rmsDeg(),
+                        d.scatterDeg()
                     })
                     .doesNotContain(Double.NaN);
             assertThat(d.sigmaRateDegPerDay()).isPositive();
             assertThat(d.lonDeg()).isGreaterThanOrEqualTo(0).isLessThan(360);
-            assertThat(d.states()).hasSize(n).noneMatch(s -> Double.isNaN(s.residualDeg() + s.unwrappedLonDeg() + s.weight()));
+            assertThat(d.states())
+                    .hasSize(n)
+                    .noneMatch(s -> Double.isNaN(s.residualDeg() + s.unwrappedLonDeg() + s.weight()));
         } catch (ProblemException e) {
             assertThat(e.kind()).isEqualTo(DriftProblem.ONE_TIME);
         }
@@ -201,7 +219,8 @@ class DriftFitterTest {
     @Property(tries = 30, seed = "42")
     void orderOfTheMarksDoesNotMatter(@ForAll long seed) {
         var random = new java.util.SplittableRandom(seed);
-        LongitudeSeries series = Sets.simulated(random, new Sets.Recipe(20, -2.5, 0.05, 1, 80, 0, 0)).series();
+        LongitudeSeries series = Sets.simulated(random, new Sets.Recipe(20, -2.5, 0.05, 1, 80, 0, 0))
+                .series();
         List<LongitudePoint> shuffled = new ArrayList<>(series.points());
         Collections.shuffle(shuffled, new Random(seed));
         Drift a = fitter.fit(series);

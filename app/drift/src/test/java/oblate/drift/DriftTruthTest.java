@@ -83,7 +83,8 @@ class DriftTruthTest {
         int within1 = 0;
         int within2 = 0;
         for (int i = 0; i < runs; i++) {
-            Simulated made = Sets.simulated(random, new Recipe(marks, random.nextDouble(-8, 3), falseShare, factor, 90, 0, 0));
+            Simulated made =
+                    Sets.simulated(random, new Recipe(marks, random.nextDouble(-8, 3), falseShare, factor, 90, 0, 0));
             Drift drift = fitter.fit(made.series());
             double error = drift.rateDegPerDay() - made.rate();
             square += error * error;

@@ -46,7 +46,8 @@ class MarkFileTest {
         assertThat(table.series().get(0).points().get(0).lonDeg()).isEqualTo(359);
         assertThat(table.series().get(0).points().get(0).sigmaDeg()).isEqualTo(0.5);
         assertThat(table.series().get(1).points().get(1).time()).isEqualTo(Instant.parse("2024-12-09T20:58:00Z"));
-        assertThat(table.remarks()).containsExactly("marks.csv: 1 of 3 marks state no sigma_deg; 0.5 deg was taken for them");
+        assertThat(table.remarks())
+                .containsExactly("marks.csv: 1 of 3 marks state no sigma_deg; 0.5 deg was taken for them");
         assertThat(table.rows()).extracting(MarkRow::row).containsExactly(1, 2, 3);
     }
 
@@ -69,7 +70,8 @@ class MarkFileTest {
 
     @Test
     void remarksByteOrderMarkOtherColumnsAndCaseDoNotMatter() {
-        MarkTable table = read("\uFEFF# made by hand\n# System II\nNote, Lon_Deg ,TIME_UTC,feature\n\"a, b\",12.5,2024-12-07T20:58:00Z,\"#1 \"\"white\"\"\"\n\n");
+        MarkTable table = read(
+                "\uFEFF# made by hand\n# System II\nNote, Lon_Deg ,TIME_UTC,feature\n\"a, b\",12.5,2024-12-07T20:58:00Z,\"#1 \"\"white\"\"\"\n\n");
         assertThat(table.rows()).singleElement().satisfies(row -> {
             assertThat(row.feature()).isEqualTo("#1 \"white\"");
             assertThat(row.point().lonDeg()).isEqualTo(12.5);
@@ -78,9 +80,12 @@ class MarkFileTest {
 
     @ParameterizedTest
     @CsvSource({
-        "lon_deg, NaN", "lon_deg, Infinity", "lon_deg, 0x1p3", "lon_deg, 12d", "lon_deg, 1e300", "lon_deg, twelve", "lon_deg, ''",
-        "lat_deg, 90.01", "lat_deg, -91", "lat_deg, NaN", "sigma_deg, 0", "sigma_deg, -0.5", "sigma_deg, 1e999", "sigma_deg, NaN",
-        "time_utc, 2024-12-07", "time_utc, 2024-12-07T20:58:00", "time_utc, 2024-02-30T20:58:00Z", "time_utc, +999999999-01-01T00:00:00Z", "time_utc, ''"
+        "lon_deg, NaN", "lon_deg, Infinity", "lon_deg, 0x1p3", "lon_deg, 12d", "lon_deg, 1e300", "lon_deg, twelve",
+                "lon_deg, ''",
+        "lat_deg, 90.01", "lat_deg, -91", "lat_deg, NaN", "sigma_deg, 0", "sigma_deg, -0.5", "sigma_deg, 1e999",
+                "sigma_deg, NaN",
+        "time_utc, 2024-12-07", "time_utc, 2024-12-07T20:58:00", "time_utc, 2024-02-30T20:58:00Z",
+                "time_utc, +999999999-01-01T00:00:00Z", "time_utc, ''"
     })
     void badCellIsRefusedWithRowAndColumn(String column, String text) {
         String good = "2024-12-07T20:58:00Z,10,5,0.5\n";
@@ -100,7 +105,8 @@ class MarkFileTest {
             text.append("2024-12-07T20:58:00Z,").append(i % 2 == 0 ? "x" : "1").append('\n');
         }
         assertThat(refusal(text.toString()))
-                .hasMessage("marks.csv, row 2: \"x\" in column lon_deg is no longitude in degrees; correct it, and so 14 more: row 4, 6, 8, 10, 12, 14, 16, 18, 20 …");
+                .hasMessage(
+                        "marks.csv, row 2: \"x\" in column lon_deg is no longitude in degrees; correct it, and so 14 more: row 4, 6, 8, 10, 12, 14, 16, 18, 20 …");
     }
 
     @Test
@@ -117,7 +123,9 @@ class MarkFileTest {
     @Test
     void headerAloneAndDoubledColumnAreRefused() {
         assertThat(refusal("time_utc,lon_deg\n").kind()).isEqualTo(DriftProblem.NO_MARKS);
-        assertThat(refusal("time_utc,lon_deg,LON_DEG\n2024-12-07T20:58:00Z,1,2\n").kind()).isEqualTo(DriftProblem.TWICE);
+        assertThat(refusal("time_utc,lon_deg,LON_DEG\n2024-12-07T20:58:00Z,1,2\n")
+                        .kind())
+                .isEqualTo(DriftProblem.TWICE);
     }
 
     @Test
@@ -154,7 +162,8 @@ class MarkFileTest {
 
     @Test
     void strayTextAfterAQuoteIsRefused() {
-        assertThat(refusal("time_utc,lon_deg\n\"2024-12-07T20:58:00Z\"x,1\n").kind()).isEqualTo(DriftProblem.NOT_A_TABLE);
+        assertThat(refusal("time_utc,lon_deg\n\"2024-12-07T20:58:00Z\"x,1\n").kind())
+                .isEqualTo(DriftProblem.NOT_A_TABLE);
     }
 
     @Test
@@ -184,7 +193,13 @@ class MarkFileTest {
         StringBuilder text = new StringBuilder("feature,time_utc,lon_deg,lat_deg,sigma_deg\n");
         Instant start = Instant.parse("2024-01-01T00:00:00Z");
         for (int i = 0; i < 100_000; i++) {
-            text.append("F").append(i % 50).append(',').append(start.plusSeconds(i * 60L)).append(',').append(i % 360).append(",1.5,0.5\n");
+            text.append("F")
+                    .append(i % 50)
+                    .append(',')
+                    .append(start.plusSeconds(i * 60L))
+                    .append(',')
+                    .append(i % 360)
+                    .append(",1.5,0.5\n");
         }
         Path file = folder.resolve("many.csv");
         Files.writeString(file, text, StandardCharsets.UTF_8);

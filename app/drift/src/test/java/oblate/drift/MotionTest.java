@@ -85,9 +85,12 @@ class MotionTest {
     @Test
     void saturnEquatorialSpot() {
         assertThat(Motion.speedMS(SATURN.globe(), -37, 0)).isBetween(444.0, 452.0);
-        // Equatorial spots of 1994–96: 10 h 20 min 52 s to 21 min 50 s are +9.3 to +10.6 deg per day in System I (BAA 1997; computed in the trade notes).
-        assertThat(Motion.driftOfPeriod(SATURN.globe(), system(SATURN, "1"), 37252)).isCloseTo(9.3, within(0.1));
-        assertThat(Motion.driftOfPeriod(SATURN.globe(), system(SATURN, "1"), 37310)).isCloseTo(10.6, within(0.1));
+        // Equatorial spots of 1994–96: 10 h 20 min 52 s to 21 min 50 s are +9.3 to +10.6 deg per day in System I (BAA
+        // 1997; computed in the trade notes).
+        assertThat(Motion.driftOfPeriod(SATURN.globe(), system(SATURN, "1"), 37252))
+                .isCloseTo(9.3, within(0.1));
+        assertThat(Motion.driftOfPeriod(SATURN.globe(), system(SATURN, "1"), 37310))
+                .isCloseTo(10.6, within(0.1));
     }
 
     /** Neptune's equatorial spot of 2017: 47.5 deg per day (BAA 2017) is 238 m/s at the equator, against the rotation as longitudes grow. */
@@ -103,7 +106,8 @@ class MotionTest {
     void cloudsOfVenusRunAheadWithFallingLongitude() {
         double drift = Motion.driftOfPeriod(VENUS.globe(), VENUS.globe().iauSystem(), 4.50 * 86400);
         assertThat(drift).isCloseTo(-360 / 4.50 + 360 / 243.018, within(1e-3));
-        assertThat(Motion.periodS(VENUS.globe(), VENUS.globe().iauSystem(), drift) / 86400).isCloseTo(4.50, within(1e-9));
+        assertThat(Motion.periodS(VENUS.globe(), VENUS.globe().iauSystem(), drift) / 86400)
+                .isCloseTo(4.50, within(1e-9));
         // Synodic, against the Sun: 1/4.50 + 1/224.701 per day is 4.41 d, as the same study prints.
         assertThat(1 / (1 / 4.50 + 1 / 224.701)).isCloseTo(4.41, within(0.005));
         assertThat(Motion.speedMS(VENUS.globe(), drift, 0)).isPositive();
@@ -129,7 +133,8 @@ class MotionTest {
                 double there = Motion.driftInSystem(globe, drift, from, to);
                 assertThat(Motion.driftInSystem(globe, there, to, from)).isCloseTo(drift, within(1e-11));
                 assertThat(Motion.periodS(globe, to, there))
-                        .isCloseTo(Motion.periodS(globe, from, drift), within(1e-6 * Motion.periodS(globe, from, drift)));
+                        .isCloseTo(
+                                Motion.periodS(globe, from, drift), within(1e-6 * Motion.periodS(globe, from, drift)));
             }
         }
     }

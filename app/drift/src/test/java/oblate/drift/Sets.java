@@ -61,7 +61,14 @@ final class Sets {
     record Simulated(LongitudeSeries series, double lonDeg, double rate, double boundRate) {}
 
     /** What to invent. */
-    record Recipe(int marks, double rate, double falseShare, double trueSigmaFactor, double spanDays, double gapFrom, double gapDays) {}
+    record Recipe(
+            int marks,
+            double rate,
+            double falseShare,
+            double trueSigmaFactor,
+            double spanDays,
+            double gapFrom,
+            double gapDays) {}
 
     static Simulated simulated(SplittableRandom random, Recipe recipe) {
         double lon = random.nextDouble(0, 360);

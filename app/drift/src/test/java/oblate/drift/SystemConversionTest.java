@@ -30,11 +30,16 @@ class SystemConversionTest {
     })
     void onePointInThreeSystems(String time, double lon1, double lon2, double lon3) {
         LongitudePoint point = new LongitudePoint(
-                java.time.Instant.parse(time), lon1, 0.5, java.util.OptionalDouble.empty(), java.util.OptionalDouble.empty());
+                java.time.Instant.parse(time),
+                lon1,
+                0.5,
+                java.util.OptionalDouble.empty(),
+                java.util.OptionalDouble.empty());
         LongitudeSeries series = Sets.jupiter("1", List.of(point));
         assertThat(lonIn(series, "2")).isCloseTo(lon2, within(0.011));
         assertThat(lonIn(series, "3")).isCloseTo(lon3, within(0.011));
-        assertThat(lonIn(CONVERSION.inSystem(series, system(JUPITER, "3")), "1")).isCloseTo(lon1, within(1e-9));
+        assertThat(lonIn(CONVERSION.inSystem(series, system(JUPITER, "3")), "1"))
+                .isCloseTo(lon1, within(1e-9));
     }
 
     @Test
@@ -47,12 +52,14 @@ class SystemConversionTest {
         LongitudeSeries series = Sets.jupiter("2", points);
         Drift converted = CONVERSION.inSystem(fitter.fit(series), system(JUPITER, "1"));
         Drift refitted = fitter.fit(CONVERSION.inSystem(series, system(JUPITER, "1")));
-        assertThat(converted.rateDegPerDay() - fitter.fit(series).rateDegPerDay()).isCloseTo(7.63, within(1e-9));
+        assertThat(converted.rateDegPerDay() - fitter.fit(series).rateDegPerDay())
+                .isCloseTo(7.63, within(1e-9));
         // 7.63 deg per day times the change of the light time, 1e-4 at most.
         assertThat(refitted.rateDegPerDay()).isCloseTo(converted.rateDegPerDay(), within(7.63e-4));
         assertThat(refitted.lonDeg()).isCloseTo(converted.lonDeg(), within(0.02));
         assertThat(refitted.periodS()).isCloseTo(converted.periodS(), within(0.05));
-        assertThat(refitted.speedMS().orElseThrow()).isCloseTo(converted.speedMS().orElseThrow(), within(0.012));
+        assertThat(refitted.speedMS().orElseThrow())
+                .isCloseTo(converted.speedMS().orElseThrow(), within(0.012));
         for (int i = 0; i < points.size(); i++) {
             double measured = converted.series().points().get(i).lonDeg();
             double shown = converted.states().get(i).unwrappedLonDeg();

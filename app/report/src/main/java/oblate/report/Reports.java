@@ -17,7 +17,8 @@ public final class Reports {
      *
      * @param system system of the column {@code lon_deg}; empty for each feature's own
      */
-    public ReportTable positions(Archive archive, PlanetModel planet, MarkSearch search, Optional<RotationSystem> system) {
+    public ReportTable positions(
+            Archive archive, PlanetModel planet, MarkSearch search, Optional<RotationSystem> system) {
         return new PositionTable(archive, planet, system).of(search);
     }
 

@@ -33,7 +33,11 @@ class DriftTableTest {
                     latitudes ? OptionalDouble.of(0.4) : OptionalDouble.empty()));
         }
         return new DriftFitter()
-                .fit(new LongitudeSeries("Red spot", planet, planet.globe().systems().get(planet.globe().systems().size() > 1 ? 1 : 0), points));
+                .fit(new LongitudeSeries(
+                        "Red spot",
+                        planet,
+                        planet.globe().systems().get(planet.globe().systems().size() > 1 ? 1 : 0),
+                        points));
     }
 
     @Test
@@ -42,8 +46,23 @@ class DriftTableTest {
         assertThat(table.columns())
                 .extracting(Column::name)
                 .startsWith(
-                        "feature", "model", "marks", "first_utc", "last_utc", "epoch_utc", "lon_deg", "sigma_lon_deg", "rate_deg_per_day",
-                        "sigma_rate_deg_per_day", "rate_deg_per_30d", "period_s", "sigma_period_s", "speed_m_s", "sigma_speed_m_s", "rms_deg", "rejected");
+                        "feature",
+                        "model",
+                        "marks",
+                        "first_utc",
+                        "last_utc",
+                        "epoch_utc",
+                        "lon_deg",
+                        "sigma_lon_deg",
+                        "rate_deg_per_day",
+                        "sigma_rate_deg_per_day",
+                        "rate_deg_per_30d",
+                        "period_s",
+                        "sigma_period_s",
+                        "speed_m_s",
+                        "sigma_speed_m_s",
+                        "rms_deg",
+                        "rejected");
         assertThat(value(table, "rate_deg_per_30d")).isEqualTo(1.5);
         assertThat(value(table, "system")).isEqualTo("System II");
         assertThat(value(table, "lon_positive")).isEqualTo("west");
@@ -66,17 +85,28 @@ class DriftTableTest {
     @Test
     void directionIsThePlanets() {
         Uranus uranus = new Uranus();
-        assertThat(value(DriftTable.of(uranus, List.of(drift(uranus, true))), "lon_positive")).isEqualTo("east");
+        assertThat(value(DriftTable.of(uranus, List.of(drift(uranus, true))), "lon_positive"))
+                .isEqualTo("east");
     }
 
     @Test
     void tableRoundsOnceAndKnowsItsKinds() {
         List<Column> columns = List.of(
-                new Column("a", "", "", "", "", 2), new Column("b", "", "", "", "", -1), new Column("c", "", "", "", "", -1));
+                new Column("a", "", "", "", "", 2),
+                new Column("b", "", "", "", "", -1),
+                new Column("c", "", "", "", "", -1));
         ReportTable table = new ReportTable(
-                "", Map.of(), columns, List.of(Arrays.asList(1.005, 3, " "), Arrays.asList(-0.001, Double.NaN, "x"), Arrays.asList(7, 2.5, null)));
+                "",
+                Map.of(),
+                columns,
+                List.of(
+                        Arrays.asList(1.005, 3, " "),
+                        Arrays.asList(-0.001, Double.NaN, "x"),
+                        Arrays.asList(7, 2.5, null)));
         // 1.005 is 1.005 as written, and a half goes to the even digit.
-        assertThat(table.rows()).containsExactly(Arrays.asList(1.0, 3.0, null), Arrays.asList(0.0, null, "x"), Arrays.asList(7.0, 2.5, null));
+        assertThat(table.rows())
+                .containsExactly(
+                        Arrays.asList(1.0, 3.0, null), Arrays.asList(0.0, null, "x"), Arrays.asList(7.0, 2.5, null));
         assertThat(table.kind(0)).isEqualTo(ValueKind.NUMBER);
         assertThat(table.kind(2)).isEqualTo(ValueKind.TEXT);
         assertThat(ReportTable.digits(1.23e-7, -1)).isEqualTo("0.000000123");
@@ -86,9 +116,12 @@ class DriftTableTest {
     @Test
     void raggedRowsTwinColumnsAndStrangeValuesAreRefused() {
         Column column = new Column("a", "", "", "", "", 2);
-        assertThatThrownBy(() -> new ReportTable("", Map.of(), List.of(column), List.of(List.of(1.0, 2.0)))).isInstanceOf(IllegalArgumentException.class);
-        assertThatThrownBy(() -> new ReportTable("", Map.of(), List.of(column, column), List.of())).isInstanceOf(IllegalArgumentException.class);
-        assertThatThrownBy(() -> new ReportTable("", Map.of(), List.of(column), List.of(List.of(new StringBuilder())))).isInstanceOf(IllegalArgumentException.class);
+        assertThatThrownBy(() -> new ReportTable("", Map.of(), List.of(column), List.of(List.of(1.0, 2.0))))
+                .isInstanceOf(IllegalArgumentException.class);
+        assertThatThrownBy(() -> new ReportTable("", Map.of(), List.of(column, column), List.of()))
+                .isInstanceOf(IllegalArgumentException.class);
+        assertThatThrownBy(() -> new ReportTable("", Map.of(), List.of(column), List.of(List.of(new StringBuilder()))))
+                .isInstanceOf(IllegalArgumentException.class);
     }
 
     private static Object value(ReportTable table, String column) {

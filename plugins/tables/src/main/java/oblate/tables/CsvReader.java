@@ -42,7 +42,8 @@ public final class CsvReader {
             for (int i = 0; i < places.length; i++) {
                 places[i] = header.indexOf(wanted.get(i).name());
                 if (places[i] < 0) {
-                    throw new ProblemException(TablesProblem.NO_COLUMN, name, wanted.get(i).name());
+                    throw new ProblemException(
+                            TablesProblem.NO_COLUMN, name, wanted.get(i).name());
                 }
             }
             List<List<Object>> rows = new ArrayList<>();
@@ -50,7 +51,9 @@ public final class CsvReader {
                 CSVRecord row = records.next();
                 if (row.size() != header.size()) {
                     throw new ProblemException(
-                            TablesProblem.NOT_A_TABLE, name, "row " + (rows.size() + 1) + " has " + row.size() + " fields");
+                            TablesProblem.NOT_A_TABLE,
+                            name,
+                            "row " + (rows.size() + 1) + " has " + row.size() + " fields");
                 }
                 List<Object> values = new ArrayList<>(places.length);
                 for (int i = 0; i < places.length; i++) {
@@ -79,7 +82,13 @@ public final class CsvReader {
             };
         } catch (DateTimeException | IllegalArgumentException e) {
             throw new ProblemException(
-                    e, TablesProblem.BAD_VALUE, name, row, text, column, kind.name().toLowerCase(java.util.Locale.ROOT));
+                    e,
+                    TablesProblem.BAD_VALUE,
+                    name,
+                    row,
+                    text,
+                    column,
+                    kind.name().toLowerCase(java.util.Locale.ROOT));
         }
     }
 

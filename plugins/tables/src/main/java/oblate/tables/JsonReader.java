@@ -121,7 +121,8 @@ public final class JsonReader {
                 case VALUE_NULL -> null;
                 case VALUE_TRUE -> true;
                 case VALUE_FALSE -> false;
-                case VALUE_NUMBER_INT -> kind == ValueKind.NUMBER ? (Object) json.getDoubleValue() : (Object) json.getLongValue();
+                case VALUE_NUMBER_INT ->
+                    kind == ValueKind.NUMBER ? (Object) json.getDoubleValue() : (Object) json.getLongValue();
                 case VALUE_NUMBER_FLOAT -> json.getDoubleValue();
                 case VALUE_STRING -> kind == ValueKind.TIME ? (Object) Instant.parse(json.getText()) : json.getText();
                 default -> throw new IllegalArgumentException("a value within a value");

@@ -78,7 +78,10 @@ public final class TextFormat implements ReportFormat {
     }
 
     private void facts(Map<String, String> facts, Writer out) throws IOException {
-        int width = facts.keySet().stream().mapToInt(key -> TextWidth.of(Wrap.tame(key))).max().orElse(0);
+        int width = facts.keySet().stream()
+                .mapToInt(key -> TextWidth.of(Wrap.tame(key)))
+                .max()
+                .orElse(0);
         for (Map.Entry<String, String> fact : facts.entrySet()) {
             String label = TextWidth.padRight(Wrap.tame(fact.getKey()), width);
             for (String line : Wrap.lines(fact.getValue(), Math.max(20, pageWidth - width - 2))) {
@@ -158,7 +161,8 @@ public final class TextFormat implements ReportFormat {
     }
 
     private List<List<Laid>> blocks(List<Laid> all, Laid numbers) {
-        int whole = all.stream().mapToInt(column -> column.width() + GAP.length()).sum() - GAP.length();
+        int whole =
+                all.stream().mapToInt(column -> column.width() + GAP.length()).sum() - GAP.length();
         if (whole <= pageWidth) {
             return List.of(all);
         }

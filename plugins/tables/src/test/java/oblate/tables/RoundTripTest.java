@@ -66,7 +66,8 @@ class RoundTripTest {
     @Property(tries = 300, seed = "52")
     void jsonComesBackWhole(@ForAll("rows") List<List<Object>> rows) {
         ReportTable table = table(rows);
-        assertThat(new JsonReader().read(new StringReader(written(new JsonFormat(), table)), "x.json")).isEqualTo(table);
+        assertThat(new JsonReader().read(new StringReader(written(new JsonFormat(), table)), "x.json"))
+                .isEqualTo(table);
     }
 
     @Property(tries = 200, seed = "53")
@@ -79,7 +80,10 @@ class RoundTripTest {
             tame.add(copy);
         }
         String text = written(new TextFormat(80), table(tame));
-        assertThat(text.codePoints().filter(c -> Character.isISOControl(c) && c != '\n').count()).isZero();
+        assertThat(text.codePoints()
+                        .filter(c -> Character.isISOControl(c) && c != '\n')
+                        .count())
+                .isZero();
         text.lines().forEach(line -> assertThat(TextWidth.of(line)).isLessThanOrEqualTo(80));
     }
 
@@ -90,14 +94,18 @@ class RoundTripTest {
             rows.add(java.util.Arrays.asList(text, -1.5, null, -3L, null, null, null));
         }
         String csv = written(new CsvFormat(), table(rows));
-        assertThat(csv.lines().skip(1)).allMatch(line -> !line.matches("^\"?[=+@\\t-].*")).allMatch(line -> line.contains(",-1.500,,-3,"));
-        assertThat(new CsvReader().read(new StringReader(csv), "x.csv", COLUMNS).rows()).isEqualTo(table(rows).rows());
+        assertThat(csv.lines().skip(1))
+                .allMatch(line -> !line.matches("^\"?[=+@\\t-].*"))
+                .allMatch(line -> line.contains(",-1.500,,-3,"));
+        assertThat(new CsvReader().read(new StringReader(csv), "x.csv", COLUMNS).rows())
+                .isEqualTo(table(rows).rows());
     }
 
     @Test
     void csvIsRfc4180() {
         List<List<Object>> rows = new ArrayList<>();
-        rows.add(java.util.Arrays.asList("a \"b\", c", 1.23456, null, 7L, Instant.parse("2024-12-07T20:58:00Z"), true, "two\nlines"));
+        rows.add(java.util.Arrays.asList(
+                "a \"b\", c", 1.23456, null, 7L, Instant.parse("2024-12-07T20:58:00Z"), true, "two\nlines"));
         assertThat(written(new CsvFormat(), table(rows)))
                 .isEqualTo("feature,lon_deg,raw,marks,mid_time_utc,mirrored,note\r\n"
                         + "\"a \"\"b\"\", c\",1.235,,7,2024-12-07T20:58:00Z,yes,\"two\nlines\"\r\n");
@@ -107,10 +115,19 @@ class RoundTripTest {
     void badTablesAreRefusedInOneSentence() {
         assertThat(refusal("")).isEqualTo(TablesProblem.NOT_A_TABLE);
         assertThat(refusal("feature\r\nx\r\n")).isEqualTo(TablesProblem.NO_COLUMN);
-        assertThat(refusal("feature,lon_deg,raw,marks,mid_time_utc,mirrored,note\r\na,x,,,,,\r\n")).isEqualTo(TablesProblem.BAD_VALUE);
-        assertThat(refusal("feature,lon_deg,raw,marks,mid_time_utc,mirrored,note\r\na,1\r\n")).isEqualTo(TablesProblem.NOT_A_TABLE);
-        for (String text : List.of("", "[]", "{\"rows\":[{\"a\":1}]}", "{\"columns\":[{\"name\":\"a\",\"decimals\":\"x\"}]}", "{\"title\":", "nonsense")) {
-            assertThat(catchThrowableOfType(ProblemException.class, () -> new JsonReader().read(new StringReader(text), "x.json")))
+        assertThat(refusal("feature,lon_deg,raw,marks,mid_time_utc,mirrored,note\r\na,x,,,,,\r\n"))
+                .isEqualTo(TablesProblem.BAD_VALUE);
+        assertThat(refusal("feature,lon_deg,raw,marks,mid_time_utc,mirrored,note\r\na,1\r\n"))
+                .isEqualTo(TablesProblem.NOT_A_TABLE);
+        for (String text : List.of(
+                "",
+                "[]",
+                "{\"rows\":[{\"a\":1}]}",
+                "{\"columns\":[{\"name\":\"a\",\"decimals\":\"x\"}]}",
+                "{\"title\":",
+                "nonsense")) {
+            assertThat(catchThrowableOfType(
+                            ProblemException.class, () -> new JsonReader().read(new StringReader(text), "x.json")))
                     .as(text)
                     .isNotNull();
         }
@@ -125,12 +142,22 @@ class RoundTripTest {
     @Provide
     Arbitrary<List<List<Object>>> rows() {
         Arbitrary<String> text = Arbitraries.strings().all().ofMaxLength(40).filter(RoundTripTest::isWellFormed);
-        Arbitrary<Object> words = Arbitraries.oneOf(text, Arbitraries.of("=x", "'-y", "", " ", "a,b", "\"", "\r\n", "木星")).injectNull(0.1).map(x -> x);
+        Arbitrary<Object> words = Arbitraries.oneOf(
+                        text, Arbitraries.of("=x", "'-y", "", " ", "a,b", "\"", "\r\n", "木星"))
+                .injectNull(0.1)
+                .map(x -> x);
         Arbitrary<Object> numbers = Arbitraries.doubles().injectNull(0.1).map(x -> x);
-        Arbitrary<Object> small = Arbitraries.doubles().between(-400, 400).ofScale(9).injectNull(0.1).map(x -> x);
+        Arbitrary<Object> small = Arbitraries.doubles()
+                .between(-400, 400)
+                .ofScale(9)
+                .injectNull(0.1)
+                .map(x -> x);
         Arbitrary<Object> whole = Arbitraries.longs().injectNull(0.1).map(x -> x);
-        Arbitrary<Object> times = Arbitraries.longs().between(-10_000_000_000L, 20_000_000_000L)
-                .map(s -> Instant.ofEpochSecond(s, (s & 7) * 1_000_000)).injectNull(0.1).map(x -> x);
+        Arbitrary<Object> times = Arbitraries.longs()
+                .between(-10_000_000_000L, 20_000_000_000L)
+                .map(s -> Instant.ofEpochSecond(s, (s & 7) * 1_000_000))
+                .injectNull(0.1)
+                .map(x -> x);
         Arbitrary<Object> flags = Arbitraries.of(true, false).injectNull(0.1).map(x -> x);
         Arbitrary<List<Object>> row = Combinators.combine(words, small, numbers, whole, times, flags, words)
                 .as((a, b, c, d, e, f, g) -> java.util.Arrays.asList(a, b, c, d, e, f, g));

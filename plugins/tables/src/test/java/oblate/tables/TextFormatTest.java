@@ -29,14 +29,15 @@ class TextFormatTest {
                 "Drifts",
                 facts,
                 COLUMNS,
-                List.of(Arrays.asList("GRS", -7.125, 2L, null), Arrays.asList("白斑 1", 123.4, 12L, null), Arrays.asList("x", null, null, null)));
+                List.of(
+                        Arrays.asList("GRS", -7.125, 2L, null),
+                        Arrays.asList("白斑 1", 123.4, 12L, null),
+                        Arrays.asList("x", null, null, null)));
     }
 
     @Test
     void numbersStandBelowEachOtherAndWideSignsCountTwice() {
-        assertThat(written(new TextFormat(), table()))
-                .isEqualTo(
-                        """
+        assertThat(written(new TextFormat(), table())).isEqualTo("""
                         Drifts
 
                         planet   Jupiter
@@ -54,12 +55,14 @@ class TextFormatTest {
     @Test
     void wideTableIsBrokenIntoBlocksWithRowNumbers() {
         List<Column> columns = List.of(
-                new Column("a", "A", "", "", "", -1), new Column("b", "B", "", "", "", -1), new Column("c", "C", "", "", "", -1));
+                new Column("a", "A", "", "", "", -1),
+                new Column("b", "B", "", "", "", -1),
+                new Column("c", "C", "", "", "", -1));
         String text = written(
-                new TextFormat(40), new ReportTable("", Map.of(), columns, List.of(List.of("a".repeat(25), "b".repeat(25), "c".repeat(5)))));
-        assertThat(text)
-                .isEqualTo(
-                        """
+                new TextFormat(40),
+                new ReportTable(
+                        "", Map.of(), columns, List.of(List.of("a".repeat(25), "b".repeat(25), "c".repeat(5)))));
+        assertThat(text).isEqualTo("""
                         #  A
                         -  -------------------------
                         1  aaaaaaaaaaaaaaaaaaaaaaaaa
@@ -79,7 +82,9 @@ class TextFormatTest {
     @Test
     void formatsAreFoundByThePluginHost() {
         try (PluginHost host = PluginHost.bundledOnly()) {
-            assertThat(host.load(ReportFormat.class)).extracting(ReportFormat::id).contains("text", "csv", "json");
+            assertThat(host.load(ReportFormat.class))
+                    .extracting(ReportFormat::id)
+                    .contains("text", "csv", "json");
             assertThat(host.refusals()).isEmpty();
         }
     }
