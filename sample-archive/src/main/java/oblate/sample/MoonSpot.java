@@ -1,6 +1,7 @@
 package oblate.sample;
 
 import java.util.Optional;
+import oblate.sky.MoonPlace;
 
 /**
  * A moon as seen from the Earth, in the planet's equatorial radii.
@@ -23,6 +24,25 @@ record MoonSpot(String name, double x, double y, double z, double radius, boolea
      * @param penumbra half the width of its soft edge
      */
     record ShadowSpot(double x, double y, double penumbra) {}
+
+    private static final double KM_PER_AU = 149_597_870.7;
+
+    private static final double SUN_RADIUS_KM = 695_700;
+
+    static MoonSpot of(MoonPlace place, double planetRadiusKm, double sunDistanceAu) {
+        double fromPlanet = Math.sqrt(place.xWestRadii() * place.xWestRadii()
+                + place.yNorthRadii() * place.yNorthRadii()
+                + place.zTowardEarthRadii() * place.zTowardEarthRadii());
+        double penumbra = Math.max(0.004, (fromPlanet - 1) * SUN_RADIUS_KM / (sunDistanceAu * KM_PER_AU));
+        return new MoonSpot(
+                place.id(),
+                place.xWestRadii(),
+                place.yNorthRadii(),
+                place.zTowardEarthRadii(),
+                place.moon().radiusKm() / planetRadiusKm,
+                !place.eclipsed(),
+                place.shadow().map(s -> new ShadowSpot(s.xWestRadii(), s.yNorthRadii(), penumbra)));
+    }
 
     /** Brightness of the surface against a bright cloud, and its tint, after the moons' albedos in round figures. */
     double[] tint() {

@@ -2,6 +2,7 @@ package oblate.sample;
 
 import java.time.Instant;
 import java.time.LocalDate;
+import java.util.List;
 import java.util.Optional;
 
 /**
@@ -17,6 +18,7 @@ import java.util.Optional;
  * @param fileKind kind of file
  * @param carrier where the time is
  * @param view how the globe is turned and lit
+ * @param moons moons that may be in the frame, and those whose shadows are
  * @param subEarthLatGraphicDeg planetographic latitude under the Earth (deg)
  * @param frame where the globe lies in the picture
  * @param day days from the season's epoch to {@code mid}
@@ -36,6 +38,7 @@ record Shot(
         FileKind fileKind,
         TimeCarrier carrier,
         GlobeView view,
+        List<MoonSpot> moons,
         double subEarthLatGraphicDeg,
         CameraFrame frame,
         double day,
@@ -43,6 +46,10 @@ record Shot(
         double blurPx,
         double redShiftXPx,
         double redShiftYPx) {
+
+    Shot {
+        moons = List.copyOf(moons);
+    }
 
     int channels() {
         return kit.colour() && fileKind != FileKind.FITS_16 ? 3 : 1;

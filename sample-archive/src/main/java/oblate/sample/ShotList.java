@@ -24,6 +24,9 @@ final class ShotList {
     /** Red to green over tan(zenith distance), arcsec, in round figures. */
     private static final double RED_GREEN_SPREAD_ARCSEC = 0.37;
 
+    /** Farther from the planet's centre than this no frame reaches (equatorial radii). */
+    private static final double MOON_REACH_RADII = 2.5;
+
     private final Scenario scenario;
     private final Sky sky;
     private final PlanetModel planet;
@@ -95,6 +98,7 @@ final class ShotList {
                 kind,
                 carrier,
                 GlobeView.of(disc),
+                moons(disc),
                 disc.subEarth().latGraphicDeg(),
                 frame,
                 (mid.toEpochMilli() - scenario.epoch().toEpochMilli()) / 86.4e6,
@@ -102,6 +106,14 @@ final class ShotList {
                 seeing / arcsecPerPx,
                 grey ? 0 : -Math.sin(toRed) * spreadPx,
                 grey ? 0 : -Math.cos(toRed) * spreadPx);
+    }
+
+    private List<MoonSpot> moons(ApparentDisc disc) {
+        double radiusKm = planet.globe().figure().equatorialRadiusKm();
+        return sky.moons(planet, disc.time()).stream()
+                .map(m -> MoonSpot.of(m, radiusKm, disc.sunDistanceAu()))
+                .filter(m -> m.shadow().isPresent() || Math.abs(m.x()) < MOON_REACH_RADII)
+                .toList();
     }
 
     /** Each kit's owner has a habit of naming; only some habits carry a time. */
