@@ -1,0 +1,46 @@
+package oblate.archive;
+
+import java.util.Optional;
+import oblate.image.TimeWish;
+
+/**
+ * What the user says about pictures being filed. Empty parts are taken from the files where those say something, else left unknown.
+ *
+ * @param planetId id of the planet
+ * @param site name of a site in the archive
+ * @param observer observer's name
+ * @param kit name of a kit; made when the archive has none of that name
+ * @param filter filter in words
+ * @param seeing seeing
+ * @param transparency transparency
+ * @param notes free words
+ * @param time wishes about time
+ * @param undatedAllowed file a picture without a time as undated rather than refuse it
+ */
+public record FilingFacts(
+        Optional<String> planetId,
+        Optional<String> site,
+        Optional<String> observer,
+        Optional<String> kit,
+        Optional<String> filter,
+        Optional<Rating> seeing,
+        Optional<Rating> transparency,
+        Optional<String> notes,
+        TimeWish time,
+        boolean undatedAllowed) {
+
+    /** Only the planet is said. */
+    public static FilingFacts forPlanet(String planetId) {
+        return new FilingFacts(
+                Optional.of(planetId),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                TimeWish.none(),
+                false);
+    }
+}

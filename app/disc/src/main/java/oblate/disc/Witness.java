@@ -1,0 +1,11 @@
+package oblate.disc;
+
+/**
+ * One source's word on the pole angle, the scale, or whether the picture is mirrored.
+ *
+ * @param quantity "pole angle" (deg), "scale" (arcsec/px) or "mirrored" (1 yes, 0 no)
+ * @param source "limb", "belts", "rings", "moons", "phase", "run", "kit", "hand", "hint"
+ * @param value its word, in the quantity's unit
+ * @param sigma its standard error, in the same unit
+ */
+public record Witness(String quantity, String source, double value, double sigma) {}
