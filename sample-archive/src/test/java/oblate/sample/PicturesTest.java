@@ -11,9 +11,11 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Instant;
+import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.time.ZoneOffset;
 import java.time.format.DateTimeFormatter;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -92,9 +94,13 @@ class PicturesTest {
                     count++;
                 }
             }
-            // Limb darkening and the phase's defect leave the middle within 1.5 % of a radius, and the area within 4 %.
-            assertThat(Math.hypot(sumX, sumY) / count / p.rePx()).as(p.file()).isLessThan(0.015);
-            assertThat(count / (Math.PI * p.rePx() * p.rePx() * 0.9355)).as(p.file()).isCloseTo(0.99, offset(0.04));
+            // The phase's defect moves the middle along the equator, up to 4 % of a radius far from opposition; nothing moves it along the pole's direction.
+            double turn = Math.toRadians(p.poleAngleDeg());
+            double alongPole = -(sumX * Math.sin(turn) + sumY * Math.cos(turn)) / count / p.rePx();
+            boolean nearOpposition = Math.abs(p.evening().toEpochDay() - LocalDate.of(2023, 11, 3).toEpochDay()) < 15;
+            assertThat(alongPole).as(p.file()).isCloseTo(0, offset(0.012));
+            assertThat(Math.hypot(sumX, sumY) / count / p.rePx()).as(p.file()).isLessThan(nearOpposition ? 0.015 : 0.04);
+            assertThat(count / (Math.PI * p.rePx() * p.rePx() * 0.9355)).as(p.file()).isBetween(0.92, 1.02);
         }
     }
 
@@ -114,7 +120,7 @@ class PicturesTest {
             if (m.kind().equals("moon") && fromCentre > 1.15 && inside) {
                 near(p, m, reach, 1);
                 moons++;
-            } else if (m.kind().equals("moon shadow") && m.emissionDeg().getAsDouble() < 45) {
+            } else if (m.kind().equals("moon shadow") && m.emissionDeg().getAsDouble() < 65 && alone(m)) {
                 near(p, m, reach, -1);
                 shadows++;
             }
@@ -123,15 +129,23 @@ class PicturesTest {
         assertThat(shadows).isGreaterThanOrEqualTo(2);
     }
 
+    /** Near opposition a moon stands before its own shadow. */
+    private static boolean alone(SampleTruth.Mark shadow) {
+        return truth.marks().stream()
+                .filter(m -> m.picture().equals(shadow.picture()) && m.kind().equals("moon in transit"))
+                .noneMatch(m -> Math.hypot(m.xPx() - shadow.xPx(), m.yPx() - shadow.yPx()) < 25);
+    }
+
     private static void near(SampleTruth.Picture p, SampleTruth.Mark m, int reach, int sign) throws IOException {
         double[] middle = Pixels.read(folder.resolve(p.file())).middle(m.xPx(), m.yPx(), reach, sign);
         double off = Math.hypot(middle[0] - m.xPx(), middle[1] - m.yPx());
-        assertThat(off).as(p.file() + " " + m.feature()).isLessThan(sign > 0 ? 0.35 : 1.0);
+        assertThat(off).as(p.file() + " " + m.feature()).isLessThan(sign > 0 ? 0.35 : 1.2);
     }
 
     @Test
-    void ovalsLieWhereTheTruthSays() throws IOException {
-        int seen = 0;
+    void darkBarsLieWhereTheTruthSays() throws IOException {
+        List<Double> east = new ArrayList<>();
+        List<Double> north = new ArrayList<>();
         for (SampleTruth.Mark m : truth.marks()) {
             if (!m.kind().equals("dark bar") || m.emissionDeg().getAsDouble() > 35) {
                 continue;
@@ -141,12 +155,17 @@ class PicturesTest {
                     .findFirst()
                     .orElseThrow();
             double[] middle = Pixels.read(folder.resolve(p.file())).middle(m.xPx(), m.yPx(), (int) (0.085 * p.rePx()), -1);
-            // The bars lie on torn clouds, which pull their middles about.
-            assertThat(Math.hypot(middle[0] - m.xPx(), middle[1] - m.yPx())).as(p.file() + " " + m.feature())
-                    .isLessThan(0.02 * p.rePx());
-            seen++;
+            double x = (middle[0] - m.xPx()) / p.rePx();
+            double y = (middle[1] - m.yPx()) / p.rePx();
+            double turn = Math.toRadians(p.poleAngleDeg());
+            east.add((x * Math.cos(turn) - y * Math.sin(turn)) * (p.mirrored() ? -1 : 1));
+            north.add(-(x * Math.sin(turn) + y * Math.cos(turn)));
         }
-        assertThat(seen).isGreaterThanOrEqualTo(5);
+        // The bars lie on torn clouds, which pull their middles about; on the whole they are in place. A tenth of a radius is 6°.
+        assertThat(east).hasSizeGreaterThanOrEqualTo(5).allMatch(v -> Math.abs(v) < 0.035);
+        assertThat(north).allMatch(v -> Math.abs(v) < 0.035);
+        assertThat(east.stream().mapToDouble(v -> v).average().orElseThrow()).isCloseTo(0, offset(0.010));
+        assertThat(north.stream().mapToDouble(v -> v).average().orElseThrow()).isCloseTo(0, offset(0.012));
     }
 
     @Test
