@@ -1,3 +1,4 @@
+/* SPDX-License-Identifier: Apache-2.0 */
 package oblate.sample;
 
 import java.util.List;
@@ -47,7 +48,8 @@ final class CloudMap {
         for (int i = 0; i < edges.length; i++) {
             CloudBand b = bands.get(i);
             for (int column = 0; column < COLUMNS; column++) {
-                edges[i][column] = b.northDeg() + b.waveDeg() * waves.clouds(lonDeg(column), 1000 + 50.0 * i, 22, 30, 4, 0.62);
+                edges[i][column] =
+                        b.northDeg() + b.waveDeg() * waves.clouds(lonDeg(column), 1000 + 50.0 * i, 22, 30, 4, 0.62);
             }
         }
         IntStream.range(0, ROWS).parallel().forEach(this::drawRow);

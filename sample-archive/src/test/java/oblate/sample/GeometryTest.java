@@ -1,3 +1,4 @@
+/* SPDX-License-Identifier: Apache-2.0 */
 package oblate.sample;
 
 import static org.assertj.core.api.Assertions.assertThat;
@@ -33,7 +34,8 @@ class GeometryTest {
 
     @Property(tries = 200)
     void raysMissOutsideTheOutlineAndHitInside(
-            @ForAll @DoubleRange(min = 0, max = 6.28) double angle, @ForAll @DoubleRange(min = -30, max = 30) double tilt) {
+            @ForAll @DoubleRange(min = 0, max = 6.28) double angle,
+            @ForAll @DoubleRange(min = -30, max = 30) double tilt) {
         GlobeView view = new GlobeView(0.9351, tilt, List.of(0.0, 0.0, 0.0), 1, 0, 0);
         Ray ray = new Ray(view);
         double y = view.outlineRatio() * Math.sin(angle);
@@ -43,8 +45,10 @@ class GeometryTest {
 
     @Property
     void aChangeOfRateBendsWithoutAJump(
-            @ForAll @DoubleRange(min = -40, max = 40) double change, @ForAll @DoubleRange(min = -60, max = 60) double day) {
-        Feature f = new Feature("t", "dark spot", "2", 100, 0.5, Optional.of(new Feature.Change(change, -0.25)), 0, 1, 1, LOOK);
+            @ForAll @DoubleRange(min = -40, max = 40) double change,
+            @ForAll @DoubleRange(min = -60, max = 60) double day) {
+        Feature f = new Feature(
+                "t", "dark spot", "2", 100, 0.5, Optional.of(new Feature.Change(change, -0.25)), 0, 1, 1, LOOK);
         assertThat(f.lonAtDeg(0)).isCloseTo(100, offset(1e-12));
         double rate = (f.lonAtDeg(day + 1e-6) - f.lonAtDeg(day)) / 1e-6;
         if (Math.abs(day - change) > 1e-5) {
@@ -60,7 +64,9 @@ class GeometryTest {
         assertThat(up.yPx(0, 1)).isCloseTo(-80, offset(1e-9));
         assertThat(up.xPx(1, 0)).isCloseTo(110, offset(1e-9));
         CameraFrame quarter = new CameraFrame(10, 20, 100, 90, false);
-        assertThat(quarter.xPx(0, 1)).as("counter-clockwise: the pole points left").isCloseTo(-90, offset(1e-9));
+        assertThat(quarter.xPx(0, 1))
+                .as("counter-clockwise: the pole points left")
+                .isCloseTo(-90, offset(1e-9));
         assertThat(quarter.yPx(1, 0)).as("and planetary east up").isCloseTo(-80, offset(1e-9));
         CameraFrame mirrored = new CameraFrame(10, 20, 100, 0, true);
         assertThat(mirrored.xPx(1, 0)).isCloseTo(-90, offset(1e-9));

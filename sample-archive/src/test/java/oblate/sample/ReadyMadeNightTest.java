@@ -1,3 +1,4 @@
+/* SPDX-License-Identifier: Apache-2.0 */
 package oblate.sample;
 
 import static org.assertj.core.api.Assertions.assertThat;
@@ -41,7 +42,8 @@ class ReadyMadeNightTest {
     private static void on(int threads, Path folder) throws InterruptedException, ExecutionException {
         ForkJoinPool pool = new ForkJoinPool(threads);
         try {
-            pool.submit(() -> SampleSeason.night().writeTo(folder, Progress.SILENT)).get();
+            pool.submit(() -> SampleSeason.night().writeTo(folder, Progress.SILENT))
+                    .get();
         } finally {
             pool.shutdown();
         }
@@ -74,7 +76,9 @@ class ReadyMadeNightTest {
     void sameBytesWithOneThreadAndWithFour() throws IOException {
         assertThat(files(together)).isEqualTo(files(alone)).hasSizeGreaterThan(8);
         for (String file : files(alone)) {
-            assertThat(Files.mismatch(alone.resolve(file), together.resolve(file))).as(file).isEqualTo(-1);
+            assertThat(Files.mismatch(alone.resolve(file), together.resolve(file)))
+                    .as(file)
+                    .isEqualTo(-1);
         }
     }
 
@@ -98,13 +102,15 @@ class ReadyMadeNightTest {
         assertThat(kept.channels()).isEqualTo(drawn.channels());
         double step = file.endsWith(".jpg") ? 6 / 255.0 : 1.01 / 255;
         int different = 0;
+        double worst = 0;
         for (int c = 0; c < kept.channels(); c++) {
             for (int i = 0; i < kept.planes()[c].length; i++) {
                 double off = Math.abs(kept.planes()[c][i] - drawn.planes()[c][i]);
-                assertThat(off).as(file).isLessThanOrEqualTo(step);
+                worst = Math.max(worst, off);
                 different += off > 0 ? 1 : 0;
             }
         }
+        assertThat(worst).as(file).isLessThanOrEqualTo(step);
         int samples = kept.channels() * kept.planes()[0].length;
         assertThat(different).as(file).isLessThanOrEqualTo(file.endsWith(".jpg") ? samples / 20 : samples / 1000);
     }

@@ -1,3 +1,4 @@
+/* SPDX-License-Identifier: Apache-2.0 */
 package oblate.sample;
 
 import static org.assertj.core.api.Assertions.assertThat;
@@ -30,10 +31,15 @@ class SeasonTruthTest {
         truth.pictures().forEach(p -> nights.add(p.evening().toString()));
         assertThat(nights).hasSizeGreaterThanOrEqualTo(32);
         assertThat(truth.pictures()).extracting(SampleTruth.Picture::file).doesNotHaveDuplicates();
-        assertThat(truth.wrongClocks()).extracting(SampleTruth.Picture::clockErrorS).containsExactlyInAnyOrder(3600, -420);
+        assertThat(truth.wrongClocks())
+                .extracting(SampleTruth.Picture::clockErrorS)
+                .containsExactlyInAnyOrder(3600, -420);
         assertThat(truth.wrongClocks()).allMatch(p -> !p.wrongClock().isEmpty());
         assertThat(truth.undated()).hasSize(2);
-        assertThat(truth.pictures()).filteredOn(SampleTruth.Picture::mirrored).extracting(SampleTruth.Picture::kitId).containsOnly("b");
+        assertThat(truth.pictures())
+                .filteredOn(SampleTruth.Picture::mirrored)
+                .extracting(SampleTruth.Picture::kitId)
+                .containsOnly("b");
     }
 
     @Test
@@ -42,7 +48,8 @@ class SeasonTruthTest {
         for (SampleTruth.Picture p : truth.pictures()) {
             for (SampleTruth.Mark m : truth.marksOf(p)) {
                 if (m.emissionDeg().orElse(90) < 60) {
-                    evenings.computeIfAbsent(m.feature(), f -> new TreeSet<>()).add(p.evening().toString());
+                    evenings.computeIfAbsent(m.feature(), f -> new TreeSet<>())
+                            .add(p.evening().toString());
                 }
             }
         }
@@ -61,14 +68,16 @@ class SeasonTruthTest {
             double[] handbook = handbook(p.mid());
             assertThat(apart(p.cm1Deg(), handbook[0])).as(p.file()).isLessThan(0.35);
             assertThat(apart(p.cm2Deg(), handbook[1])).as(p.file()).isLessThan(0.35);
-            double centric = Math.toDegrees(Math.atan(RATIO * RATIO * Math.tan(Math.toRadians(p.subEarthLatGraphicDeg()))));
+            double centric =
+                    Math.toDegrees(Math.atan(RATIO * RATIO * Math.tan(Math.toRadians(p.subEarthLatGraphicDeg()))));
             assertThat(centric).as(p.file()).isCloseTo(handbook[2], offset(0.15));
         }
     }
 
     private static double[] handbook(Instant utc) {
         // TT − UTC is 69.184 s in these years.
-        double d = (utc.toEpochMilli() - Instant.parse("2000-01-01T12:00:00Z").toEpochMilli()) / 86.4e6 + 69.184 / 86400;
+        double d =
+                (utc.toEpochMilli() - Instant.parse("2000-01-01T12:00:00Z").toEpochMilli()) / 86.4e6 + 69.184 / 86400;
         double v = Math.toRadians(172.74 + 0.00111588 * d);
         double m = Math.toRadians(357.529 + 0.9856003 * d);
         double n = Math.toRadians(20.020 + 0.0830853 * d + 0.329 * Math.sin(v));
@@ -106,7 +115,8 @@ class SeasonTruthTest {
     void meridiansAreThoseOfSkyAtTheTrueTime() {
         for (SampleTruth.Picture p : truth.pictures()) {
             ApparentDisc disc = sky.disc(new Jupiter(), p.mid());
-            assertThat(List.of(p.cm1Deg(), p.cm2Deg(), p.cm3Deg())).isEqualTo(disc.subEarth().lonDeg());
+            assertThat(List.of(p.cm1Deg(), p.cm2Deg(), p.cm3Deg()))
+                    .isEqualTo(disc.subEarth().lonDeg());
         }
     }
 
@@ -132,10 +142,14 @@ class SeasonTruthTest {
                 double turn = Math.toRadians(p.poleAngleDeg());
                 double x = p.cxPx() + right * Math.cos(turn) - up * Math.sin(turn);
                 double y = p.cyPx() - (right * Math.sin(turn) + up * Math.cos(turn));
-                assertThat(Math.hypot(x - m.xPx(), y - m.yPx())).as(p.file() + " " + m.feature()).isLessThan(1e-6);
+                assertThat(Math.hypot(x - m.xPx(), y - m.yPx()))
+                        .as(p.file() + " " + m.feature())
+                        .isLessThan(1e-6);
                 // Differences of the systems at one instant are the same for every place.
-                assertThat(apart(place.lon1Deg() - place.lon3Deg(), p.cm1Deg() - p.cm3Deg())).isLessThan(1e-9);
-                assertThat(apart(place.lon2Deg() - place.lon3Deg(), p.cm2Deg() - p.cm3Deg())).isLessThan(1e-9);
+                assertThat(apart(place.lon1Deg() - place.lon3Deg(), p.cm1Deg() - p.cm3Deg()))
+                        .isLessThan(1e-9);
+                assertThat(apart(place.lon2Deg() - place.lon3Deg(), p.cm2Deg() - p.cm3Deg()))
+                        .isLessThan(1e-9);
                 checked++;
             }
         }
