@@ -1,3 +1,4 @@
+/* SPDX-License-Identifier: Apache-2.0 */
 package oblate.sample;
 
 /** Smooth random fields on a globe, seamless in longitude: gradient noise in three dimensions, sampled on a cylinder. Immutable. */
@@ -41,8 +42,16 @@ final class CloudNoise {
         double weight = 1;
         double total = 0;
         double scale = 1;
+        double cos = Math.cos(Math.toRadians(lonDeg));
+        double sin = Math.sin(Math.toRadians(lonDeg));
         for (int i = 0; i < octaves; i++) {
-            sum += weight * field(lonDeg + 37.0 * i, latDeg + 11.3 * i, lonGrainDeg * scale, latGrainDeg * scale);
+            double radius = 180 / Math.PI / (lonGrainDeg * scale);
+            double lift = 31.7 * i;
+            sum += weight
+                    * at(
+                            radius * cos + 131.7 + lift,
+                            radius * sin + 57.3 - lift,
+                            latDeg / (latGrainDeg * scale) + 211.1 + lift);
             total += weight * weight;
             weight *= fall;
             scale *= 0.5;
@@ -73,7 +82,10 @@ final class CloudNoise {
                 v);
         double high = mixed(
                 mixed(slope(corner(a + iz + 1), dx, dy, dz - 1), slope(corner(b + iz + 1), dx - 1, dy, dz - 1), u),
-                mixed(slope(corner(c + iz + 1), dx, dy - 1, dz - 1), slope(corner(d + iz + 1), dx - 1, dy - 1, dz - 1), u),
+                mixed(
+                        slope(corner(c + iz + 1), dx, dy - 1, dz - 1),
+                        slope(corner(d + iz + 1), dx - 1, dy - 1, dz - 1),
+                        u),
                 v);
         return mixed(low, high, w);
     }

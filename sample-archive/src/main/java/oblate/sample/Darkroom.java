@@ -1,3 +1,4 @@
+/* SPDX-License-Identifier: Apache-2.0 */
 package oblate.sample;
 
 /**
@@ -10,7 +11,8 @@ package oblate.sample;
  * @param light brightness of a bright zone before the stretch, as a share of full scale
  * @param seed of the noise
  */
-record Darkroom(Kit.Processing processing, double blurPx, double redShiftXPx, double redShiftYPx, double light, long seed) {
+record Darkroom(
+        Kit.Processing processing, double blurPx, double redShiftXPx, double redShiftYPx, double light, long seed) {
     private static final double SKIRT_SHARE = 0.16;
     private static final double SKIRT_WIDTH = 2.3;
 

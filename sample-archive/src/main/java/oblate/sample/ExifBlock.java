@@ -1,3 +1,4 @@
+/* SPDX-License-Identifier: Apache-2.0 */
 package oblate.sample;
 
 import java.io.ByteArrayOutputStream;
@@ -25,7 +26,9 @@ final class ExifBlock {
     /** The block as it stands in a JPEG's APP1 segment behind its mark, or in a PNG's eXIf chunk. */
     static byte[] of(Shot shot) throws IOException {
         Instant stated = shot.stated().orElseThrow();
-        String offset = shot.kit().zone().getTotalSeconds() == 0 ? "+00:00" : shot.kit().zone().getId();
+        String offset = shot.kit().zone().getTotalSeconds() == 0
+                ? "+00:00"
+                : shot.kit().zone().getId();
         TiffOutputSet set = new TiffOutputSet(ByteOrder.BIG_ENDIAN);
         TiffOutputDirectory root = set.getOrCreateRootDirectory();
         root.add(

@@ -1,3 +1,4 @@
+/* SPDX-License-Identifier: Apache-2.0 */
 package oblate.sample;
 
 import java.io.ByteArrayOutputStream;
@@ -16,8 +17,9 @@ import nom.tam.util.FitsOutputStream;
 
 /** A grey picture as FITS: unsigned sixteen bits, bottom row first, start, length and middle of the capture in its head. */
 final class FitsBlock {
-    private static final DateTimeFormatter FITS_TIME =
-            DateTimeFormatter.ofPattern("yyyy-MM-dd'T'HH:mm:ss.SSS", Locale.ROOT).withZone(ZoneOffset.UTC);
+    private static final DateTimeFormatter FITS_TIME = DateTimeFormatter.ofPattern(
+                    "yyyy-MM-dd'T'HH:mm:ss.SSS", Locale.ROOT)
+            .withZone(ZoneOffset.UTC);
     private static final int HALF_RANGE = 32768;
 
     private FitsBlock() {}

@@ -1,3 +1,4 @@
+/* SPDX-License-Identifier: Apache-2.0 */
 package oblate.sample;
 
 import java.util.List;
@@ -24,7 +25,8 @@ record GlobeView(double polarRatio, double latDeg, List<Double> cmDeg, double su
     static GlobeView of(ApparentDisc disc) {
         Globe globe = disc.planet().globe();
         double sunLat = Math.toRadians(disc.subSolar().latCentricDeg());
-        double east = Math.toRadians(disc.subEarth().iauLonDeg() - disc.subSolar().iauLonDeg());
+        double east =
+                Math.toRadians(disc.subEarth().iauLonDeg() - disc.subSolar().iauLonDeg());
         return new GlobeView(
                 globe.figure().polarRatio(),
                 disc.subEarth().latCentricDeg(),

@@ -1,3 +1,4 @@
+/* SPDX-License-Identifier: Apache-2.0 */
 package oblate.sample;
 
 import java.time.ZoneOffset;
@@ -42,7 +43,13 @@ public record Kit(
      * @param mount words
      */
     public record Gear(
-            String telescope, double apertureMm, double focalLengthMm, double pixelUm, String camera, String filter, String mount) {}
+            String telescope,
+            double apertureMm,
+            double focalLengthMm,
+            double pixelUm,
+            String camera,
+            String filter,
+            String mount) {}
 
     /**
      * How the sky lies in the picture.

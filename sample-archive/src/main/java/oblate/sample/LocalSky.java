@@ -1,3 +1,4 @@
+/* SPDX-License-Identifier: Apache-2.0 */
 package oblate.sample;
 
 import java.time.Instant;
@@ -18,7 +19,8 @@ record LocalSky(double altitudeDeg, double zenithPaDeg) {
         double hourAngle = Math.toRadians(sidereal + site.lonEastDeg() - raDeg);
         double lat = Math.toRadians(site.latDeg());
         double dec = Math.toRadians(decDeg);
-        double altitude = Math.asin(Math.sin(lat) * Math.sin(dec) + Math.cos(lat) * Math.cos(dec) * Math.cos(hourAngle));
+        double altitude =
+                Math.asin(Math.sin(lat) * Math.sin(dec) + Math.cos(lat) * Math.cos(dec) * Math.cos(hourAngle));
         double zenith = Math.atan2(
                 Math.cos(lat) * Math.sin(hourAngle),
                 Math.sin(lat) * Math.cos(dec) - Math.cos(lat) * Math.sin(dec) * Math.cos(hourAngle));

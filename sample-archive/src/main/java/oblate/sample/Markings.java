@@ -1,3 +1,4 @@
+/* SPDX-License-Identifier: Apache-2.0 */
 package oblate.sample;
 
 import java.util.List;
@@ -44,7 +45,8 @@ final class Markings {
             switch (f.kind()) {
                 case "red oval" -> redOval(f, x, north, tone);
                 case "ring oval" -> ringOval(f, Math.hypot(x, north), tone);
-                case "dark bar" -> cover(f, Math.pow(Math.pow(Math.abs(x), 2.6) + Math.pow(Math.abs(north), 2.2), 0.42), tone);
+                case "dark bar" ->
+                    cover(f, Math.pow(Math.pow(Math.abs(x), 2.6) + Math.pow(Math.abs(north), 2.2), 0.42), tone);
                 case "dark projection" -> projection(f, away, latDeg, Math.hypot(x, north), tone);
                 case "white oval" -> {
                     double r = Math.hypot(x, north);

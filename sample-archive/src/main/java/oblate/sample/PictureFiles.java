@@ -1,3 +1,4 @@
+/* SPDX-License-Identifier: Apache-2.0 */
 package oblate.sample;
 
 import java.awt.color.ColorSpace;
@@ -52,8 +53,7 @@ final class PictureFiles {
 
     private byte[] encoded(Shot shot, float[][] planes) throws IOException {
         int width = shot.kit().optics().widthPx();
-        Optional<byte[]> exif =
-                shot.carrier() == TimeCarrier.EXIF ? Optional.of(ExifBlock.of(shot)) : Optional.empty();
+        Optional<byte[]> exif = shot.carrier() == TimeCarrier.EXIF ? Optional.of(ExifBlock.of(shot)) : Optional.empty();
         return switch (shot.fileKind()) {
             case PNG_8 -> withExifChunk(imageIo("png", eightBit(planes, width), Optional.empty()), exif);
             case PNG_16 -> withExifChunk(imageIo("png", sixteenBit(planes, width), Optional.empty()), exif);
@@ -69,7 +69,10 @@ final class PictureFiles {
         return "Jupiter, " + shot.kit().label() + "\n"
                 + "Invented sample picture, not an observation.\n"
                 + "Middle of capture: " + NOTE_TIME.format(shot.stated().orElseThrow()) + "\n"
-                + String.format(Locale.ROOT, "Length of capture: %.0f s%n", shot.kit().captureS())
+                + String.format(
+                                Locale.ROOT,
+                                "Length of capture: %.0f s%n",
+                                shot.kit().captureS())
                         .replace(System.lineSeparator(), "\n")
                 + "Seeing: Antoniadi " + shot.plan().seeing() + "\n";
     }

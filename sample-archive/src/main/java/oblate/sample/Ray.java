@@ -1,3 +1,4 @@
+/* SPDX-License-Identifier: Apache-2.0 */
 package oblate.sample;
 
 /** Where a line of sight meets the globe. One per thread; each cast overwrites the last. */

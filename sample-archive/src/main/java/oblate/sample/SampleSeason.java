@@ -1,3 +1,4 @@
+/* SPDX-License-Identifier: Apache-2.0 */
 package oblate.sample;
 
 import java.io.IOException;
@@ -31,6 +32,11 @@ public final class SampleSeason {
     private SampleSeason(Scenario scenario, Sky sky) {
         this.scenario = scenario;
         shots = ShotList.of(scenario, sky, new Jupiter());
+    }
+
+    /** A season from a scenario of one's own. */
+    static SampleSeason of(Scenario scenario, Sky sky) {
+        return new SampleSeason(scenario, sky);
     }
 
     /** The season that ships: five kits, two sites, five months about an opposition. */
@@ -127,7 +133,8 @@ public final class SampleSeason {
         Kit kit = shot.kit();
         var scene = new GlobeRenderer.Scene(shot.view(), markings, shot.day(), kit.captureS(), shot.moons());
         int width = kit.optics().widthPx();
-        float[][] planes = renderer.draw(scene, shot.frame(), width, kit.optics().heightPx());
+        float[][] planes =
+                renderer.draw(scene, shot.frame(), width, kit.optics().heightPx());
         if (shot.channels() == 1) {
             planes = new float[][] {planes[kit.greyChannel()]};
         }
@@ -179,7 +186,8 @@ public final class SampleSeason {
             return "";
         }
         if (errorS % 3600 == 0) {
-            return "zone: the clock stood " + Math.abs(errorS / 3600) + " h " + (errorS > 0 ? "ahead of" : "behind") + " UTC";
+            return "zone: the clock stood " + Math.abs(errorS / 3600) + " h " + (errorS > 0 ? "ahead of" : "behind")
+                    + " UTC";
         }
         return "not set: the clock was " + Math.abs(errorS) + " s " + (errorS > 0 ? "fast" : "slow");
     }
@@ -240,7 +248,11 @@ public final class SampleSeason {
     private static SampleTruth.Place place(GlobeView view, double westOfCmDeg, double latDeg, double emissionDeg) {
         List<Double> cm = view.cmDeg();
         return new SampleTruth.Place(
-                turn(cm.get(0) + westOfCmDeg), turn(cm.get(1) + westOfCmDeg), turn(cm.get(2) + westOfCmDeg), latDeg, emissionDeg);
+                turn(cm.get(0) + westOfCmDeg),
+                turn(cm.get(1) + westOfCmDeg),
+                turn(cm.get(2) + westOfCmDeg),
+                latDeg,
+                emissionDeg);
     }
 
     private static double turn(double deg) {
@@ -250,7 +262,8 @@ public final class SampleSeason {
 
     private static int count(Path folder) throws IOException {
         try (Stream<Path> all = Files.walk(folder)) {
-            return (int) all.filter(p -> Files.isRegularFile(p) && !p.toString().endsWith(".txt")).count();
+            return (int) all.filter(p -> Files.isRegularFile(p) && !p.toString().endsWith(".txt"))
+                    .count();
         }
     }
 

@@ -1,3 +1,4 @@
+/* SPDX-License-Identifier: Apache-2.0 */
 package oblate.sample;
 
 import java.io.IOException;
@@ -101,7 +102,8 @@ record Scenario(
     }
 
     private static Site site(CSVRecord r) {
-        return new Site(r.get("site"), r.get("label"), number(r, "lat_deg"), number(r, "lon_east_deg"), number(r, "height_m"));
+        return new Site(
+                r.get("site"), r.get("label"), number(r, "lat_deg"), number(r, "lon_east_deg"), number(r, "height_m"));
     }
 
     private static CloudBand band(CSVRecord r) {
@@ -130,7 +132,12 @@ record Scenario(
                 number(r, "lat_graphic_deg"),
                 number(r, "semi_lon_deg"),
                 number(r, "semi_lat_deg"),
-                new Feature.Look(number(r, "red"), number(r, "green"), number(r, "blue"), number(r, "strength"), r.get("colour")));
+                new Feature.Look(
+                        number(r, "red"),
+                        number(r, "green"),
+                        number(r, "blue"),
+                        number(r, "strength"),
+                        r.get("colour")));
     }
 
     private static Kit kit(CSVRecord r) {

@@ -1,3 +1,4 @@
+/* SPDX-License-Identifier: Apache-2.0 */
 package oblate.sample;
 
 import java.io.IOException;
@@ -34,8 +35,21 @@ final class SeasonTables {
     private static void writeKits(Scenario scenario, List<Shot> shots, Path folder) throws IOException {
         try (CSVPrinter out = TruthTables.printer(
                 folder.resolve("kits.csv"),
-                "kit", "label", "telescope", "aperture_mm", "focal_length_mm", "pixel_um", "camera", "filter", "mount", "site",
-                "observer", "mirrored", "clock_zone", "capture_s", "note")) {
+                "kit",
+                "label",
+                "telescope",
+                "aperture_mm",
+                "focal_length_mm",
+                "pixel_um",
+                "camera",
+                "filter",
+                "mount",
+                "site",
+                "observer",
+                "mirrored",
+                "clock_zone",
+                "capture_s",
+                "note")) {
             for (Kit k : scenario.kits()) {
                 if (shots.stream().noneMatch(s -> s.kit().id().equals(k.id()))) {
                     continue;
@@ -71,7 +85,14 @@ final class SeasonTables {
         }
         try (CSVPrinter out = TruthTables.printer(
                 folder.resolve("season.csv"),
-                "evening", "site", "observer", "kit", "pictures", "seeing", "seeing_scale", "transparency",
+                "evening",
+                "site",
+                "observer",
+                "kit",
+                "pictures",
+                "seeing",
+                "seeing_scale",
+                "transparency",
                 "transparency_scale")) {
             for (Map.Entry<String, Shot> night : first.entrySet()) {
                 Shot s = night.getValue();

@@ -1,3 +1,4 @@
+/* SPDX-License-Identifier: Apache-2.0 */
 package oblate.sample;
 
 import java.time.Instant;
@@ -49,7 +50,8 @@ final class ShotList {
 
     private void addNight(NightPlan plan) {
         // The camera's seat is the same for all series of an evening with one kit.
-        Dice seat = new Dice(scenario.seed(), plan.evening().toEpochDay() * 31 + plan.kitId().hashCode());
+        Dice seat = new Dice(
+                scenario.seed(), plan.evening().toEpochDay() * 31 + plan.kitId().hashCode());
         double turn = seat.between(-1.5, 1.5);
         double scale = seat.between(0.997, 1.003);
         for (int i = 0; i < plan.count(); i++) {
@@ -82,7 +84,8 @@ final class ShotList {
 
         double seeing = Math.hypot(
                 kit.processing().seeingFloorArcsec(), SEEING_ARCSEC[plan.seeing() - 1] * dice.between(0.8, 1.25));
-        double spreadPx = RED_GREEN_SPREAD_ARCSEC / Math.tan(Math.toRadians(local.altitudeDeg()))
+        double spreadPx = RED_GREEN_SPREAD_ARCSEC
+                / Math.tan(Math.toRadians(local.altitudeDeg()))
                 * kit.processing().dispersionLeft()
                 / arcsecPerPx;
         boolean grey = !kit.colour() || kind == FileKind.FITS_16;
@@ -126,7 +129,7 @@ final class ShotList {
                     case NAME_TENTH_MINUTE -> {
                         long tenth = Math.floorMod(shown.getEpochSecond(), 60L) / 6;
                         yield folder + plan.evening() + "/jupiter " + BASIC_MINUTE.format(shown) + "." + tenth + "Z "
-                                + kit.gear().filter();
+                                + (kit.colour() ? "colour" : kit.gear().filter());
                     }
                     case EXIF -> String.format(Locale.ROOT, "%scard/%s%04d", folder, kit.id(), 120 + count);
                     case FITS -> String.format(Locale.ROOT, "%s%s/%s%03d", folder, plan.evening(), kit.id(), count);

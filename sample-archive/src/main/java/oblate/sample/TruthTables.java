@@ -1,3 +1,4 @@
+/* SPDX-License-Identifier: Apache-2.0 */
 package oblate.sample;
 
 import java.io.IOException;
@@ -21,11 +22,36 @@ final class TruthTables {
     static final String FEATURES = "truth/features.csv";
     static final String MARKS = "truth/marks.csv";
 
-    private static final CSVFormat READING = CSVFormat.RFC4180.builder().setHeader().setSkipHeaderRecord(true).get();
+    private static final CSVFormat READING =
+            CSVFormat.RFC4180.builder().setHeader().setSkipHeaderRecord(true).get();
     private static final String[] PICTURE_COLUMNS = {
-        "file", "planet", "mid_time_utc", "stated_mid_time_utc", "carrier", "clock_error_s", "wrong_clock", "kit", "evening",
-        "seeing_antoniadi", "file_kind", "width_px", "height_px", "channels", "cx", "cy", "re_px", "pole_angle_deg", "mirrored",
-        "cm1_deg", "cm2_deg", "cm3_deg", "sub_earth_lat_graphic_deg", "capture_s", "seeing_arcsec", "blur_px", "red_shift_x_px",
+        "file",
+        "planet",
+        "mid_time_utc",
+        "stated_mid_time_utc",
+        "carrier",
+        "clock_error_s",
+        "wrong_clock",
+        "kit",
+        "evening",
+        "seeing_antoniadi",
+        "file_kind",
+        "width_px",
+        "height_px",
+        "channels",
+        "cx",
+        "cy",
+        "re_px",
+        "pole_angle_deg",
+        "mirrored",
+        "cm1_deg",
+        "cm2_deg",
+        "cm3_deg",
+        "sub_earth_lat_graphic_deg",
+        "capture_s",
+        "seeing_arcsec",
+        "blur_px",
+        "red_shift_x_px",
         "red_shift_y_px"
     };
     private static final String[] FEATURE_COLUMNS = {
@@ -33,7 +59,16 @@ final class TruthTables {
         "lat_graphic_deg", "semi_lon_deg", "semi_lat_deg", "red", "green", "blue", "strength", "colour"
     };
     private static final String[] MARK_COLUMNS = {
-        "picture", "feature", "kind", "x", "y", "lon_sys1_deg", "lon_sys2_deg", "lon_sys3_deg", "lat_graphic_deg", "emission_deg"
+        "picture",
+        "feature",
+        "kind",
+        "x",
+        "y",
+        "lon_sys1_deg",
+        "lon_sys2_deg",
+        "lon_sys3_deg",
+        "lat_graphic_deg",
+        "emission_deg"
     };
 
     private TruthTables() {}
@@ -136,7 +171,9 @@ final class TruthTables {
 
     static SampleTruth read(Path folder) {
         List<CSVRecord> featureRows = records(folder.resolve(FEATURES));
-        Instant epoch = featureRows.isEmpty() ? Instant.EPOCH : Instant.parse(featureRows.get(0).get("epoch_utc"));
+        Instant epoch = featureRows.isEmpty()
+                ? Instant.EPOCH
+                : Instant.parse(featureRows.get(0).get("epoch_utc"));
         return new SampleTruth(
                 epoch,
                 made(folder.resolve(PICTURES), records(folder.resolve(PICTURES)), TruthTables::picture),
@@ -174,7 +211,9 @@ final class TruthTables {
                 r.get("file"),
                 r.get("planet"),
                 Instant.parse(r.get("mid_time_utc")),
-                Optional.of(r.get("stated_mid_time_utc")).filter(s -> !s.isEmpty()).map(Instant::parse),
+                Optional.of(r.get("stated_mid_time_utc"))
+                        .filter(s -> !s.isEmpty())
+                        .map(Instant::parse),
                 TimeCarrier.valueOf(r.get("carrier").toUpperCase(Locale.ROOT)),
                 whole(r, "clock_error_s"),
                 r.get("wrong_clock"),
