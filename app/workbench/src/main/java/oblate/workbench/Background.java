@@ -1,0 +1,145 @@
+package oblate.workbench;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import java.util.concurrent.ThreadFactory;
+import java.util.concurrent.atomic.AtomicInteger;
+import java.util.function.Consumer;
+import java.util.function.Supplier;
+import javax.swing.SwingUtilities;
+import oblate.base.ProblemException;
+import oblate.base.Progress;
+
+/**
+ * Runs work off the event thread and brings its result back onto it. Long work is shown with its progress and can be stopped; archive calls run
+ * one after the other, in the order they were asked for.
+ */
+public final class Background implements AutoCloseable {
+    private final ExecutorService inOrder = Executors.newSingleThreadExecutor(named("oblate-archive"));
+    private final ExecutorService longWork = Executors.newSingleThreadExecutor(named("oblate-work"));
+    private final ExecutorService small = Executors.newFixedThreadPool(2, named("oblate-small"));
+    private final AtomicInteger pending = new AtomicInteger();
+    private final List<Job> jobs = new ArrayList<>();
+    private final List<Runnable> listeners = new ArrayList<>();
+    private final Consumer<String> sayProblem;
+
+    /**
+     * @param sayProblem shows one sentence to a person; called on the event thread
+     */
+    public Background(Consumer<String> sayProblem) {
+        this.sayProblem = sayProblem;
+    }
+
+    private static ThreadFactory named(String name) {
+        AtomicInteger number = new AtomicInteger();
+        return task -> {
+            Thread thread = new Thread(task, name + "-" + number.incrementAndGet());
+            thread.setDaemon(true);
+            return thread;
+        };
+    }
+
+    /**
+     * Long work that tells its progress.
+     *
+     * @param <T> what comes of it
+     */
+    @FunctionalInterface
+    public interface Work<T> {
+        /** Does the work; looks at {@link Progress#isCancelled()} between steps. */
+        T run(Progress progress);
+    }
+
+    /**
+     * Runs long work, shown at the foot of the window until it ends.
+     *
+     * @param title what is being done, a few words
+     * @param work the work, off the event thread
+     * @param whenDone gets its result on the event thread, unless it failed or was stopped
+     * @return the work under way
+     */
+    public <T> Job run(String title, Work<T> work, Consumer<T> whenDone) {
+        Job job = new Job(title, this::tellListeners);
+        jobs.add(job);
+        tellListeners();
+        submit(longWork, () -> work.run(job), result -> {
+            if (!job.isCancelled()) {
+                whenDone.accept(result);
+            }
+        }, () -> {
+            jobs.remove(job);
+            tellListeners();
+        });
+        return job;
+    }
+
+    /** Runs a short archive call, in the order asked for, without showing it; {@code whenDone} gets its result on the event thread. */
+    public <T> void quietly(Supplier<T> call, Consumer<T> whenDone) {
+        submit(inOrder, call, whenDone, () -> {});
+    }
+
+    /** Runs a small piece of work whose order does not matter, such as a thumbnail. */
+    public <T> void aside(Supplier<T> call, Consumer<T> whenDone) {
+        submit(small, call, whenDone, () -> {});
+    }
+
+    @SuppressWarnings("checkstyle:IllegalCatch") // border: work of any panel may fail in any way, and a person must hear of it
+    private <T> void submit(ExecutorService where, Supplier<T> call, Consumer<T> whenDone, Runnable atEnd) {
+        pending.incrementAndGet();
+        where.execute(() -> {
+            Runnable back;
+            try {
+                T result = call.get();
+                back = () -> whenDone.accept(result);
+            } catch (RuntimeException | LinkageError | StackOverflowError | OutOfMemoryError e) {
+                back = () -> sayProblem.accept(sentence(e));
+            }
+            Runnable last = back;
+            SwingUtilities.invokeLater(() -> {
+                try {
+                    atEnd.run();
+                    last.run();
+                } finally {
+                    pending.decrementAndGet();
+                }
+            });
+        });
+    }
+
+    private static String sentence(Throwable e) {
+        if (e instanceof ProblemException) {
+            return e.getMessage();
+        }
+        System.getLogger(Background.class.getName()).log(System.Logger.Level.ERROR, "unexpected failure", e);
+        return "Something unexpected went wrong (" + e.getClass().getSimpleName()
+                + (e.getMessage() == null ? "" : ": " + e.getMessage()) + "); nothing in the archive was lost.";
+    }
+
+    /** Work under way that is shown, oldest first. On the event thread. */
+    public List<Job> jobs() {
+        return List.copyOf(jobs);
+    }
+
+    /** Whether nothing is under way or waiting. */
+    public boolean isIdle() {
+        return pending.get() == 0;
+    }
+
+    /** Called on the event thread when work begins, moves or ends. */
+    public void whenChanged(Runnable listener) {
+        listeners.add(listener);
+    }
+
+    private void tellListeners() {
+        List.copyOf(listeners).forEach(Runnable::run);
+    }
+
+    /** Stops what runs and takes nothing more. */
+    @Override
+    public void close() {
+        jobs().forEach(Job::stop);
+        List.of(inOrder, longWork, small).forEach(ExecutorService::shutdown);
+    }
+}

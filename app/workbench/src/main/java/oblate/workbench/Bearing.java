@@ -1,0 +1,37 @@
+package oblate.workbench;
+
+/** Which way up discs are shown. */
+public enum Bearing {
+    NORTH_UP("north up"),
+    SOUTH_UP("south up"),
+    AS_TAKEN("as taken");
+
+    private final String words;
+
+    Bearing(String words) {
+        this.words = words;
+    }
+
+    /** What a person reads. */
+    public String words() {
+        return words;
+    }
+
+    /** The one after, round and round. */
+    public Bearing next() {
+        return values()[(ordinal() + 1) % values().length];
+    }
+
+    /**
+     * Angle to turn a picture clockwise by so that it stands this way (deg).
+     *
+     * @param poleAngleDeg direction of the north pole from straight up, counter-clockwise as displayed (deg)
+     */
+    public double turnDeg(double poleAngleDeg) {
+        return switch (this) {
+            case NORTH_UP -> poleAngleDeg;
+            case SOUTH_UP -> poleAngleDeg + 180;
+            case AS_TAKEN -> 0;
+        };
+    }
+}

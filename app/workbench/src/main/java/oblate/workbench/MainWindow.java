@@ -1,0 +1,381 @@
+package oblate.workbench;
+
+import java.awt.BorderLayout;
+import java.awt.CardLayout;
+import java.awt.Dimension;
+import java.awt.Rectangle;
+import java.io.IOException;
+import java.nio.file.Path;
+import java.time.Duration;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Consumer;
+import java.util.stream.Collectors;
+import javax.swing.BorderFactory;
+import javax.swing.JComponent;
+import javax.swing.JFrame;
+import javax.swing.JPanel;
+import javax.swing.JScrollPane;
+import javax.swing.JSplitPane;
+import javax.swing.SwingUtilities;
+import oblate.archive.ArchivedPicture;
+import oblate.image.CaptureTime;
+import oblate.sky.PlanetModel;
+import oblate.workbench.look.Theme;
+
+/** The frame: rail, panels, inspector, season ribbon, foot. On the event thread only. */
+final class MainWindow {
+    private final WorkbenchContext context;
+    private final DeskSettings deskSettings;
+    private final PanelSettings settings;
+    private final Background background = new Background(this::say);
+    private final Selection selection = new Selection();
+    private final EditHistory edits = new EditHistory();
+    private final Shelf shelf;
+    private final PluginRoll roll;
+    private final Map<String, PanelSlot> slots = new LinkedHashMap<>();
+    private final List<Runnable> lookListeners = new ArrayList<>();
+    private final JFrame frame = new JFrame();
+    private final JPanel cards = new JPanel(new CardLayout());
+    private final JPanel inspectorCards = new JPanel(new CardLayout());
+    private final JScrollPane inspectorScroll = new JScrollPane(inspectorCards);
+    private final JSplitPane split = new JSplitPane(JSplitPane.HORIZONTAL_SPLIT);
+    private final Rail rail = new Rail(this::palette, this::showPanel);
+    private final SeasonRibbon ribbon = new SeasonRibbon(this::palette, this::goTo);
+    private final StatusStrip status = new StatusStrip(background);
+    private final JPanel root = new JPanel(new BorderLayout());
+    private final Menus menus;
+    private Consumer<List<Path>> dropTaker = files -> {};
+    private Theme theme;
+    private Bearing bearing;
+    private String shown = "";
+    private String seasonOf = "";
+
+    MainWindow(WorkbenchContext context) {
+        this.context = context;
+        deskSettings = new DeskSettings(context.settingsFolder());
+        settings = deskSettings.forPanel("desk");
+        theme = themeNamed(settings.text("theme", Theme.DUSK.name()));
+        theme.install();
+        bearing = List.of(Bearing.values()).stream()
+                .filter(b -> b.name().equals(settings.text("bearing", "")))
+                .findFirst()
+                .orElse(Bearing.NORTH_UP);
+        shelf = new Shelf(context.archive(), background);
+        roll = new PluginRoll(context.plugins());
+        menus = new Menus(this);
+        loadPanels();
+        buildFrame();
+        shelf.whenChanged(this::shelfChanged);
+        selection.whenChanged(() -> ribbon.choose(selection.pictureId()));
+    }
+
+    private static Theme themeNamed(String name) {
+        return List.of(Theme.values()).stream()
+                .filter(t -> t.name().equals(name))
+                .findFirst()
+                .orElse(Theme.DUSK);
+    }
+
+    private void loadPanels() {
+        List<WorkbenchPanel> panels = new ArrayList<>(context.plugins().load(WorkbenchPanel.class));
+        panels.sort(Comparator.comparingInt(WorkbenchPanel::order).thenComparing(WorkbenchPanel::label));
+        roll.add("planet", context.planets());
+        roll.add("picture format", context.imageFormats());
+        roll.add("report format", context.reportFormats());
+        roll.add("panel", panels);
+        for (WorkbenchPanel panel : panels) {
+            slots.put(panel.id(), new PanelSlot(panel, this, deskSettings.forPanel("panel." + panel.id())));
+            rail.add(panel, panel.order() >= 900);
+        }
+    }
+
+    private void buildFrame() {
+        frame.setTitle("Oblate – " + context.archive().folder().getFileName());
+        frame.setIconImages(AppIcon.images());
+        frame.setDefaultCloseOperation(JFrame.DO_NOTHING_ON_CLOSE);
+        frame.setName("oblate");
+        inspectorScroll.setBorder(BorderFactory.createEmptyBorder());
+        inspectorScroll.setHorizontalScrollBarPolicy(JScrollPane.HORIZONTAL_SCROLLBAR_NEVER);
+        inspectorScroll.getVerticalScrollBar().setUnitIncrement(16);
+        inspectorScroll.setMinimumSize(new Dimension(240, 100));
+        cards.setMinimumSize(new Dimension(480, 300));
+        split.setBorder(BorderFactory.createEmptyBorder());
+        split.setLeftComponent(cards);
+        split.setRightComponent(inspectorScroll);
+        split.setResizeWeight(1);
+        split.setDividerSize(6);
+        JPanel foot = new JPanel(new BorderLayout());
+        foot.add(ribbon, BorderLayout.CENTER);
+        foot.add(status, BorderLayout.SOUTH);
+        root.add(rail, BorderLayout.WEST);
+        root.add(split, BorderLayout.CENTER);
+        root.add(foot, BorderLayout.SOUTH);
+        root.setTransferHandler(new FileDrop(files -> dropTaker.accept(files)));
+        frame.setContentPane(root);
+        frame.setJMenuBar(menus.bar());
+        frame.setBounds(bounds());
+        frame.addWindowListener(new java.awt.event.WindowAdapter() {
+            @Override
+            public void windowClosing(java.awt.event.WindowEvent e) {
+                close();
+            }
+        });
+        colour();
+    }
+
+    private Rectangle bounds() {
+        Rectangle screen = frame.getGraphicsConfiguration().getBounds();
+        int width = Math.min(settings.number("width", 1440), screen.width);
+        int height = Math.min(settings.number("height", 900), screen.height);
+        int x = settings.number("x", screen.x + (screen.width - width) / 2);
+        int y = settings.number("y", screen.y + (screen.height - height) / 2);
+        Rectangle wish = new Rectangle(x, y, width, height);
+        return screen.intersects(wish) ? wish : new Rectangle(screen.x, screen.y, width, height);
+    }
+
+    void show() {
+        frame.setVisible(true);
+        int inspectorPx = Math.max(240, Math.min(700, settings.number("inspector", 340)));
+        split.setDividerLocation(Math.max(480, split.getWidth() - inspectorPx - split.getDividerSize()));
+        String first = slots.containsKey(settings.text("panel", "")) ? settings.text("panel", "") : firstPanel();
+        showPanel(first);
+        shelf.refresh();
+        // The others are made one by one, so that one that fails is named at once and the window stays quick.
+        for (PanelSlot slot : List.copyOf(slots.values())) {
+            SwingUtilities.invokeLater(() -> make(slot));
+        }
+    }
+
+    private String firstPanel() {
+        return slots.keySet().stream().findFirst().orElse("");
+    }
+
+    @SuppressWarnings("checkstyle:IllegalCatch") // border to a stranger's panel: whatever it throws costs only itself
+    private boolean make(PanelSlot slot) {
+        if (slot.component().isPresent()) {
+            return true;
+        }
+        if (!slots.containsValue(slot)) {
+            return false;
+        }
+        try {
+            slot.create();
+        } catch (RuntimeException | LinkageError | StackOverflowError e) {
+            slots.remove(slot.panel().id());
+            rail.remove(slot.panel().id());
+            roll.refuse(slot.panel(), e);
+            say("The panel \"" + slot.panel().label() + "\" could not be made and was left out; Plug-ins tells why.");
+            return false;
+        }
+        cards.add(slot.component().orElseThrow(), slot.panel().id());
+        inspectorChanged(slot);
+        menus.rebuild();
+        return true;
+    }
+
+    void showPanel(String id) {
+        PanelSlot slot = slots.get(id);
+        if (slot == null || !make(slot)) {
+            if (!id.equals(firstPanel()) && !firstPanel().isEmpty()) {
+                showPanel(firstPanel());
+            }
+            return;
+        }
+        shown = id;
+        ((CardLayout) cards.getLayout()).show(cards, id);
+        rail.show(id);
+        inspectorChanged(slot);
+        menus.rebuild();
+        slot.component().orElseThrow().requestFocusInWindow();
+        tellLook();
+    }
+
+    void inspectorChanged(PanelSlot slot) {
+        JComponent fresh = slot.inspector().orElse(null);
+        String id = slot.panel().id();
+        if (fresh != null && fresh.getParent() != inspectorCards) {
+            inspectorCards.add(fresh, id);
+        }
+        if (!id.equals(shown)) {
+            return;
+        }
+        boolean had = inspectorScroll.isVisible();
+        boolean wanted = fresh != null && settings.flag("inspector.shown", true);
+        inspectorScroll.setVisible(wanted);
+        if (fresh != null) {
+            ((CardLayout) inspectorCards.getLayout()).show(inspectorCards, id);
+        }
+        if (wanted && !had) {
+            split.setDividerLocation(Math.max(480, split.getWidth() - settings.number("inspector", 340) - split.getDividerSize()));
+        }
+    }
+
+    void toggleInspector() {
+        settings.keep("inspector.shown", !settings.flag("inspector.shown", true));
+        PanelSlot slot = slots.get(shown);
+        if (slot != null) {
+            inspectorChanged(slot);
+        }
+    }
+
+    void openPicture(long pictureId) {
+        selection.choosePicture(pictureId);
+        showPanel("measure");
+    }
+
+    private void goTo(long pictureId) {
+        selection.choosePicture(pictureId);
+        if (!shown.equals("measure")) {
+            showPanel("nights");
+        }
+    }
+
+    private void shelfChanged() {
+        ribbon.show(shelf.pictures());
+        if (selection.pictureId().isEmpty() && !shelf.pictures().isEmpty()) {
+            selection.choosePicture(shelf.pictures().get(0).id());
+        }
+        List<Instant> times = shelf.pictures().stream().flatMap(p -> p.time().stream()).map(CaptureTime::midUtc).toList();
+        if (times.isEmpty()) {
+            return;
+        }
+        PlanetModel planet = planet();
+        Instant first = times.get(0).minus(Duration.ofDays(200));
+        Instant last = times.get(times.size() - 1).plus(Duration.ofDays(200));
+        String key = planet.id() + first + last;
+        if (!key.equals(seasonOf)) {
+            seasonOf = key;
+            background.aside(() -> Season.of(context.sky(), planet, first, last), ribbon::show);
+        }
+    }
+
+    PlanetModel planet() {
+        Optional<String> ofPicture = selection.pictureId().flatMap(shelf::picture).flatMap(ArchivedPicture::planetId);
+        String id = ofPicture.orElseGet(this::mostFrequentPlanet);
+        return context.planets().stream()
+                .filter(p -> p.id().equals(id))
+                .findFirst()
+                .orElseGet(() -> context.planets().get(0));
+    }
+
+    private String mostFrequentPlanet() {
+        return shelf.pictures().stream()
+                .flatMap(p -> p.planetId().stream())
+                .collect(Collectors.groupingBy(p -> p, Collectors.counting()))
+                .entrySet()
+                .stream()
+                .max(Map.Entry.comparingByValue())
+                .map(Map.Entry::getKey)
+                .orElse("jupiter");
+    }
+
+    void setTheme(Theme chosen) {
+        theme = chosen;
+        settings.keep("theme", chosen.name());
+        chosen.install();
+        colour();
+        tellLook();
+    }
+
+    void setBearing(Bearing chosen) {
+        bearing = chosen;
+        settings.keep("bearing", chosen.name());
+        tellLook();
+    }
+
+    private void colour() {
+        root.setBackground(palette().ground());
+        status.colour(palette().quietInk());
+        frame.repaint();
+    }
+
+    private void tellLook() {
+        List.copyOf(lookListeners).forEach(Runnable::run);
+        frame.repaint();
+    }
+
+    void close() {
+        settings.keep("width", frame.getWidth());
+        settings.keep("height", frame.getHeight());
+        settings.keep("x", frame.getX());
+        settings.keep("y", frame.getY());
+        settings.keep("panel", shown);
+        if (inspectorScroll.isVisible()) {
+            settings.keep("inspector", inspectorScroll.getWidth());
+        }
+        try {
+            deskSettings.save();
+        } catch (IOException e) {
+            System.getLogger(MainWindow.class.getName()).log(System.Logger.Level.WARNING, "layout not kept: " + e.getMessage());
+        }
+        background.close();
+        frame.dispose();
+        context.archive().close();
+    }
+
+    private oblate.workbench.look.Palette palette() {
+        return theme.palette();
+    }
+
+    void takeDroppedFiles(Consumer<List<Path>> taker) {
+        dropTaker = taker;
+    }
+
+    void say(String sentence) {
+        status.say(sentence);
+    }
+
+    void whenLookChanged(Runnable listener) {
+        lookListeners.add(listener);
+    }
+
+    List<PanelSlot> slots() {
+        return List.copyOf(slots.values());
+    }
+
+    String shown() {
+        return shown;
+    }
+
+    JFrame frame() {
+        return frame;
+    }
+
+    WorkbenchContext context() {
+        return context;
+    }
+
+    Background background() {
+        return background;
+    }
+
+    Selection selection() {
+        return selection;
+    }
+
+    Shelf shelf() {
+        return shelf;
+    }
+
+    EditHistory edits() {
+        return edits;
+    }
+
+    PluginRoll roll() {
+        return roll;
+    }
+
+    Theme theme() {
+        return theme;
+    }
+
+    Bearing bearing() {
+        return bearing;
+    }
+}

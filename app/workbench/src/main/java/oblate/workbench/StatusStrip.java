@@ -1,0 +1,75 @@
+package oblate.workbench;
+
+import java.awt.Color;
+import java.util.List;
+import javax.swing.JButton;
+import javax.swing.JLabel;
+import javax.swing.JPanel;
+import javax.swing.JProgressBar;
+import javax.swing.Timer;
+import net.miginfocom.swing.MigLayout;
+
+/** The foot of the window: the last sentence said, and work under way with a way to stop it. */
+final class StatusStrip extends JPanel {
+    private static final long serialVersionUID = 1L;
+    private final JLabel sentence = new JLabel(" ");
+    private final JLabel work = new JLabel();
+    private final JProgressBar bar = new JProgressBar(0, 1000);
+    private final JButton stop = new JButton("Stop");
+    private final transient Background background;
+    private final Timer patience;
+
+    StatusStrip(Background background) {
+        super(new MigLayout("insets 2 12 2 12, gap 8, fillx, hidemode 3", "[grow,fill][][120!][]", "[24!]"));
+        this.background = background;
+        setOpaque(false);
+        sentence.setName("status");
+        stop.setName("stop");
+        stop.putClientProperty("JButton.buttonType", "toolBarButton");
+        stop.setToolTipText("Stops the work under way; nothing is left half-done");
+        stop.addActionListener(e -> background.jobs().stream().findFirst().ifPresent(Job::stop));
+        add(sentence, "wmin 0");
+        add(work);
+        add(bar, "h 6!");
+        add(stop, "h 22!");
+        // What is over within a fifth of a second is not worth a bar that flashes.
+        patience = new Timer(200, e -> show(true));
+        patience.setRepeats(false);
+        show(false);
+        background.whenChanged(this::follow);
+    }
+
+    private void follow() {
+        List<Job> jobs = background.jobs();
+        if (jobs.isEmpty()) {
+            patience.stop();
+            show(false);
+            return;
+        }
+        Job first = jobs.get(0);
+        String more = jobs.size() > 1 ? "  (" + (jobs.size() - 1) + " waiting)" : "";
+        work.setText(first.title() + (first.message().isEmpty() ? "" : ": " + first.message()) + more);
+        bar.setIndeterminate(first.share() < 0);
+        bar.setValue((int) (1000 * Math.max(0, first.share())));
+        if (!bar.isVisible() && !patience.isRunning()) {
+            patience.start();
+        }
+    }
+
+    private void show(boolean busy) {
+        boolean now = busy && !background.jobs().isEmpty();
+        work.setVisible(now);
+        bar.setVisible(now);
+        stop.setVisible(now);
+    }
+
+    void say(String text) {
+        sentence.setText(text.isEmpty() ? " " : text);
+        sentence.setToolTipText(text);
+    }
+
+    void colour(Color ink) {
+        sentence.setForeground(ink);
+        work.setForeground(ink);
+    }
+}

@@ -1,0 +1,13 @@
+package oblate.workbench.look;
+
+import com.formdev.flatlaf.FlatLightLaf;
+
+/** The light look; its values are in the properties file of the same name. */
+public final class DayLaf extends FlatLightLaf {
+    private static final long serialVersionUID = 1L;
+
+    @Override
+    public String getName() {
+        return "Oblate light";
+    }
+}
