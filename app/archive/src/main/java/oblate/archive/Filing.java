@@ -1,20 +1,48 @@
 package oblate.archive;
 
+import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Duration;
+import java.time.Instant;
+import java.time.LocalDate;
+import java.time.temporal.ChronoUnit;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import oblate.archive.FilingOutcome.AlreadyThere;
+import oblate.archive.FilingOutcome.Filed;
+import oblate.archive.FilingOutcome.Refused;
+import oblate.base.ProblemException;
 import oblate.base.Progress;
+import oblate.image.CaptureTime;
 import oblate.image.CaptureTimes;
+import oblate.image.PictureHeader;
 import oblate.image.PictureReader;
+import oblate.image.TimeFinding;
+import oblate.sky.ApparentDisc;
 import oblate.sky.PlanetModel;
+import oblate.sky.RotationSystem;
 import oblate.sky.Sky;
 
 /**
  * Takes picture files into an archive: reads, finds the time, copies unaltered under the night, verifies, and enters it in the catalog.
  *
- * <p>Idempotent: the same bytes are one picture however often and under whatever name they come. Killed at any moment it leaves no half picture.
+ * <p>Idempotent: the same bytes are one picture however often and under whatever name they come. Killed at any moment it leaves no half picture:
+ * filing the same again finishes what was begun.
  */
 public final class Filing {
+    private static final Duration CLOCKS_DIFFER = Duration.ofDays(1);
+    private static final int LONGEST_NAME = 200;
+
     private final Archive archive;
+    private final PictureReader reader;
+    private final CaptureTimes times;
+    private final Sky sky;
+    private final List<PlanetModel> planets;
+    private final Intake intake;
 
     /**
      * @param archive where to
@@ -25,15 +53,190 @@ public final class Filing {
      */
     public Filing(Archive archive, PictureReader reader, CaptureTimes times, Sky sky, List<PlanetModel> planets) {
         this.archive = archive;
+        this.reader = reader;
+        this.times = times;
+        this.sky = sky;
+        this.planets = List.copyOf(planets);
+        this.intake = new Intake(archive.layout());
     }
 
     /**
-     * Files files and folders (searched through, hidden files left alone), one after the other; one bad file costs only itself.
+     * Files files and folders (searched through; hidden files, text notes and the archive itself left alone), one after the other; one bad file
+     * costs only itself.
      *
      * @param progress told per file; cancelling stops between files
      * @return one outcome per file, in order of path
+     * @throws ProblemException for what concerns all of them: {@link ArchiveProblem#NO_SUCH_SITE}, {@link ArchiveProblem#NO_SUCH_PLANET},
+     *     {@link ArchiveProblem#FILING_BUSY}, {@link ArchiveProblem#CANNOT_WRITE}
      */
     public List<FilingOutcome> file(List<Path> paths, FilingFacts facts, Progress progress) {
-        throw new UnsupportedOperationException(archive + "");
+        if (archive.isReadOnly()) {
+            throw new ProblemException(ArchiveProblem.CANNOT_WRITE, archive.folder(), "the folder is read-only");
+        }
+        facts.planetId().ifPresent(word -> PlanetWord.named(word, planets));
+        Optional<Site> site = facts.site().map(this::site);
+        Map<Path, Optional<ProblemException>> files = FilesToFile.of(paths, archive.folder()).byPath();
+        List<FilingOutcome> outcomes = new ArrayList<>(files.size());
+        try (FilingLock lock = FilingLock.take(archive.layout())) {
+            intake.leftovers().forEach(Intake::discard);
+            for (Map.Entry<Path, Optional<ProblemException>> file : files.entrySet()) {
+                if (progress.isCancelled()) {
+                    break;
+                }
+                progress.report(outcomes.size(), files.size(), "filing " + file.getKey().getFileName());
+                outcomes.add(file.getValue()
+                        .<FilingOutcome>map(problem -> new Refused(file.getKey(), problem.getMessage()))
+                        .orElseGet(() -> one(file.getKey(), facts, site)));
+            }
+        }
+        progress.report(outcomes.size(), files.size(), "filed");
+        return List.copyOf(outcomes);
     }
+
+    private Site site(String name) {
+        return archive.sites().stream()
+                .filter(s -> s.name().equals(name))
+                .findFirst()
+                .orElseThrow(() -> new ProblemException(ArchiveProblem.NO_SUCH_SITE, name));
+    }
+
+    private FilingOutcome one(Path file, FilingFacts facts, Optional<Site> site) {
+        try {
+            PictureHeader header = reader.header(file);
+            Hashing.Digest digest = digest(file);
+            Optional<ArchivedPicture> there = archive.pictureWithSha(digest.sha256());
+            if (there.isPresent()) {
+                return alreadyThere(file, digest, there.get());
+            }
+            reader.decode(file);
+            TimeFinding finding = times.find(file, header, facts.time());
+            if (finding.time().isEmpty() && !facts.undatedAllowed()) {
+                return new Refused(file, finding.whyNone().orElse(file + ": its capture time is not known"));
+            }
+            finding.time().ifPresent(t -> refuseOutsideEphemeris(file, t.midUtc()));
+            return enter(new Candidate(file, header, digest, finding, completed(facts, header), site));
+        } catch (ProblemException e) {
+            return new Refused(file, e.getMessage());
+        }
+    }
+
+    private FilingOutcome enter(Candidate c) {
+        List<String> remarks = new ArrayList<>(c.finding().disagreements());
+        Optional<CaptureTime> time = c.finding().time();
+        time.ifPresent(t -> remarks.addAll(t.notes()));
+        time.filter(t -> t.midUtc().isAfter(archive.clock().instant().plus(CLOCKS_DIFFER)))
+                .ifPresent(t -> remarks.add("Its time " + t.midUtc() + " lies in the future; look at the clock it came from."));
+        if (time.isEmpty()) {
+            remarks.add("It has no time and was filed as undated.");
+        }
+        PlanetWord word = PlanetWord.of(c.facts().planetId(), c.file(), c.header(), planets);
+        remarks.addAll(word.remarks());
+        Optional<LocalDate> night = time.map(t -> Evening.of(t.midUtc(), c.site()));
+        Map<String, Double> meridians = new LinkedHashMap<>();
+        if (word.planet().isPresent() && time.isPresent()) {
+            meridians.putAll(meridians(word.planet().get(), time.get().midUtc()));
+        }
+        String name = c.file().getFileName().toString();
+        Path part = intake.copyIn(c.file(), c.digest());
+        Path placed = intake.place(part, c.digest(), folderOf(night), FileNames.safe(name), this::isEntered);
+        PictureEntry entry = new PictureEntry(
+                c.digest().sha256(),
+                c.digest().bytes(),
+                archive.layout().relative(placed),
+                name,
+                c.header(),
+                word.planet().map(PlanetModel::id),
+                time,
+                night,
+                meridians,
+                c.finding().claims(),
+                c.finding().disagreements(),
+                c.facts());
+        Optional<ArchivedPicture> entered = archive.enter(entry);
+        if (entered.isEmpty()) {
+            // Another program of the group was quicker with the same bytes.
+            intake.setAside(placed);
+            return new AlreadyThere(c.file(), archive.pictureWithSha(c.digest().sha256()).orElseThrow());
+        }
+        return new Filed(c.file(), entered.get(), List.copyOf(remarks));
+    }
+
+    private FilingOutcome alreadyThere(Path file, Hashing.Digest digest, ArchivedPicture there) {
+        Path kept = archive.fileOf(there);
+        try {
+            if (!Files.exists(kept) || Files.size(kept) != digest.bytes()) {
+                intake.putBack(intake.copyIn(file, digest), kept);
+            }
+        } catch (IOException e) {
+            throw new ProblemException(e, ArchiveProblem.CANNOT_READ, kept, Reason.of(e));
+        }
+        return new AlreadyThere(file, there);
+    }
+
+    private boolean isEntered(String relativePath) {
+        return archive.isEntered(relativePath);
+    }
+
+    private Path folderOf(Optional<LocalDate> night) {
+        Path pictures = archive.layout().pictures();
+        return night.map(date -> pictures.resolve(date.toString().substring(0, 4)).resolve(date.toString()))
+                .orElseGet(() -> pictures.resolve("undated"));
+    }
+
+    private Map<String, Double> meridians(PlanetModel planet, Instant mid) {
+        ApparentDisc disc = sky.disc(planet, mid);
+        Map<String, Double> meridians = new LinkedHashMap<>();
+        for (RotationSystem system : planet.globe().systems()) {
+            meridians.put(system.id(), disc.centralMeridianDeg(system));
+        }
+        return meridians;
+    }
+
+    private void refuseOutsideEphemeris(Path file, Instant mid) {
+        if (mid.isBefore(sky.firstInstant()) || mid.isAfter(sky.lastInstant())) {
+            throw new ProblemException(
+                    ArchiveProblem.OUTSIDE_EPHEMERIS,
+                    file,
+                    mid.truncatedTo(ChronoUnit.SECONDS),
+                    sky.firstInstant(),
+                    sky.lastInstant());
+        }
+    }
+
+    private static FilingFacts completed(FilingFacts facts, PictureHeader header) {
+        return new FilingFacts(
+                facts.planetId(),
+                facts.site(),
+                name(facts.observer().or(() -> header.fact("FITS", "OBSERVER")).or(() -> header.fact("Exif", "Artist"))),
+                name(facts.kit()),
+                name(facts.filter().or(() -> header.fact("FITS", "FILTER"))),
+                facts.seeing(),
+                facts.transparency(),
+                facts.notes(),
+                facts.time(),
+                facts.undatedAllowed());
+    }
+
+    private static Optional<String> name(Optional<String> given) {
+        return given.map(String::strip)
+                .filter(text -> !text.isEmpty())
+                .map(text -> text.length() > LONGEST_NAME ? text.substring(0, LONGEST_NAME) : text);
+    }
+
+    private static Hashing.Digest digest(Path file) {
+        try {
+            return Hashing.of(file);
+        } catch (IOException e) {
+            throw new ProblemException(e, ArchiveProblem.CANNOT_READ, file, Reason.of(e));
+        }
+    }
+
+    /** A picture that has been read and may be filed. */
+    private record Candidate(
+            Path file,
+            PictureHeader header,
+            Hashing.Digest digest,
+            TimeFinding finding,
+            FilingFacts facts,
+            Optional<Site> site) {}
 }

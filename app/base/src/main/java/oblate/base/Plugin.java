@@ -1,3 +1,4 @@
+/* SPDX-License-Identifier: Apache-2.0 */
 package oblate.base;
 
 /** What every extension point has: an id, unique among plug-ins of its kind, and a label for people. */

@@ -1,3 +1,4 @@
+/* SPDX-License-Identifier: Apache-2.0 */
 package oblate.base;
 
 import java.nio.file.Path;
@@ -17,6 +18,7 @@ import java.util.ServiceLoader;
 public final class PluginHost implements AutoCloseable {
     private final List<PluginJar> jars = new ArrayList<>();
     private final List<PluginRefusal> refusals = new ArrayList<>();
+    private final Map<Class<?>, List<?>> loaded = new LinkedHashMap<>();
 
     private PluginHost() {}
 
@@ -41,9 +43,14 @@ public final class PluginHost implements AutoCloseable {
      *
      * @param point the extension point's interface
      * @param <T> kind of plug-in
-     * @return unmodifiable list; what was refused is added to {@link #refusals()}
+     * @return unmodifiable list, the same at every call; what was refused is added to {@link #refusals()} at the first
      */
+    @SuppressWarnings("unchecked") // the map's values are lists of their key's type
     public <T extends Plugin> List<T> load(Class<T> point) {
+        return (List<T>) loaded.computeIfAbsent(point, p -> find(point));
+    }
+
+    private <T extends Plugin> List<T> find(Class<T> point) {
         Map<String, Found<T>> byId = new LinkedHashMap<>();
         collect(point, PluginHost.class.getClassLoader(), "bundled", byId);
         int bundled = byId.size();
@@ -59,7 +66,8 @@ public final class PluginHost implements AutoCloseable {
         return List.copyOf(usable);
     }
 
-    private <T extends Plugin> void collect(Class<T> point, ClassLoader loader, String where, Map<String, Found<T>> byId) {
+    private <T extends Plugin> void collect(
+            Class<T> point, ClassLoader loader, String where, Map<String, Found<T>> byId) {
         var providers = ServiceLoader.load(point, loader).stream().iterator();
         while (true) {
             try {
@@ -78,7 +86,8 @@ public final class PluginHost implements AutoCloseable {
         }
     }
 
-    @SuppressWarnings("checkstyle:IllegalCatch") // border to a stranger's code: whatever its id() throws costs only itself
+    @SuppressWarnings(
+            "checkstyle:IllegalCatch") // border to a stranger's code: whatever its id() throws costs only itself
     private <T extends Plugin> void admit(T plugin, String where, Map<String, Found<T>> byId) {
         String name = plugin.getClass().getName();
         String id;
@@ -90,7 +99,9 @@ public final class PluginHost implements AutoCloseable {
         }
         if (id == null || !id.matches("[a-z0-9][a-z0-9-]*")) {
             refusals.add(new PluginRefusal(
-                    where, name, "its id \"" + id + "\" is not lower-case letters, digits and hyphens; give it one that is"));
+                    where,
+                    name,
+                    "its id \"" + id + "\" is not lower-case letters, digits and hyphens; give it one that is"));
             return;
         }
         Found<T> other = byId.get(id);
@@ -99,7 +110,9 @@ public final class PluginHost implements AutoCloseable {
             return;
         }
         refusals.add(new PluginRefusal(
-                where, name, "its id \"" + id + "\" is already that of a plug-in in " + other.where() + "; remove one of the two"));
+                where,
+                name,
+                "its id \"" + id + "\" is already that of a plug-in in " + other.where() + "; remove one of the two"));
         if (!other.where().equals("bundled") && other.usable()) {
             refusals.add(new PluginRefusal(
                     other.where(),

@@ -1,3 +1,4 @@
+/* SPDX-License-Identifier: Apache-2.0 */
 package oblate.base;
 
 import java.io.IOException;
@@ -29,7 +30,8 @@ record PluginJar(String name, URLClassLoader loader) {
                 }
             }
         } catch (IOException e) {
-            refusals.add(new PluginRefusal(folder.getFileName().toString(), "folder", "cannot be listed: " + e.getMessage()));
+            refusals.add(new PluginRefusal(
+                    folder.getFileName().toString(), "folder", "cannot be listed: " + e.getMessage()));
         }
         return jars;
     }
@@ -38,11 +40,13 @@ record PluginJar(String name, URLClassLoader loader) {
         String name = jar.getFileName().toString();
         try (ZipFile zip = new ZipFile(jar.toFile())) {
             if (zip.stream().noneMatch(e -> e.getName().startsWith("META-INF/services/"))) {
-                refusals.add(new PluginRefusal(name, "jar", "names no plug-in: it has nothing under META-INF/services"));
+                refusals.add(
+                        new PluginRefusal(name, "jar", "names no plug-in: it has nothing under META-INF/services"));
                 return;
             }
             URL url = jar.toUri().toURL();
-            jars.add(new PluginJar(name, new URLClassLoader("plugin " + name, new URL[] {url}, PluginHost.class.getClassLoader())));
+            jars.add(new PluginJar(
+                    name, new URLClassLoader("plugin " + name, new URL[] {url}, PluginHost.class.getClassLoader())));
         } catch (ZipException e) {
             refusals.add(new PluginRefusal(name, "jar", "is not a jar: " + e.getMessage()));
         } catch (IOException e) {

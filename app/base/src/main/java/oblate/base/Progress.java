@@ -1,3 +1,4 @@
+/* SPDX-License-Identifier: Apache-2.0 */
 package oblate.base;
 
 /** How far a long piece of work has come, told to whoever waits; and their wish to stop. Called from any thread. */

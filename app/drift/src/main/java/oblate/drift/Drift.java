@@ -66,7 +66,22 @@ public record Drift(
 
     /** Longitude (deg, not reduced to one turn) of the line at an instant. */
     public double unwrappedLonDegAt(Instant time) {
-        return lonDeg + rateDegPerDay * (time.toEpochMilli() - epochUtc.toEpochMilli()) / 86_400_000.0;
+        return lonDeg + rateDegPerDay * daysBetween(epochUtc, time);
+    }
+
+    /** Standard error (deg) of the line at an instant: longitude and rate are uncorrelated at the epoch. */
+    public double sigmaLonDegAt(Instant time) {
+        return Math.hypot(sigmaLonDeg, sigmaRateDegPerDay * daysBetween(epochUtc, time));
+    }
+
+    /** Standard error of the drift in degrees per 30 days. */
+    public double sigmaRateDegPer30Days() {
+        return 30 * sigmaRateDegPerDay;
+    }
+
+    /** Days of 86 400 s from one instant to another; doubles hold a century to a microsecond. */
+    static double daysBetween(Instant from, Instant to) {
+        return ((to.getEpochSecond() - from.getEpochSecond()) + (to.getNano() - from.getNano()) * 1e-9) / 86_400;
     }
 
     /**

@@ -1,3 +1,4 @@
+/* SPDX-License-Identifier: Apache-2.0 */
 package oblate.drift;
 
 import oblate.base.ProblemKind;
@@ -8,7 +9,11 @@ public enum DriftProblem implements ProblemKind {
     ONE_TIME("feature \"{0}\": all marks are of one time, {1}; measure pictures of other nights"),
     UNKNOWN_SYSTEM("system \"{0}\": {1} has no such system (it has {2}); choose one of these"),
     NO_COLUMN("{0}: has no column \"{1}\"; the first line must name the columns: {2}"),
-    BAD_VALUE("{0}, row {1}: \"{2}\" in column {3} is no {4}; correct it");
+    BAD_VALUE("{0}, row {1}: \"{2}\" in column {3} is no {4}; correct it{5}"),
+    NO_MARKS("{0}: has no rows below the column names; put one mark on each line"),
+    TWICE("{0}: has the column \"{1}\" twice; take one of them out"),
+    NOT_A_TABLE("{0}: is no table of comma-separated values in UTF-8 ({1}); save it as such"),
+    CANNOT_READ("{0}: cannot be read ({1}); check the name and the permissions");
 
     private final String template;
 

@@ -13,8 +13,8 @@ import java.util.OptionalDouble;
  * @param place where exactly
  * @param originalText the text it was read from
  * @param statedMeaning which moment the source stated; the shift to the middle is already in {@code midUtc}
- * @param meaningAssumed the source did not say which moment it is; the middle was taken, and {@code uncertaintyS} allows for it when the
- *     length is known
+ * @param meaningAssumed neither source nor user said which moment it is; the middle was taken (for DATE-OBS of FITS the start, by custom), and
+ *     {@code uncertaintyS} allows for it when the length is known
  * @param zoneAssumed the source gave no zone and the user's word supplied one
  * @param uncertaintyS standard uncertainty (s), positive
  * @param notes what else a person should know, one sentence each

@@ -40,6 +40,32 @@ public final class PixelGrid {
         this.high = high;
     }
 
+    /**
+     * A grid of samples without a natural black and white: infinite samples become missing ones, and black and white are the least and the
+     * largest of what is left (0 and 0 when nothing is).
+     *
+     * @param widthPx width (px), at least 1
+     * @param heightPx height (px), at least 1
+     * @param planes 1 or 3 arrays, not copied; infinite samples in them are overwritten
+     */
+    public static PixelGrid ranged(int widthPx, int heightPx, List<float[]> planes) {
+        float low = Float.POSITIVE_INFINITY;
+        float high = Float.NEGATIVE_INFINITY;
+        for (float[] plane : planes) {
+            for (int i = 0; i < plane.length; i++) {
+                float value = plane[i];
+                if (Float.isInfinite(value)) {
+                    plane[i] = Float.NaN;
+                } else if (!Float.isNaN(value)) {
+                    low = Math.min(low, value);
+                    high = Math.max(high, value);
+                }
+            }
+        }
+        boolean any = low <= high;
+        return new PixelGrid(widthPx, heightPx, planes, any ? low : 0, any ? high : 0);
+    }
+
     /** Width (px). */
     public int widthPx() {
         return widthPx;

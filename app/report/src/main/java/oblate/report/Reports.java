@@ -1,10 +1,11 @@
+/* SPDX-License-Identifier: Apache-2.0 */
 package oblate.report;
 
 import java.util.List;
 import java.util.Optional;
 import oblate.archive.Archive;
-import oblate.drift.Drift;
 import oblate.archive.MarkSearch;
+import oblate.drift.Drift;
 import oblate.sky.PlanetModel;
 import oblate.sky.RotationSystem;
 
@@ -17,11 +18,11 @@ public final class Reports {
      * @param system system of the column {@code lon_deg}; empty for each feature's own
      */
     public ReportTable positions(Archive archive, PlanetModel planet, MarkSearch search, Optional<RotationSystem> system) {
-        throw new UnsupportedOperationException(archive + "" + planet + search + system);
+        return new PositionTable(archive, planet, system).of(search);
     }
 
     /** Drifts: one row per fitted drift. */
     public ReportTable drifts(PlanetModel planet, List<Drift> drifts) {
-        throw new UnsupportedOperationException(planet + "" + drifts);
+        return DriftTable.of(planet, drifts);
     }
 }

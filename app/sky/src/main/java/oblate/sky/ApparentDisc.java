@@ -1,3 +1,4 @@
+/* SPDX-License-Identifier: Apache-2.0 */
 package oblate.sky;
 
 import java.util.Optional;
@@ -14,7 +15,7 @@ import java.util.Optional;
  * @param distanceAu distance Earth's centre to planet's centre (au), light time removed
  * @param lightTimeS light time (s)
  * @param sunDistanceAu distance of the planet from the Sun (au)
- * @param elongationDeg angle Sun–Earth–planet (deg, 0…180)
+ * @param elongationDeg angle Sun–Earth–planet between the places all three have at the instant, light time left out (deg, 0…180)
  * @param diameterEquatorialArcsec 2 asin(a / distance) (arcsec)
  * @param diameterPolarArcsec short axis of the outline as seen (arcsec)
  * @param phaseAngleDeg angle Sun–planet–Earth (deg, 0…180)
@@ -60,7 +61,6 @@ public record ApparentDisc(
 
     /** Longitude (deg, 0…360) in another system of a point given in one; exact at this disc's instant. */
     public double convertLonDeg(double lonDeg, RotationSystem from, RotationSystem to) {
-        double lon = (lonDeg + subEarth.lonDeg(to) - subEarth.lonDeg(from)) % 360;
-        return lon < 0 ? lon + 360 : lon;
+        return Angles.wrapDeg(lonDeg + subEarth.lonDeg(to) - subEarth.lonDeg(from));
     }
 }

@@ -1,3 +1,4 @@
+/* SPDX-License-Identifier: Apache-2.0 */
 package oblate.sky;
 
 /**
@@ -12,6 +13,16 @@ package oblate.sky;
  */
 public record PeriodicTerm(
         double coefficientDeg, boolean cosine, double phaseDeg, double rateDegPerCentury, double accelDegPerCentury2) {
+
+    /** coefficient × sin(phase + rate·T), angles in deg, rate in deg per Julian century. */
+    public static PeriodicTerm sine(double coefficientDeg, double phaseDeg, double rateDegPerCentury) {
+        return new PeriodicTerm(coefficientDeg, false, phaseDeg, rateDegPerCentury, 0);
+    }
+
+    /** coefficient × cos(phase + rate·T), angles in deg, rate in deg per Julian century. */
+    public static PeriodicTerm cosine(double coefficientDeg, double phaseDeg, double rateDegPerCentury) {
+        return new PeriodicTerm(coefficientDeg, true, phaseDeg, rateDegPerCentury, 0);
+    }
 
     /** Value (deg) at a time in Julian centuries of TDB from J2000. */
     public double valueDeg(double centuries) {

@@ -1,3 +1,4 @@
+/* SPDX-License-Identifier: Apache-2.0 */
 package oblate.sky;
 
 import java.util.List;
@@ -17,6 +18,11 @@ public interface PlanetModel extends Plugin {
     /** Rings, where the planet has some worth drawing. */
     default Optional<Rings> rings() {
         return Optional.empty();
+    }
+
+    /** Moons whose places are known, in the order they are listed; empty where the plug-in brings none. */
+    default List<MoonFacts> moons() {
+        return List.of();
     }
 
     /** Named bands of latitude from south to north; empty where the trade names none. */

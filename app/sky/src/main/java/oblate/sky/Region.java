@@ -1,3 +1,4 @@
+/* SPDX-License-Identifier: Apache-2.0 */
 package oblate.sky;
 
 /**
@@ -9,4 +10,5 @@ package oblate.sky;
  * @param northLatGraphicDeg northern edge, planetographic (deg)
  * @param dark a belt rather than a zone
  */
-public record Region(String name, String shortName, double southLatGraphicDeg, double northLatGraphicDeg, boolean dark) {}
+public record Region(
+        String name, String shortName, double southLatGraphicDeg, double northLatGraphicDeg, boolean dark) {}

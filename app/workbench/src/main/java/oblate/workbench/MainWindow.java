@@ -14,6 +14,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.CountDownLatch;
 import java.util.function.Consumer;
 import java.util.stream.Collectors;
 import javax.swing.BorderFactory;
@@ -50,6 +51,7 @@ final class MainWindow {
     private final StatusStrip status = new StatusStrip(background);
     private final JPanel root = new JPanel(new BorderLayout());
     private final Menus menus;
+    private final CountDownLatch closed = new CountDownLatch(1);
     private Consumer<List<Path>> dropTaker = files -> {};
     private Theme theme;
     private Bearing bearing;
@@ -317,6 +319,11 @@ final class MainWindow {
         background.close();
         frame.dispose();
         context.archive().close();
+        closed.countDown();
+    }
+
+    CountDownLatch closed() {
+        return closed;
     }
 
     private oblate.workbench.look.Palette palette() {

@@ -33,7 +33,7 @@ final class StatusStrip extends JPanel {
         add(bar, "h 6!");
         add(stop, "h 22!");
         // What is over within a fifth of a second is not worth a bar that flashes.
-        patience = new Timer(200, e -> show(true));
+        patience = new Timer(200, e -> shows(true));
         patience.setRepeats(false);
         show(false);
         background.whenChanged(this::follow);
@@ -43,7 +43,7 @@ final class StatusStrip extends JPanel {
         List<Job> jobs = background.jobs();
         if (jobs.isEmpty()) {
             patience.stop();
-            show(false);
+            shows(false);
             return;
         }
         Job first = jobs.get(0);
@@ -56,7 +56,7 @@ final class StatusStrip extends JPanel {
         }
     }
 
-    private void show(boolean busy) {
+    private void shows(boolean busy) {
         boolean now = busy && !background.jobs().isEmpty();
         work.setVisible(now);
         bar.setVisible(now);

@@ -86,6 +86,15 @@ public final class Workbench {
         window.setTheme(theme);
     }
 
+    /** Waits until the window is closed. Not on the event thread. */
+    public void awaitClose() {
+        try {
+            window.closed().await();
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
+        }
+    }
+
     /** Keeps the layout, closes the window and the archive. May be called from any thread. */
     public void close() {
         onEventThread(() -> {

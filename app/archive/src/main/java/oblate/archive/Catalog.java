@@ -1,0 +1,103 @@
+package oblate.archive;
+
+import java.sql.SQLException;
+import java.util.function.Consumer;
+import java.util.function.Function;
+import oblate.base.ProblemException;
+import org.jdbi.v3.core.Handle;
+import org.jdbi.v3.core.Jdbi;
+import org.jdbi.v3.core.JdbiException;
+import org.jdbi.v3.core.statement.SqlStatements;
+import org.jdbi.v3.core.statement.TemplateEngine;
+
+/** An open catalog: every call is one transaction, done or not done; a database's complaint comes out as a sentence. Safe for many threads. */
+final class Catalog implements AutoCloseable {
+    private final Dialect dialect;
+    private final String name;
+    private final boolean readOnly;
+    private final ConnectionPool readers;
+    private final ConnectionPool writers;
+    private final Jdbi reading;
+    private final Jdbi writing;
+
+    private Catalog(Dialect dialect, String name, boolean readOnly, ConnectionPool.Opener read, ConnectionPool.Opener write) {
+        this.dialect = dialect;
+        this.name = name;
+        this.readOnly = readOnly;
+        this.readers = new ConnectionPool(read);
+        this.writers = new ConnectionPool(write);
+        this.reading = Jdbi.create(readers);
+        this.writing = Jdbi.create(writers);
+        // Statements are constant texts with named parameters; nothing is ever filled into them.
+        this.reading.getConfig(SqlStatements.class).setTemplateEngine(TemplateEngine.NOP);
+        this.writing.getConfig(SqlStatements.class).setTemplateEngine(TemplateEngine.NOP);
+    }
+
+    static Catalog sqlite(SqliteFile file) {
+        return new Catalog(
+                Dialect.SQLITE,
+                file.file().toString(),
+                file.readOnly(),
+                file::openForReading,
+                file::openForWriting);
+    }
+
+    static Catalog group(GroupCatalog group) {
+        return new Catalog(Dialect.POSTGRESQL, group.shownName(), false, group::openForReading, group::openForWriting);
+    }
+
+    Dialect dialect() {
+        return dialect;
+    }
+
+    /** File or address, as shown to people. */
+    String name() {
+        return name;
+    }
+
+    boolean isReadOnly() {
+        return readOnly;
+    }
+
+    <T> T read(Function<Handle, T> work) {
+        try {
+            return reading.inTransaction(work::apply);
+        } catch (JdbiException e) {
+            throw CatalogTrouble.of(dialect, name, e).orElseThrow(() -> e);
+        }
+    }
+
+    <T> T write(Function<Handle, T> work) {
+        if (readOnly) {
+            throw new ProblemException(ArchiveProblem.CANNOT_WRITE, name, "the folder is read-only");
+        }
+        try {
+            return writing.inTransaction(handle -> {
+                dialect.beginWrite(handle);
+                return work.apply(handle);
+            });
+        } catch (JdbiException e) {
+            throw CatalogTrouble.of(dialect, name, e).orElseThrow(() -> e);
+        }
+    }
+
+    /** For statements that may not stand in a transaction. */
+    void outsideTransaction(Consumer<Handle> work) {
+        try {
+            writing.useHandle(work::accept);
+        } catch (JdbiException e) {
+            throw CatalogTrouble.of(dialect, name, e).orElseThrow(() -> e);
+        }
+    }
+
+    @Override
+    public void close() {
+        try {
+            readers.close();
+            writers.close();
+        } catch (SQLException e) {
+            throw CatalogTrouble.of(dialect, name, e)
+                    .orElseGet(() -> new ProblemException(e, ArchiveProblem.CANNOT_WRITE, name, e.getMessage()));
+        }
+    }
+}

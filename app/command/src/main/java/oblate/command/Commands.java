@@ -1,0 +1,53 @@
+package oblate.command;
+
+import java.util.LinkedHashMap;
+import java.util.Map;
+import picocli.CommandLine;
+
+/** The subcommands: those that ship, then those that are plugged in. */
+final class Commands {
+    private final Services services;
+    private final Console console;
+
+    Commands(Services services, Console console) {
+        this.services = services;
+        this.console = console;
+    }
+
+    void addTo(CommandLine line) {
+        Map<String, Object> own = new LinkedHashMap<>();
+        own.put("demo", new DemoCommand(services, console));
+        own.put("file", new FileCommand(services, console));
+        own.put("pictures", new PicturesCommand(services, console));
+        own.put("fit", new FitCommand(services, console));
+        own.put("locate", new LocateCommand(services, console));
+        own.put(
+                "marks",
+                new CommandLine(new MarksCommand(services, console))
+                        .addSubcommand(new MarksCommand.Add(services, console))
+                        .addSubcommand(new MarksCommand.Supersede(services, console))
+                        .addSubcommand(new MarksCommand.Withdraw(services, console)));
+        own.put("drift", new DriftCommand(services, console));
+        own.put("report", new ReportCommand(services, console));
+        own.put("sky", new SkyCommand(services, console));
+        own.put(
+                "site",
+                new CommandLine(new SiteCommand(services, console))
+                        .addSubcommand(new SiteCommand.Add(services, console)));
+        own.put(
+                "kit",
+                new CommandLine(new KitCommand(services, console))
+                        .addSubcommand(new KitCommand.Add(services, console)));
+        own.put("history", new HistoryCommand(services, console));
+        own.put("check", new CheckCommand(services, console));
+        own.put("plugins", new PluginsCommand(services, console));
+        own.forEach(line::addSubcommand);
+        for (Subcommand plugged : services.plugins().load(Subcommand.class)) {
+            if (own.containsKey(plugged.id())) {
+                console.say("The plugged-in command \"" + plugged.id() + "\" has the name of one that ships and is left out.");
+            } else {
+                line.addSubcommand(plugged.id(), plugged.command(services, console));
+            }
+        }
+    }
+}

@@ -1,0 +1,70 @@
+package oblate.command;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.function.Function;
+import oblate.disc.DiscFit;
+import oblate.disc.FitOutcome;
+import oblate.report.ReportTable;
+
+/** The table of {@code oblate fit}. */
+final class FitTable {
+
+    /**
+     * One picture and what came of its fit.
+     *
+     * @param subject the picture
+     * @param outcome a disc or a refusal
+     */
+    record Row(Subject subject, FitOutcome outcome) {}
+
+    ReportTable of(List<Row> rows) {
+        TableOf<Row> t = new TableOf<>("Disc fits");
+        t.fact("pixels", "centres are whole numbers, origin top left as displayed, x right, y down");
+        t.fact("pole angle", "direction of the IAU north pole from straight up, counter-clockwise as displayed");
+        t.text("picture", "picture", r -> r.subject().name());
+        t.text("planet", "planet", r -> r.subject().disc().planet().id());
+        t.text("mid_time_utc", "middle of the capture", r -> r.subject().disc().time().iso());
+        number(t, "centre_x_px", "px", 3, f -> f.placement().centreXPx());
+        number(t, "centre_y_px", "px", 3, f -> f.placement().centreYPx());
+        number(t, "equatorial_radius_px", "px", 3, f -> f.placement().equatorialRadiusPx());
+        number(t, "pole_angle_deg", "deg", 3, f -> f.placement().poleAngleDeg());
+        t.text("mirrored", "mirror image of the sky", r -> fit(r) == null ? null : fit(r).placement().mirrored() ? "yes" : "no");
+        number(t, "sigma_centre_px", "px", 3, f -> f.covariance().sigmaCentrePx());
+        number(t, "sigma_radius_px", "px", 3, f -> f.covariance().sigmaRadiusPx());
+        number(t, "sigma_pole_angle_deg", "deg", 3, f -> f.covariance().sigmaPoleAngleDeg());
+        t.text("trust", "trusted, doubtful or refused", FitTable::trust);
+        t.text("reason", "why not trusted", FitTable::reason);
+        number(t, "scale_arcsec_px", "arcsec/px", 5, null);
+        t.text("method", "how it was fitted", r -> fit(r) == null ? null : fit(r).method() + ", " + fit(r).channel());
+        return t.rows(rows);
+    }
+
+    private static void number(
+            TableOf<Row> t, String name, String unit, int decimals, Function<DiscFit, Double> value) {
+        t.number(name, unit, decimals, name, r -> {
+            DiscFit fit = fit(r);
+            if (fit == null) {
+                return null;
+            }
+            return value == null
+                    ? r.subject().disc().diameterEquatorialArcsec() / 2 / fit.placement().equatorialRadiusPx()
+                    : value.apply(fit);
+        });
+    }
+
+    private static DiscFit fit(Row row) {
+        return row.outcome() instanceof FitOutcome.Fitted f ? f.fit() : null;
+    }
+
+    private static String trust(Row row) {
+        DiscFit fit = fit(row);
+        return fit == null ? "refused" : fit.trust().name().toLowerCase(Locale.ROOT);
+    }
+
+    private static String reason(Row row) {
+        return row.outcome() instanceof FitOutcome.Refused r
+                ? r.reason()
+                : String.join("; ", fit(row).reasons());
+    }
+}

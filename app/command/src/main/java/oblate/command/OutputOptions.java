@@ -1,0 +1,74 @@
+package oblate.command;
+
+import java.io.IOException;
+import java.io.OutputStreamWriter;
+import java.io.Writer;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
+import oblate.base.ProblemException;
+import oblate.report.ReportFormat;
+import oblate.report.ReportTable;
+import picocli.CommandLine.Option;
+
+/** Options of every command that prints a table. */
+final class OutputOptions {
+
+    @Option(
+            names = "--format",
+            paramLabel = "FORMAT",
+            defaultValue = "text",
+            description = "text, csv, json, or another report format that is plugged in (default: ${DEFAULT-VALUE})")
+    private String format;
+
+    @Option(names = "--out", paramLabel = "FILE", description = "write the table there instead of to standard output")
+    private Path out;
+
+    /** Whether the table is for reading rather than for programs. */
+    boolean isText() {
+        return format.equals("text");
+    }
+
+    /** Writes a table where and how the user asked. */
+    void write(ReportTable table, Services services, Console console) {
+        ReportFormat writer = services.reportFormats().stream()
+                .filter(f -> f.id().equals(format))
+                .findFirst()
+                .orElseThrow(() -> new UsageException("format \"" + format + "\" is not known; "
+                        + Nearest.hint(
+                                format,
+                                services.reportFormats().stream()
+                                        .map(ReportFormat::id)
+                                        .toList())));
+        if (out == null) {
+            toConsole(writer, table, console);
+        } else {
+            toFile(writer, table);
+            console.say("Wrote " + table.rows().size() + " rows to " + out + ".");
+        }
+    }
+
+    private static void toConsole(ReportFormat writer, ReportTable table, Console console) {
+        Writer text = new OutputStreamWriter(console.out(), StandardCharsets.UTF_8);
+        try {
+            writer.write(table, text);
+            text.flush();
+        } catch (IOException e) {
+            throw new ProblemException(e, CommandProblem.CANNOT_WRITE, "standard output", e.getMessage());
+        }
+    }
+
+    private void toFile(ReportFormat writer, ReportTable table) {
+        Path target = out.toAbsolutePath();
+        try {
+            Path temp = Files.createTempFile(target.getParent(), ".oblate", ".part");
+            try (Writer text = Files.newBufferedWriter(temp, StandardCharsets.UTF_8)) {
+                writer.write(table, text);
+            }
+            Files.move(temp, target, StandardCopyOption.REPLACE_EXISTING);
+        } catch (IOException e) {
+            throw new ProblemException(e, CommandProblem.CANNOT_WRITE, out, e.getMessage());
+        }
+    }
+}

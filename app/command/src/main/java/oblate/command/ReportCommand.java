@@ -1,0 +1,84 @@
+package oblate.command;
+
+import java.nio.file.Path;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import oblate.archive.Archive;
+import oblate.archive.MarkSearch;
+import oblate.report.Reports;
+import oblate.sky.PlanetModel;
+import oblate.sky.RotationSystem;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** {@code oblate report KIND --archive DIR}. */
+@Command(
+        name = "report",
+        mixinStandardHelpOptions = true,
+        description = {"Writes a table from an archive: positions (one row per mark) or drifts (one row per feature)."},
+        footer = {"", "Example:  oblate report positions --archive season --format csv --out positions.csv"})
+final class ReportCommand implements Callable<Integer> {
+    private final Services services;
+    private final Console console;
+
+    /** What to report. */
+    enum Kind {
+        POSITIONS,
+        DRIFTS
+    }
+
+    @Parameters(paramLabel = "KIND", description = "positions or drifts")
+    private Kind kind;
+
+    @Option(names = "--archive", required = true, paramLabel = "DIR", description = "the archive's folder")
+    private Path archive;
+
+    @Option(names = "--planet", paramLabel = "PLANET", description = "needed when the archive holds several planets")
+    private String planet;
+
+    @Option(
+            names = "--system",
+            paramLabel = "SYSTEM",
+            description = "1, 2, 3 or iau; left out, each feature's own or the planet's custom at its latitude")
+    private String system;
+
+    @Option(names = "--feature", paramLabel = "NAME", description = "only this feature")
+    private String feature;
+
+    @Option(names = "--from", paramLabel = "TIME", description = "pictures not before this date or instant")
+    private String from;
+
+    @Option(names = "--to", paramLabel = "TIME", description = "pictures before this date or instant")
+    private String to;
+
+    @Mixin
+    private OutputOptions output;
+
+    ReportCommand(Services services, Console console) {
+        this.services = services;
+        this.console = console;
+    }
+
+    @Override
+    public Integer call() {
+        try (Archive open = services.openArchive(archive)) {
+            PlanetModel model = new PlanetChoice(services).of(open, Optional.ofNullable(planet));
+            Optional<RotationSystem> chosen = Optional.ofNullable(system).map(s -> PlanetChoice.system(model, s));
+            if (kind == Kind.DRIFTS) {
+                return new DriftRun(services, console).archived(open, model, chosen, Optional.ofNullable(feature), output);
+            }
+            MarkSearch search = new MarkSearch(
+                    Optional.of(model.id()),
+                    Optional.empty(),
+                    Optional.ofNullable(feature),
+                    Optional.ofNullable(from).map(SearchOptions::instant),
+                    Optional.ofNullable(to).map(SearchOptions::instant),
+                    false);
+            output.write(new Reports().positions(open, model, search, chosen), services, console);
+            return 0;
+        }
+    }
+
+}

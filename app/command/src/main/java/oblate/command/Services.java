@@ -1,0 +1,152 @@
+package oblate.command;
+
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.util.List;
+import oblate.archive.Archive;
+import oblate.archive.Filing;
+import oblate.base.PluginHost;
+import oblate.base.ProblemException;
+import oblate.image.CaptureTimes;
+import oblate.image.ImageFormat;
+import oblate.image.PictureLimits;
+import oblate.image.PictureReader;
+import oblate.report.ReportFormat;
+import oblate.sky.PlanetModel;
+import oblate.sky.Sky;
+
+/** What commands share in one run; each part is made when first asked for. Used by one thread. */
+public final class Services implements AutoCloseable {
+    private final Path settingsFolder;
+    private final Clock clock;
+    private PluginHost plugins;
+    private List<PlanetModel> planets;
+    private PictureReader reader;
+    private List<ReportFormat> reportFormats;
+    private Sky sky;
+
+    /**
+     * @param settingsFolder the user's settings; plug-in jars are in its {@code plugins} folder
+     * @param clock for the times in an archive's history
+     */
+    public Services(Path settingsFolder, Clock clock) {
+        this.settingsFolder = settingsFolder;
+        this.clock = clock;
+    }
+
+    /** The user's settings folder; may not exist yet. */
+    public Path settingsFolder() {
+        return settingsFolder;
+    }
+
+    /** Clock of the run. */
+    public Clock clock() {
+        return clock;
+    }
+
+    /** The plug-in host. */
+    public PluginHost plugins() {
+        if (plugins == null) {
+            plugins = PluginHost.withFolder(settingsFolder.resolve("plugins"));
+        }
+        return plugins;
+    }
+
+    /** Planets, nearest the Sun first as far as their number in the ephemeris says. */
+    public List<PlanetModel> planets() {
+        if (planets == null) {
+            planets = plugins().load(PlanetModel.class).stream()
+                    .sorted(java.util.Comparator.comparingInt(p -> p.globe().deBody()))
+                    .toList();
+        }
+        return planets;
+    }
+
+    /**
+     * The planet a person means.
+     *
+     * @throws UsageException when there is none of that name
+     */
+    public PlanetModel planet(String word) {
+        return planets().stream()
+                .filter(p -> p.id().equalsIgnoreCase(word))
+                .findFirst()
+                .orElseThrow(() -> new UsageException("planet \"" + word + "\" is not known; "
+                        + Nearest.hint(word, planets().stream().map(PlanetModel::id).toList())));
+    }
+
+    /** Reads pictures of every known format. */
+    public PictureReader reader() {
+        if (reader == null) {
+            reader = new PictureReader(plugins().load(ImageFormat.class), PictureLimits.usual());
+        }
+        return reader;
+    }
+
+    /** Finds capture times. */
+    public CaptureTimes captureTimes() {
+        return new CaptureTimes();
+    }
+
+    /** Ways to write a table. */
+    public List<ReportFormat> reportFormats() {
+        if (reportFormats == null) {
+            reportFormats = plugins().load(ReportFormat.class);
+        }
+        return reportFormats;
+    }
+
+    /** The sky. */
+    public Sky sky() {
+        if (sky == null) {
+            sky = Sky.bundled();
+        }
+        return sky;
+    }
+
+    /**
+     * Opens an archive.
+     *
+     * @throws ProblemException when it is none
+     */
+    public Archive openArchive(Path folder) {
+        return Archive.open(folder, planets(), clock);
+    }
+
+    /** Opens an archive, or makes one where there is nothing yet and says so. */
+    public Archive openOrMakeArchive(Path folder, Console console) {
+        if (isVacant(folder)) {
+            Archive made = Archive.create(folder, planets(), clock);
+            console.say("Made a new archive in " + folder + ".");
+            return made;
+        }
+        return openArchive(folder);
+    }
+
+    private static boolean isVacant(Path folder) {
+        if (!Files.exists(folder)) {
+            return true;
+        }
+        if (!Files.isDirectory(folder)) {
+            return false;
+        }
+        try (var children = Files.list(folder)) {
+            return children.findAny().isEmpty();
+        } catch (java.io.IOException e) {
+            return false;
+        }
+    }
+
+    /** Takes pictures into an archive. */
+    public Filing filing(Archive archive) {
+        return new Filing(archive, reader(), captureTimes(), sky(), planets());
+    }
+
+    @Override
+    public void close() {
+        if (plugins != null) {
+            plugins.close();
+        }
+    }
+}

@@ -1,0 +1,149 @@
+package oblate.disc;
+
+import java.util.Arrays;
+import oblate.disc.ForwardFit.Solution;
+import oblate.sky.ApparentDisc;
+
+/** One forward fit of a plane at one binning: cuts out the disc's surroundings, sets the start and turns the answer back into picture pixels. */
+final class ForwardStage {
+    private static final int MOST_KNOTS = 30;
+    private final ApparentDisc disc;
+    private final Plane picture;
+    private final boolean belts;
+
+    /**
+     * A placement found, in pixels of the whole picture.
+     *
+     * @param place where
+     * @param shared parameters of blur, photometry and tone, lengths in picture pixels
+     * @param covariance of centre, radius (px) and angle (deg)
+     * @param solution what the fit said
+     */
+    record Found(Placement place, double[] shared, double[][] covariance, Solution solution) {
+        double corePx() {
+            return shared[Slot.CORE];
+        }
+    }
+
+    ForwardStage(ApparentDisc disc, Plane picture, boolean belts) {
+        this.disc = disc;
+        this.picture = picture;
+        this.belts = belts;
+    }
+
+    /** Starting values of the shared parameters, lengths in picture pixels. */
+    double[] startShape(double corePx) {
+        double[] p = new double[Slot.PATTERN];
+        double exponent = disc.planet().appearance().limbDarkening();
+        p[Slot.SUN] = exponent;
+        p[Slot.VIEW] = exponent - 1;
+        p[Slot.CORE] = corePx;
+        p[Slot.RING] = 2;
+        p[Slot.RING_WIDTH] = 1.6;
+        p[Slot.HALO] = 0.1;
+        p[Slot.TONE] = 0.85;
+        return p;
+    }
+
+    /**
+     * Fits.
+     *
+     * @param start where to begin
+     * @param shared starting values as {@link #startShape} gives them
+     * @param angle prior on the pole angle, or null to leave it free
+     * @param bin side of the squares of pixels that are averaged
+     * @param placeSteps steps with blur, photometry and tone held
+     * @param steps steps with everything free
+     */
+    Found fit(Placement start, double[] shared, FitHints.Angle angle, int bin, int placeSteps, int steps) {
+        double r = start.equatorialRadiusPx() / bin;
+        int pad = (int) Math.ceil(Math.max(8, 0.15 * r + 6));
+        int half = (int) Math.ceil(r) + pad;
+        int cx = (int) Math.round(start.centreXPx() / bin);
+        int cy = (int) Math.round(start.centreYPx() / bin);
+        int x0 = cx - half;
+        int y0 = cy - half;
+        Plane plane = picture.cut(x0 * bin, y0 * bin, (2 * half + 1) * bin, (2 * half + 1) * bin).binned(bin);
+        double[] p = start(plane, start, shared, bin, x0, y0);
+        double noise = plane.pixelNoise();
+        boolean clipped = clipped(plane, p);
+        double least = Math.max(0.0015, noise / 4);
+        double exponent = disc.planet().appearance().limbDarkening();
+        FitLimits limits = angle == null
+                ? FitLimits.usual(exponent, bin, 0, Double.POSITIVE_INFINITY, least)
+                : FitLimits.usual(exponent, bin, Math.toRadians(angle.valueDeg()), Math.toRadians(angle.sigmaDeg()), least);
+        ForwardModel model = new ForwardModel(
+                new GlobeView(disc), start.mirrored(), pattern(r, p[Slot.CORE]), plane, clipped, Math.max(0.001, noise / 3));
+        double[] full = Arrays.copyOf(p, Slot.PATTERN + model.pattern.size());
+        ForwardFit fit = new ForwardFit(plane, model, limits, full);
+        fit.startPattern();
+        Solution solution = placeSteps > 0 ? fit.run(placeSteps, true) : null;
+        if (steps > 0) {
+            solution = fit.run(steps, false);
+        }
+        return found(solution, start.mirrored(), bin, x0, y0);
+    }
+
+    private double[] start(Plane plane, Placement start, double[] shared, int bin, int x0, int y0) {
+        double[] p = shared.clone();
+        p[Slot.X] = (start.centreXPx() - (bin - 1) / 2.0) / bin - x0;
+        p[Slot.Y] = (start.centreYPx() - (bin - 1) / 2.0) / bin - y0;
+        p[Slot.RADIUS] = start.equatorialRadiusPx() / bin;
+        p[Slot.ANGLE] = Math.toRadians(start.poleAngleDeg());
+        p[Slot.CORE] = Math.max(Math.max(0.6, 1.2 / bin), shared[Slot.CORE] / bin);
+        p[Slot.BACK] = outside(plane, p, 1.08, 9, 0.5);
+        return p;
+    }
+
+    private Pattern pattern(double r, double core) {
+        if (belts) {
+            return new Pattern(true, (int) Math.max(7, Math.min(MOST_KNOTS, 2 * r / Math.max(3.5, 2 * core))));
+        }
+        return new Pattern(false, r >= 60 ? 7 : r >= 25 ? 5 : 3);
+    }
+
+    /** A quantile of the samples between two distances from the centre (radii). */
+    private static double outside(Plane plane, double[] p, double from, double to, double quantile) {
+        float[] found = new float[plane.samples().length];
+        int n = 0;
+        for (int y = 0; y < plane.height(); y++) {
+            for (int x = 0; x < plane.width(); x++) {
+                double d = Math.hypot(x - p[Slot.X], y - p[Slot.Y]) / p[Slot.RADIUS];
+                float v = plane.at(x, y);
+                if (d > from && d < to && !Float.isNaN(v)) {
+                    found[n++] = v;
+                }
+            }
+        }
+        Arrays.sort(found, 0, n);
+        return n == 0 ? 0 : found[(int) (quantile * (n - 1))];
+    }
+
+    /** Undershoot that was not cut at black leaves samples well below the background close to the limb. */
+    private static boolean clipped(Plane plane, double[] p) {
+        double level = p[Slot.BACK];
+        double scatter = level - outside(plane, p, 1.08, 9, 0.16);
+        double low = outside(plane, p, 1.0, 1.12, 0.03);
+        return low > level - Math.max(0.02, 3.5 * scatter);
+    }
+
+    private static Found found(Solution s, boolean mirrored, int bin, int x0, int y0) {
+        double[] p = s.p();
+        Placement place = new Placement(
+                (p[Slot.X] + x0) * bin + (bin - 1) / 2.0,
+                (p[Slot.Y] + y0) * bin + (bin - 1) / 2.0,
+                p[Slot.RADIUS] * bin,
+                Math.toDegrees(p[Slot.ANGLE]),
+                mirrored);
+        double[] shared = Arrays.copyOf(p, Slot.PATTERN);
+        shared[Slot.CORE] *= bin;
+        double[] unit = {bin, bin, bin, Math.toDegrees(1)};
+        double[][] covariance = new double[4][4];
+        for (int i = 0; i < 4; i++) {
+            for (int j = 0; j < 4; j++) {
+                covariance[i][j] = s.covariance()[i][j] * unit[i] * unit[j];
+            }
+        }
+        return new Found(place, shared, covariance, s);
+    }
+}

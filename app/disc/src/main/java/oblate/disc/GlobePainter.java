@@ -1,0 +1,158 @@
+package oblate.disc;
+
+import java.util.Arrays;
+
+/**
+ * Draws the bare globe, without belts and blur, on a plane: light by incidence and emission, averaged over each pixel near limb and terminator.
+ * Holds its images, so one per thread.
+ */
+final class GlobePainter {
+    /** Emission cosines below this are taken as this, so that negative exponents stay finite. */
+    private static final double LEAST_EMISSION = 0.02;
+
+    private static final int SUB = 4;
+
+    final int width;
+    final int height;
+    /** Light, 0…1. */
+    final float[] light;
+    /** Light × ln of the incidence cosine. */
+    final float[] bySun;
+    /** Light × ln of the emission cosine. */
+    final float[] byView;
+    /** Coordinates of the pattern at the pixel, or at the limb beneath it. */
+    final float[] u;
+
+    final float[] v;
+    /** Sight X at the pixel, or at the limb beneath it. */
+    final float[] across;
+    /** Distance from the outline (px), positive outside. */
+    final float[] fromLimb;
+
+    private final GlobeView view;
+    private final Pattern pattern;
+    private final int hand;
+    private double sumLight;
+    private double sumSun;
+    private double sumView;
+
+    GlobePainter(GlobeView view, boolean mirrored, Pattern pattern, int width, int height) {
+        this.view = view;
+        this.pattern = pattern;
+        this.width = width;
+        this.height = height;
+        hand = mirrored ? -1 : 1;
+        light = new float[width * height];
+        bySun = new float[width * height];
+        byView = new float[width * height];
+        u = new float[width * height];
+        v = new float[width * height];
+        across = new float[width * height];
+        fromLimb = new float[width * height];
+    }
+
+    /** Draws with the parameters of a vector laid out as {@link Slot} says. */
+    void paint(double[] p) {
+        Arrays.fill(light, 0);
+        Arrays.fill(bySun, 0);
+        Arrays.fill(byView, 0);
+        double r = p[Slot.RADIUS];
+        double rightX = hand * Math.cos(p[Slot.ANGLE]) / r;
+        double rightY = -hand * Math.sin(p[Slot.ANGLE]) / r;
+        double upX = -Math.sin(p[Slot.ANGLE]) / r;
+        double upY = -Math.cos(p[Slot.ANGLE]) / r;
+        for (int iy = 0; iy < height; iy++) {
+            for (int ix = 0; ix < width; ix++) {
+                double dx = ix - p[Slot.X];
+                double dy = iy - p[Slot.Y];
+                double x = dx * rightX + dy * rightY;
+                double y = dx * upX + dy * upY;
+                int i = iy * width + ix;
+                double rho = Math.hypot(x, y / view.axisRatio);
+                double limb = rho > 0 ? r * Math.hypot(x, y) * (1 - 1 / rho) : -r;
+                fromLimb[i] = (float) limb;
+                coordinates(i, x, y, dx / r, dy / r, rho);
+                if (limb < -2.5) {
+                    inner(i, p, x, y, rightX, rightY, upX, upY);
+                } else if (limb < 1) {
+                    averaged(i, p, x, y, rightX, rightY, upX, upY);
+                }
+            }
+        }
+    }
+
+    private void coordinates(int i, double x, double y, double dx, double dy, double rho) {
+        double shrink = rho > 0.999 ? 0.999 / rho : 1;
+        across[i] = (float) (x * shrink);
+        if (pattern.belts()) {
+            double yy = y * shrink;
+            double z = view.depth(x * shrink, yy);
+            u[i] = (float) pattern.knot(view.bodyZ(yy, z) / view.q);
+            v[i] = 0;
+        } else {
+            u[i] = (float) pattern.knot(dx * shrink);
+            v[i] = (float) pattern.knot(dy * shrink);
+        }
+    }
+
+    @SuppressWarnings("checkstyle:ParameterNumber") // plain numbers of an inner loop
+    private void inner(
+            int i, double[] p, double x, double y, double rightX, double rightY, double upX, double upY) {
+        double z = view.depth(x, y);
+        double bx = view.bodyX(y, z);
+        double nz = view.k * view.bodyZ(y, z);
+        double incidence = (bx * view.sunX + x * view.sunY + nz * view.sunZ) / Math.sqrt(bx * bx + x * x + nz * nz);
+        if (incidence < 3 / p[Slot.RADIUS]) {
+            if (incidence > -3 / p[Slot.RADIUS]) {
+                averaged(i, p, x, y, rightX, rightY, upX, upY);
+            }
+            return;
+        }
+        sumLight = 0;
+        sumSun = 0;
+        sumView = 0;
+        add(p, x, y);
+        light[i] = (float) sumLight;
+        bySun[i] = (float) sumSun;
+        byView[i] = (float) sumView;
+    }
+
+    @SuppressWarnings("checkstyle:ParameterNumber") // plain numbers of an inner loop
+    private void averaged(
+            int i, double[] p, double x, double y, double rightX, double rightY, double upX, double upY) {
+        sumLight = 0;
+        sumSun = 0;
+        sumView = 0;
+        for (int sy = 0; sy < SUB; sy++) {
+            double oy = (sy + 0.5) / SUB - 0.5;
+            for (int sx = 0; sx < SUB; sx++) {
+                double ox = (sx + 0.5) / SUB - 0.5;
+                add(p, x + ox * rightX + oy * rightY, y + ox * upX + oy * upY);
+            }
+        }
+        light[i] = (float) (sumLight / (SUB * SUB));
+        bySun[i] = (float) (sumSun / (SUB * SUB));
+        byView[i] = (float) (sumView / (SUB * SUB));
+    }
+
+    private void add(double[] p, double x, double y) {
+        double z = view.depth(x, y);
+        if (Double.isNaN(z)) {
+            return;
+        }
+        double bx = view.bodyX(y, z);
+        double nz = view.k * view.bodyZ(y, z);
+        double length = Math.sqrt(bx * bx + x * x + nz * nz);
+        double incidence = (bx * view.sunX + x * view.sunY + nz * view.sunZ) / length;
+        if (incidence <= 0) {
+            return;
+        }
+        double emission = Math.max(LEAST_EMISSION, (bx * view.cosB + nz * view.sinB) / length);
+        double logSun = Math.log(Math.max(1e-4, incidence));
+        double logView = Math.log(emission);
+        double value = Math.exp(p[Slot.SUN] * logSun + p[Slot.VIEW] * logView);
+        sumLight += value;
+        sumSun += value * logSun;
+        sumView += value * logView;
+    }
+}

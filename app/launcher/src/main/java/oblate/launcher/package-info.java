@@ -1,0 +1,2 @@
+/** Starts the program and puts the runnable distribution together. */
+package oblate.launcher;

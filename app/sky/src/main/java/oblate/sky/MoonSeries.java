@@ -1,0 +1,138 @@
+/* SPDX-License-Identifier: Apache-2.0 */
+package oblate.sky;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import oblate.base.ProblemException;
+
+/**
+ * A moon's motion as sums of cosines in cylindrical coordinates about a fixed plane.
+ *
+ * <p>With t days of TDB from J2000 and T = t/36525: r, z (km) = c0 + Σ value·cos(phase + rate·t); θ (rad) has c1·t + c2·T² + c3·T³ besides. With
+ * u = r cos θ, v = r sin θ, node N and inclination I of the plane on the ICRF equator: X = u cos N − v sin N cos I + z sin N sin I,
+ * Y = u sin N + v cos N cos I − z cos N sin I, Z = v sin I + z cos I.
+ */
+public final class MoonSeries implements MoonMotion {
+    private final double firstTdbDay;
+    private final double lastTdbDay;
+    private final Sum r;
+    private final Sum theta;
+    private final Sum z;
+    private final Vec3 uAxis;
+    private final Vec3 vAxis;
+    private final Vec3 zAxis;
+
+    private MoonSeries(
+            double firstTdbDay, double lastTdbDay, Map<String, List<double[]>> parts, double node, double inclination) {
+        this.firstTdbDay = firstTdbDay;
+        this.lastTdbDay = lastTdbDay;
+        r = Sum.of(parts, "r");
+        theta = Sum.of(parts, "theta");
+        z = Sum.of(parts, "z");
+        Turn turn = Turn.NONE.thenZ(node).thenX(inclination);
+        uAxis = turn.xAxis();
+        vAxis = turn.yAxis();
+        zAxis = turn.zAxis();
+    }
+
+    /**
+     * Reads the series of several moons from a table with the columns
+     * {@code moon, coordinate, kind, value, phase_rad, rate_rad_per_day}; lines that begin with # are words.
+     *
+     * @param in the table; not closed here
+     * @param name of the table, for a refusal
+     * @param firstTdbDay start of the span in which the series holds, days of TDB from J2000
+     * @param lastTdbDay its end
+     * @return by moon, in the order of the table
+     * @throws ProblemException {@link SkyProblem#BAD_SERIES} when a line is not understood
+     * @throws IOException when reading fails
+     */
+    public static Map<String, MoonSeries> read(InputStream in, String name, double firstTdbDay, double lastTdbDay)
+            throws IOException {
+        Map<String, Map<String, List<double[]>>> byMoon = new LinkedHashMap<>();
+        for (String line :
+                new String(in.readAllBytes(), StandardCharsets.UTF_8).lines().toList()) {
+            if (line.isBlank() || line.startsWith("#") || line.startsWith("moon,")) {
+                continue;
+            }
+            String[] cells = line.split(",", -1);
+            try {
+                byMoon.computeIfAbsent(cells[0], m -> new LinkedHashMap<>())
+                        .computeIfAbsent(cells[1] + " " + cells[2], c -> new ArrayList<>())
+                        .add(new double[] {number(cells[3]), number(cells[4]), number(cells[5])});
+            } catch (NumberFormatException | ArrayIndexOutOfBoundsException e) {
+                throw new ProblemException(
+                        e, SkyProblem.BAD_SERIES, name, "its line \"" + line + "\" is not understood");
+            }
+        }
+        Map<String, MoonSeries> series = new LinkedHashMap<>();
+        byMoon.forEach((moon, parts) -> {
+            for (String needed : List.of("frame node", "frame inclination", "r c0", "theta c0", "theta c1")) {
+                if (!parts.containsKey(needed)) {
+                    throw new ProblemException(SkyProblem.BAD_SERIES, name, moon + " has no \"" + needed + "\"");
+                }
+            }
+            double node = parts.get("frame node").get(0)[0];
+            double inclination = parts.get("frame inclination").get(0)[0];
+            series.put(moon, new MoonSeries(firstTdbDay, lastTdbDay, parts, node, inclination));
+        });
+        return series;
+    }
+
+    private static double number(String cell) {
+        return cell.isEmpty() ? 0 : Double.parseDouble(cell);
+    }
+
+    @Override
+    public Vec3 fromPlanetKm(double tdbDays) {
+        double radius = r.at(tdbDays);
+        double angle = theta.at(tdbDays);
+        return uAxis.times(radius * Math.cos(angle))
+                .plus(radius * Math.sin(angle), vAxis)
+                .plus(z.at(tdbDays), zAxis);
+    }
+
+    @Override
+    public double firstTdbDay() {
+        return firstTdbDay;
+    }
+
+    @Override
+    public double lastTdbDay() {
+        return lastTdbDay;
+    }
+
+    /** One coordinate: polynomial and cosines. */
+    private record Sum(double c0, double c1, double c2, double c3, double[] value, double[] phase, double[] rate) {
+
+        static Sum of(Map<String, List<double[]>> parts, String coordinate) {
+            List<double[]> cosines = parts.getOrDefault(coordinate + " cos", List.of());
+            return new Sum(
+                    constant(parts, coordinate + " c0"),
+                    constant(parts, coordinate + " c1"),
+                    constant(parts, coordinate + " c2"),
+                    constant(parts, coordinate + " c3"),
+                    cosines.stream().mapToDouble(c -> c[0]).toArray(),
+                    cosines.stream().mapToDouble(c -> c[1]).toArray(),
+                    cosines.stream().mapToDouble(c -> c[2]).toArray());
+        }
+
+        private static double constant(Map<String, List<double[]>> parts, String key) {
+            return parts.containsKey(key) ? parts.get(key).get(0)[0] : 0;
+        }
+
+        double at(double t) {
+            double centuries = t / 36525;
+            double sum = c0 + c1 * t + (c2 + c3 * centuries) * centuries * centuries;
+            for (int i = 0; i < value.length; i++) {
+                sum += value[i] * Math.cos(phase[i] + rate[i] * t);
+            }
+            return sum;
+        }
+    }
+}

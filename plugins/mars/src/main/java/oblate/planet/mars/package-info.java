@@ -1,0 +1,3 @@
+/* SPDX-License-Identifier: Apache-2.0 */
+/** Mars as a plug-in: shape, pole and rotation, each value with its source. Nothing but data lives here. */
+package oblate.planet.mars;
