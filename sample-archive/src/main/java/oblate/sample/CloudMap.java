@@ -21,6 +21,9 @@ final class CloudMap {
     private final int[] otherBand = new int[ROWS];
     private final float[] otherShare = new float[ROWS];
     private final double[][] festoons;
+    /** Northern edge of each band at each column (deg). */
+    private final double[][] edges;
+
     private final CloudNoise waves;
     private final CloudNoise clouds;
     private final CloudNoise rifts;
@@ -39,6 +42,13 @@ final class CloudMap {
         }
         for (int row = 0; row < ROWS; row++) {
             assignBands(row);
+        }
+        edges = new double[bands.size()][COLUMNS];
+        for (int i = 0; i < edges.length; i++) {
+            CloudBand b = bands.get(i);
+            for (int column = 0; column < COLUMNS; column++) {
+                edges[i][column] = b.northDeg() + b.waveDeg() * waves.clouds(lonDeg(column), 1000 + 50.0 * i, 22, 30, 4, 0.62);
+            }
         }
         IntStream.range(0, ROWS).parallel().forEach(this::drawRow);
     }
@@ -115,12 +125,16 @@ final class CloudMap {
         return -90 + (row + 0.5) * 180 / ROWS;
     }
 
+    private static double lonDeg(int column) {
+        return (column + 0.5) * 360 / COLUMNS;
+    }
+
     private void drawRow(int row) {
         double lat = latDeg(row);
         double[] tone = new double[CHANNELS + 1];
         for (int column = 0; column < COLUMNS; column++) {
-            double lon = (column + 0.5) * 360 / COLUMNS;
-            ground(lon, lat, tone);
+            double lon = lonDeg(column);
+            ground(column, lat, tone);
             texture(lon, lat, tone);
             festoon(lon, lat, tone);
             int at = (row * COLUMNS + column) * CHANNELS;
@@ -131,13 +145,11 @@ final class CloudMap {
     }
 
     /** Colour of the bands with their wandering edges, and the contrast of the clouds there. */
-    private void ground(double lon, double lat, double[] tone) {
-        double torn = 0.30 * waves.clouds(lon, lat, 5, 2.2, 3, 0.7);
+    private void ground(int column, double lat, double[] tone) {
+        double torn = 0.30 * waves.clouds(lonDeg(column), lat, 5, 2.2, 3, 0.7);
         set(tone, bands.get(0), 1);
         for (int i = 0; i + 1 < bands.size(); i++) {
-            CloudBand b = bands.get(i);
-            double edge = b.northDeg() + b.waveDeg() * waves.clouds(lon, 1000 + 50.0 * i, 22, 30, 4, 0.62) + torn;
-            double t = (lat - edge) / (2 * EDGE_DEG) + 0.5;
+            double t = (lat - edges[i][column] - torn) / (2 * EDGE_DEG) + 0.5;
             if (t <= 0) {
                 return;
             }

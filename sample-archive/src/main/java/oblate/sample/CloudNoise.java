@@ -41,8 +41,12 @@ final class CloudNoise {
         double weight = 1;
         double total = 0;
         double scale = 1;
+        double cos = Math.cos(Math.toRadians(lonDeg));
+        double sin = Math.sin(Math.toRadians(lonDeg));
         for (int i = 0; i < octaves; i++) {
-            sum += weight * field(lonDeg + 37.0 * i, latDeg + 11.3 * i, lonGrainDeg * scale, latGrainDeg * scale);
+            double radius = 180 / Math.PI / (lonGrainDeg * scale);
+            double lift = 31.7 * i;
+            sum += weight * at(radius * cos + 131.7 + lift, radius * sin + 57.3 - lift, latDeg / (latGrainDeg * scale) + 211.1 + lift);
             total += weight * weight;
             weight *= fall;
             scale *= 0.5;

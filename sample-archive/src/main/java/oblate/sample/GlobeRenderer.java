@@ -10,7 +10,7 @@ import java.util.List;
  */
 final class GlobeRenderer {
     /** Exponent k of brightness ∝ (cos incidence)^k (cos emission)^(k−1) in red, green and blue. */
-    private static final double[] LIMB_DARKENING = {0.98, 0.95, 0.89};
+    private static final double[] LIMB_DARKENING = {0.97, 0.95, 0.92};
 
     private static final double DEG_PER_SECOND = 870.27 / 86400;
     private static final int EDGE_SAMPLES = 6;

@@ -33,6 +33,11 @@ public final class SampleSeason {
         shots = ShotList.of(scenario, sky, new Jupiter());
     }
 
+    /** A season from a scenario of one's own. */
+    static SampleSeason of(Scenario scenario, Sky sky) {
+        return new SampleSeason(scenario, sky);
+    }
+
     /** The season that ships: five kits, two sites, five months about an opposition. */
     public static SampleSeason standard() {
         return new SampleSeason(Scenario.standard(), Sky.bundled());

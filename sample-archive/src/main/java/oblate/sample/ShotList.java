@@ -126,7 +126,7 @@ final class ShotList {
                     case NAME_TENTH_MINUTE -> {
                         long tenth = Math.floorMod(shown.getEpochSecond(), 60L) / 6;
                         yield folder + plan.evening() + "/jupiter " + BASIC_MINUTE.format(shown) + "." + tenth + "Z "
-                                + kit.gear().filter();
+                                + (kit.colour() ? "colour" : kit.gear().filter());
                     }
                     case EXIF -> String.format(Locale.ROOT, "%scard/%s%04d", folder, kit.id(), 120 + count);
                     case FITS -> String.format(Locale.ROOT, "%s%s/%s%03d", folder, plan.evening(), kit.id(), count);
