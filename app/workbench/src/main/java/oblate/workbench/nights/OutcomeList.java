@@ -1,0 +1,66 @@
+package oblate.workbench.nights;
+
+import java.awt.BorderLayout;
+import java.util.List;
+import javax.swing.BorderFactory;
+import javax.swing.JButton;
+import javax.swing.JLabel;
+import javax.swing.JPanel;
+import javax.swing.JScrollPane;
+import javax.swing.JTextArea;
+import oblate.archive.FilingOutcome;
+import oblate.workbench.PanelContext;
+
+/** What became of the files: one line for all, then a sentence for each that needs a look. */
+final class OutcomeList extends JPanel {
+    private static final long serialVersionUID = 1L;
+    private final transient PanelContext context;
+    private final JLabel heading = new JLabel();
+    private final JTextArea sentences = new JTextArea();
+    private final JScrollPane scroll = new JScrollPane(sentences);
+
+    OutcomeList(PanelContext context, Runnable whenClosed) {
+        super(new BorderLayout(8, 6));
+        this.context = context;
+        setName("outcomes");
+        heading.putClientProperty("FlatLaf.styleClass", "h4");
+        sentences.setEditable(false);
+        sentences.setLineWrap(true);
+        sentences.setWrapStyleWord(true);
+        sentences.setName("outcome.sentences");
+        scroll.setBorder(BorderFactory.createEmptyBorder());
+        JButton close = new JButton("Close");
+        close.addActionListener(e -> whenClosed.run());
+        JPanel top = new JPanel(new BorderLayout());
+        top.setOpaque(false);
+        top.add(heading, BorderLayout.CENTER);
+        top.add(close, BorderLayout.EAST);
+        add(top, BorderLayout.NORTH);
+        add(scroll, BorderLayout.CENTER);
+    }
+
+    void show(List<FilingOutcome> outcomes) {
+        setBackground(context.palette().raised());
+        sentences.setBackground(context.palette().raised());
+        setBorder(BorderFactory.createCompoundBorder(
+                BorderFactory.createMatteBorder(0, 0, 1, 0, context.palette().line()),
+                BorderFactory.createEmptyBorder(12, 16, 12, 16)));
+        long filed = outcomes.stream().filter(FilingOutcome.Filed.class::isInstance).count();
+        long there = outcomes.stream().filter(FilingOutcome.AlreadyThere.class::isInstance).count();
+        long refused = outcomes.size() - filed - there;
+        heading.setText(filed + " filed, " + there + " already there, " + refused + " refused");
+        StringBuilder text = new StringBuilder();
+        for (FilingOutcome outcome : outcomes) {
+            if (outcome instanceof FilingOutcome.Refused r) {
+                text.append("Refused: ").append(r.sentence()).append('\n');
+            } else if (outcome instanceof FilingOutcome.Filed f) {
+                f.remarks().forEach(remark -> text.append("Filed, but look: ").append(f.file().getFileName()).append(": ").append(remark).append('\n'));
+            }
+        }
+        sentences.setText(text.toString().strip());
+        sentences.setCaretPosition(0);
+        scroll.setVisible(text.length() > 0);
+        sentences.setRows((int) Math.min(8, Math.max(1, text.chars().filter(c -> c == '\n').count())));
+        revalidate();
+    }
+}
