@@ -30,6 +30,7 @@ final class Commands {
         own.put("drift", new DriftCommand(services, console));
         own.put("report", new ReportCommand(services, console));
         own.put("sky", new SkyCommand(services, console));
+        own.put("moons", new MoonsCommand(services, console));
         own.put(
                 "site",
                 new CommandLine(new SiteCommand(services, console))
@@ -40,6 +41,8 @@ final class Commands {
                         .addSubcommand(new KitCommand.Add(services, console)));
         own.put("history", new HistoryCommand(services, console));
         own.put("check", new CheckCommand(services, console));
+        own.put("backup", new BackupCommand(services, console));
+        own.put("restore", new RestoreCommand(console));
         own.put("plugins", new PluginsCommand(services, console));
         own.forEach(line::addSubcommand);
         for (Subcommand plugged : services.plugins().load(Subcommand.class)) {

@@ -1,11 +1,5 @@
 package oblate.command;
 
-import java.io.BufferedReader;
-import java.io.IOException;
-import java.io.InputStreamReader;
-import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.Callable;
@@ -15,7 +9,6 @@ import oblate.sky.PlanetModel;
 import oblate.sky.UtcTime;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
 /** {@code oblate sky PLANET --at TIME…}. */
@@ -33,15 +26,8 @@ final class SkyCommand implements Callable<Integer> {
     @Parameters(paramLabel = "PLANET", description = "mercury … neptune")
     private String planet;
 
-    @Option(
-            names = "--at",
-            paramLabel = "TIME",
-            arity = "1..*",
-            description = "instants, ISO 8601 with Z, e.g. 2024-12-07T20:00:00Z")
-    private List<String> times = new ArrayList<>();
-
-    @Option(names = "--times", paramLabel = "FILE", description = "a file with one instant per line; - for standard input")
-    private String timesFile;
+    @Mixin
+    private InstantOptions instants;
 
     @Mixin
     private OutputOptions output;
@@ -54,16 +40,9 @@ final class SkyCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         PlanetModel model = services.planet(planet);
-        List<String> wanted = new ArrayList<>(times);
-        if (timesFile != null) {
-            wanted.addAll(readTimes());
-        }
-        if (wanted.isEmpty()) {
-            throw new UsageException("no instant is given; add --at TIME or --times FILE");
-        }
         List<ApparentDisc> discs = new ArrayList<>();
         int status = 0;
-        for (String text : wanted) {
+        for (String text : instants.texts(console)) {
             try {
                 discs.add(services.sky().disc(model, UtcTime.parse(text)));
             } catch (ProblemException e) {
@@ -77,15 +56,5 @@ final class SkyCommand implements Callable<Integer> {
             output.write(read ? table.turned(discs) : table.rows(discs), services, console);
         }
         return status;
-    }
-
-    private List<String> readTimes() {
-        try (BufferedReader lines = timesFile.equals("-")
-                ? new BufferedReader(new InputStreamReader(console.in(), StandardCharsets.UTF_8))
-                : Files.newBufferedReader(Path.of(timesFile), StandardCharsets.UTF_8)) {
-            return lines.lines().map(String::strip).filter(l -> !l.isEmpty()).toList();
-        } catch (IOException e) {
-            throw new ProblemException(e, CommandProblem.CANNOT_READ, timesFile, e.getMessage());
-        }
     }
 }
