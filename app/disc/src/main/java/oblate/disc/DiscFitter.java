@@ -1,12 +1,30 @@
 package oblate.disc;
 
+import java.util.ArrayList;
 import java.util.List;
 import oblate.base.Progress;
+import oblate.disc.ForwardStage.Found;
 import oblate.image.PixelGrid;
 import oblate.sky.ApparentDisc;
 
 /** Finds the apparent disc in a picture. Stateless and safe for many threads. */
 public final class DiscFitter {
+    /** How a fit of this class was made, as kept with it. */
+    public static final String METHOD = "forward model 1";
+
+    private static final int LEAST_SIDE_PX = 16;
+    private static final int STEPS = 4;
+    private static final String CANCELLED = "The fit was cancelled; nothing was found or changed.";
+
+    /**
+     * Place of one colour's disc against green.
+     *
+     * @param channel "red" or "blue"
+     * @param rightPx to the right of green (px)
+     * @param downPx below green (px)
+     * @param sigmaPx standard error in each direction (px)
+     */
+    public record ChannelShift(String channel, double rightPx, double downPx, double sigmaPx) {}
 
     /**
      * Finds, tightens, refines.
@@ -17,31 +35,69 @@ public final class DiscFitter {
      * @param progress told of the steps; cancelling gives a refusal
      */
     public FitOutcome fit(PixelGrid pixels, ApparentDisc disc, FitHints hints, Progress progress) {
+        if (Math.min(pixels.widthPx(), pixels.heightPx()) < LEAST_SIDE_PX) {
+            return new FitOutcome.Refused("The picture is only " + pixels.widthPx() + " × " + pixels.heightPx()
+                    + " px, too small to hold a disc worth measuring; use the full picture.");
+        }
         Plane picture = Plane.of(pixels, pixels.measuringPlane());
-        boolean mirrored = hints.mirrored().orElse(false);
-        double angle = hints.poleAngle().map(FitHints.Angle::valueDeg).orElse(0.0);
-        TemplateMatcher.Match match = new TemplateMatcher(disc).find(picture, angle, mirrored, 3, 1e9);
-        if (match == null) {
-            return new FitOutcome.Refused("no disc");
+        if (!picture.hasContrast()) {
+            return new FitOutcome.Refused(
+                    "The picture shows the same brightness everywhere, so there is no edge to find; check that the right file was chosen.");
         }
-        long t0 = System.nanoTime();
-        boolean belts = disc.planet().globe().figure().flattening() > 0.03;
-        FitHints.Angle prior = hints.poleAngle().orElse(null);
-        ForwardStage stage = new ForwardStage(disc, picture, belts);
-        double r = match.place().equatorialRadiusPx();
-        int coarse = (int) Math.max(1, Math.round(r / 45));
-        ForwardStage.Found rough = stage.fit(match.place(), stage.startShape(2), prior, coarse, 6, 12);
-        int fine = (int) Math.max(1, Math.min(rough.corePx() / 1.6, r / 90));
-        ForwardStage.Found found =
-                coarse == fine ? rough : stage.fit(rough.place(), rough.shared(), prior, fine, 0, 20);
-        if (Boolean.getBoolean("trial")) {
-            System.out.printf("   start %.1f %.1f %.1f ncc %.3f expl %.2f | rough %.2f %.2f %.2f core %.2f | bin %d conv %b %s loss %.4f bs %.4f ms %d%n",
-                match.place().centreXPx(), match.place().centreYPx(), r, match.correlation(), match.explained(),
-                rough.place().centreXPx(), rough.place().centreYPx(), rough.place().equatorialRadiusPx(), rough.corePx(), fine,
-                found.solution().converged(), java.util.Arrays.toString(java.util.Arrays.stream(found.shared()).mapToObj(v -> String.format("%.3f", v)).toArray()),
-                found.solution().loss(), found.solution().bandSigma(), (System.nanoTime() - t0) / 1000000);
+        progress.report(0, STEPS, "looking for the disc");
+        StartSearch search = new StartSearch(disc, picture, hints);
+        TemplateMatcher.Match match = search.find();
+        if (match == null || match.correlation() < StartSearch.LEAST_CORRELATION || match.explained() < StartSearch.LEAST_EXPLAINED) {
+            return new FitOutcome.Refused("Nothing in the picture looks like the disc of " + disc.planet().label()
+                    + " as the sky shows it at that time; check planet, time and file.");
         }
-        return new FitOutcome.Fitted(new DiscFit(found.place(), new PlacementCovariance(found.covariance()), Trust.TRUSTED, List.of(), "forward model 1",
-            pixels.channels() == 3 ? "green" : "grey", Double.NaN, 0, List.of()));
+        if (progress.isCancelled()) {
+            return new FitOutcome.Refused(CANCELLED);
+        }
+        progress.report(1, STEPS, "tightening");
+        Orientation orientation = new Orientation(disc, picture, hints);
+        Orientation.Choice choice = orientation.choose(match.place());
+        if (progress.isCancelled()) {
+            return new FitOutcome.Refused(CANCELLED);
+        }
+        progress.report(2, STEPS, "fitting the model");
+        Found found = orientation.refine(choice.rough());
+        progress.report(3, STEPS, "judging the fit");
+        FitJudge judge = new FitJudge(disc, picture, hints, pixels.channels() == 3 ? "green" : "grey");
+        FitOutcome outcome = judge.judge(match, choice, found);
+        progress.report(STEPS, STEPS, "done");
+        return outcome;
+    }
+
+    /**
+     * Fits red and blue of a colour picture, starting from green's fit, and says where their discs lie against green's: a check on the
+     * dispersion corrector, and what a position measured in one of these channels must be corrected by. Empty for a grey picture.
+     *
+     * @param pixels the picture
+     * @param disc what the sky says is in it
+     * @param fit the fit of its green channel
+     */
+    public List<ChannelShift> channelShifts(PixelGrid pixels, ApparentDisc disc, DiscFit fit) {
+        if (pixels.channels() != 3) {
+            return List.of();
+        }
+        FitHints hints = FitHints.of(fit.placement().poleAngleDeg(), 0.02, fit.placement().mirrored());
+        Placement green = again(Plane.of(pixels, pixels.plane(1)), disc, hints, fit.placement()).place();
+        List<ChannelShift> shifts = new ArrayList<>();
+        for (int c = 0; c < 3; c += 2) {
+            Found other = again(Plane.of(pixels, pixels.plane(c)), disc, hints, fit.placement());
+            PlacementCovariance errors = FitJudge.covariance(disc, other, hints);
+            shifts.add(new ChannelShift(
+                    c == 0 ? "red" : "blue",
+                    other.place().centreXPx() - green.centreXPx(),
+                    other.place().centreYPx() - green.centreYPx(),
+                    errors.sigmaCentrePx()));
+        }
+        return shifts;
+    }
+
+    private static Found again(Plane plane, ApparentDisc disc, FitHints hints, Placement start) {
+        Orientation orientation = new Orientation(disc, plane, hints);
+        return orientation.refine(orientation.rough(start));
     }
 }

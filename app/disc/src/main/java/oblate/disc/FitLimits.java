@@ -10,6 +10,9 @@ package oblate.disc;
  * @param leastScatter smallest scatter a zone is believed to have
  */
 record FitLimits(double[] low, double[] high, double[] mean, double[] sigma, double leastScatter) {
+    /** Neighbouring pixels err together: a prior counts as so many pixels do, else it would drown among tens of thousands of them. */
+    private static final double PRIOR_PIXELS = 30;
+
     private static final double FREE = Double.POSITIVE_INFINITY;
     /** The two photometric exponents are tied near b = a − 1, as reciprocity asks, this loosely. */
     private static final double RECIPROCITY_SIGMA = 0.25;
@@ -27,15 +30,15 @@ record FitLimits(double[] low, double[] high, double[] mean, double[] sigma, dou
         }
         FitLimits limits = new FitLimits(low, high, mean, sigma, leastScatter);
         limits.set(Slot.RADIUS, 2, FREE, 0, FREE);
-        limits.set(Slot.ANGLE, -FREE, FREE, angleRad, angleSigmaRad);
-        limits.set(Slot.SUN, 0.3, 1.6, exponent, 0.3);
+        limits.set(Slot.ANGLE, -FREE, FREE, angleRad, angleSigmaRad * Math.sqrt(PRIOR_PIXELS));
+        limits.set(Slot.SUN, 0.3, 1.6, exponent, 0.2);
         limits.set(Slot.VIEW, -0.7, 1.0, 0, FREE);
         limits.set(Slot.CORE, Math.max(0.6, 1.2 / bin), 12, 0, FREE);
         limits.set(Slot.RING, 0.6, 8, 2, 1.5);
-        limits.set(Slot.RING_WIDTH, 1.15, 2.6, 1.6, 0.4);
+        limits.set(Slot.RING_WIDTH, 1.15, 2.6, 1.6, 0.3);
         limits.set(Slot.HALO, -0.3, 0.6, 0.1, 0.1);
-        limits.set(Slot.TONE, 0.4, 2, 0.85, 0.25);
-        limits.set(Slot.LEAN, -0.8, 0.8, 0, 0.3);
+        limits.set(Slot.TONE, 0.4, 2, 1, 0.25);
+        limits.set(Slot.LEAN, -0.8, 0.8, 0, 0.05);
         limits.set(Slot.BACK_X, -FREE, FREE, 0, 0.02);
         limits.set(Slot.BACK_Y, -FREE, FREE, 0, 0.02);
         return limits;
@@ -65,16 +68,16 @@ record FitLimits(double[] low, double[] high, double[] mean, double[] sigma, dou
             sum += t * t;
         }
         double t = (p[Slot.VIEW] - p[Slot.SUN] + 1) / RECIPROCITY_SIGMA;
-        return sum + t * t;
+        return PRIOR_PIXELS * (sum + t * t);
     }
 
     void addPriors(double[] p, double[][] normal, double[] pull) {
         for (int k = 0; k < Slot.PATTERN; k++) {
-            double w = 1 / (sigma[k] * sigma[k]);
+            double w = PRIOR_PIXELS / (sigma[k] * sigma[k]);
             normal[k][k] += w;
             pull[k] += w * (mean[k] - p[k]);
         }
-        double w = 1 / (RECIPROCITY_SIGMA * RECIPROCITY_SIGMA);
+        double w = PRIOR_PIXELS / (RECIPROCITY_SIGMA * RECIPROCITY_SIGMA);
         double off = p[Slot.SUN] - 1 - p[Slot.VIEW];
         normal[Slot.SUN][Slot.SUN] += w;
         normal[Slot.VIEW][Slot.VIEW] += w;

@@ -44,7 +44,7 @@ final class ForwardFit {
      *
      * @param p parameters
      * @param covariance of centre, radius, angle (px, rad): sandwich over sectors
-     * @param loss mean Cauchy loss of the limb band at the picture's noise, to compare two solutions of the same plane
+     * @param loss mean Cauchy loss of limb band and inside, to compare two solutions of the same plane
      * @param bandSigma scatter of the residual in the limb band, in units of the disc's brightness
      * @param bound which of the first parameters sit on a bound
      * @param points pixels used
@@ -75,6 +75,7 @@ final class ForwardFit {
     void startPattern() {
         model.painter.paint(p);
         Pattern pattern = model.pattern;
+        int globe = pattern.globeSize();
         double[] sum = new double[pattern.size()];
         double[] weightSum = new double[pattern.size()];
         int[] hat = new int[4];
@@ -84,6 +85,12 @@ final class ForwardFit {
         for (int i = 0; i < residual.length; i++) {
             float light = model.painter.light[i];
             float v = plane.samples()[i];
+            if (pattern.rings() > 0 && model.painter.ringLight[i] > 0.5 && !Float.isNaN(v)) {
+                int k = globe + (int) Math.round(model.painter.ringKnot[i]);
+                sum[k] += Math.pow(Math.max(0, v - p[Slot.BACK]), 1 / p[Slot.TONE]);
+                weightSum[k]++;
+                continue;
+            }
             if (light < 0.15 || Float.isNaN(v)) {
                 continue;
             }
@@ -98,7 +105,7 @@ final class ForwardFit {
         }
         double mean = totalWeight > 0 ? total / totalWeight : 1;
         for (int k = 0; k < sum.length; k++) {
-            p[Slot.PATTERN + k] = (sum[k] + mean) / (weightSum[k] + 1);
+            p[Slot.PATTERN + k] = (sum[k] + (k < globe ? mean : 0)) / (weightSum[k] + 1);
         }
     }
 
@@ -163,7 +170,11 @@ final class ForwardFit {
         for (int i = 0; i < residual.length; i++) {
             float d = model.painter.fromLimb[i];
             int z = d > band ? 0 : d < -band ? 2 : 1;
-            boolean keep = !Float.isNaN(residual[i]);
+            boolean ringed = model.painter.ringLight.length > 0;
+            if (ringed && z == 0 && model.painter.ringLight[i] > 0) {
+                z = 2;
+            }
+            boolean keep = !Float.isNaN(residual[i]) && !(ringed && model.painter.unknown[i]);
             if (z != 1 && keep) {
                 keep = i % plane.width() % THIN == 0 && i / plane.width() % THIN == 0;
             }
@@ -183,7 +194,7 @@ final class ForwardFit {
         zoneSigma[2] *= INSIDE_FACTOR;
     }
 
-    private static double thinning(int z) {
+    private static int thinning(int z) {
         return z == 1 ? 1 : THIN * THIN;
     }
 
@@ -245,7 +256,7 @@ final class ForwardFit {
         for (int c = 0; c < model.patternSlope.length; c++) {
             float s = model.patternSlope[c][i];
             if (s != 0) {
-                int hat = model.pattern.nearest(c, model.painter.u[i], model.painter.v[i]);
+                int hat = model.hatAt(c, i);
                 if (hat >= 0) {
                     at[m] = Slot.PATTERN + hat;
                     row[m++] = s;
@@ -328,9 +339,10 @@ final class ForwardFit {
             if (zone[i] == 2) {
                 level += model.value[i];
                 n++;
-            } else if (zone[i] == 1) {
-                loss += Math.log1p(residual[i] * residual[i] / (scale * scale));
-                inBand++;
+            }
+            if (zone[i] > 0) {
+                loss += thinning(zone[i]) * Math.log1p(residual[i] * residual[i] / (scale * scale));
+                inBand += thinning(zone[i]);
             }
         }
         double brightness = n == 0 ? 1 : Math.max(1e-3, level / n);

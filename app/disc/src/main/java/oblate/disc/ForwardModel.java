@@ -72,6 +72,7 @@ final class ForwardModel {
         times(painter.byView, brightness, scene);
         smooth(p, slope[Slot.VIEW]);
         times(painter.light, brightness, scene);
+        addRings(p);
         smooth(p, sum);
         shapeSlopes(p);
         finish(p);
@@ -103,6 +104,17 @@ final class ForwardModel {
             out[i] = (float) (b * (1 + p[Slot.LEAN] * painter.across[i]));
         }
         return out;
+    }
+
+    private void addRings(double[] p) {
+        int first = Slot.PATTERN + pattern.globeSize();
+        for (int i = 0; i < painter.ringLight.length; i++) {
+            if (painter.ringLight[i] > 0) {
+                int k = Math.min(pattern.rings() - 2, (int) painter.ringKnot[i]);
+                double f = painter.ringKnot[i] - k;
+                scene[i] += (float) (painter.ringLight[i] * ((1 - f) * p[first + k] + f * p[first + k + 1]));
+            }
+        }
     }
 
     private void smooth(double[] p, float[] out) {
@@ -202,23 +214,49 @@ final class ForwardModel {
     }
 
     private void patternSlopes(double[] p) {
-        int[] hat = new int[4];
-        double[] weight = new double[4];
         for (int c = 0; c < patternSlope.length; c++) {
             Arrays.fill(scene, 0);
-            for (int i = 0; i < scene.length; i++) {
-                if (painter.light[i] == 0) {
-                    continue;
-                }
-                int n = pattern.hats(painter.u[i], painter.v[i], hat, weight);
-                for (int k = 0; k < n; k++) {
-                    if (pattern.colour(hat[k]) == c) {
-                        scene[i] = (float) (weight[k] * painter.light[i] * (1 + p[Slot.LEAN] * painter.across[i]));
-                    }
-                }
+            if (c < pattern.globeColours()) {
+                globeHats(p, c);
+            } else {
+                ringHats(c - pattern.globeColours());
             }
             smooth(p, patternSlope[c]);
             times(patternSlope[c], gain, patternSlope[c]);
         }
+    }
+
+    private void globeHats(double[] p, int colour) {
+        int[] hat = new int[4];
+        double[] weight = new double[4];
+        for (int i = 0; i < scene.length; i++) {
+            if (painter.light[i] == 0) {
+                continue;
+            }
+            int n = pattern.hats(painter.u[i], painter.v[i], hat, weight);
+            for (int k = 0; k < n; k++) {
+                if (pattern.colour(hat[k]) == colour) {
+                    scene[i] = (float) (weight[k] * painter.light[i] * (1 + p[Slot.LEAN] * painter.across[i]));
+                }
+            }
+        }
+    }
+
+    private void ringHats(int colour) {
+        int first = pattern.globeSize();
+        for (int i = 0; i < scene.length; i++) {
+            if (painter.ringLight[i] > 0) {
+                int hat = pattern.nearestRing(colour, painter.ringKnot[i]) - first;
+                double weight = 1 - Math.abs(painter.ringKnot[i] - hat);
+                scene[i] = weight > 0 ? (float) (weight * painter.ringLight[i]) : 0;
+            }
+        }
+    }
+
+    /** The hat a colour's derivative belongs to at a pixel, or −1. */
+    int hatAt(int colour, int i) {
+        return colour < pattern.globeColours()
+                ? pattern.nearest(colour, painter.u[i], painter.v[i])
+                : pattern.nearestRing(colour - pattern.globeColours(), painter.ringKnot[i]);
     }
 }

@@ -7,6 +7,10 @@ import oblate.sky.ApparentDisc;
 /** One forward fit of a plane at one binning: cuts out the disc's surroundings, sets the start and turns the answer back into picture pixels. */
 final class ForwardStage {
     private static final int MOST_KNOTS = 30;
+    private static final int MOST_RING_KNOTS = 36;
+    /** Rings are modelled when the sine of their opening is above this. */
+    static final double LEAST_OPENING = Math.sin(Math.toRadians(1));
+
     private final ApparentDisc disc;
     private final Plane picture;
     private final boolean belts;
@@ -41,7 +45,7 @@ final class ForwardStage {
         p[Slot.RING] = 2;
         p[Slot.RING_WIDTH] = 1.6;
         p[Slot.HALO] = 0.1;
-        p[Slot.TONE] = 0.85;
+        p[Slot.TONE] = 1;
         return p;
     }
 
@@ -58,7 +62,9 @@ final class ForwardStage {
     Found fit(Placement start, double[] shared, FitHints.Angle angle, int bin, int placeSteps, int steps) {
         double r = start.equatorialRadiusPx() / bin;
         int pad = (int) Math.ceil(Math.max(8, 0.15 * r + 6));
-        int half = (int) Math.ceil(r) + pad;
+        GlobeView view = new GlobeView(disc);
+        boolean ringed = view.ringOuter > 0 && Math.abs(view.sinB) > LEAST_OPENING;
+        int half = (int) Math.ceil(r * (ringed ? view.ringOuter : 1)) + pad;
         int cx = (int) Math.round(start.centreXPx() / bin);
         int cy = (int) Math.round(start.centreYPx() / bin);
         int x0 = cx - half;
@@ -73,7 +79,7 @@ final class ForwardStage {
                 ? FitLimits.usual(exponent, bin, 0, Double.POSITIVE_INFINITY, least)
                 : FitLimits.usual(exponent, bin, Math.toRadians(angle.valueDeg()), Math.toRadians(angle.sigmaDeg()), least);
         ForwardModel model = new ForwardModel(
-                new GlobeView(disc), start.mirrored(), pattern(r, p[Slot.CORE]), plane, clipped, Math.max(0.001, noise / 3));
+                view, start.mirrored(), pattern(r, p[Slot.CORE], ringed), plane, clipped, Math.max(0.001, noise / 3));
         double[] full = Arrays.copyOf(p, Slot.PATTERN + model.pattern.size());
         ForwardFit fit = new ForwardFit(plane, model, limits, full);
         fit.startPattern();
@@ -95,11 +101,13 @@ final class ForwardStage {
         return p;
     }
 
-    private Pattern pattern(double r, double core) {
+    private Pattern pattern(double r, double core, boolean ringed) {
+        double spacing = Math.max(3.5, 2 * core);
+        int rings = ringed ? (int) Math.max(8, Math.min(MOST_RING_KNOTS, 1.2 * r / Math.max(2.2, core))) : 0;
         if (belts) {
-            return new Pattern(true, (int) Math.max(7, Math.min(MOST_KNOTS, 2 * r / Math.max(3.5, 2 * core))));
+            return new Pattern(true, (int) Math.max(7, Math.min(MOST_KNOTS, 2 * r / spacing)), rings);
         }
-        return new Pattern(false, r >= 60 ? 7 : r >= 25 ? 5 : 3);
+        return new Pattern(false, r >= 60 ? 7 : r >= 25 ? 5 : 3, rings);
     }
 
     /** A quantile of the samples between two distances from the centre (radii). */

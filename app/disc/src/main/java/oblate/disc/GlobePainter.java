@@ -11,6 +11,10 @@ final class GlobePainter {
     private static final double LEAST_EMISSION = 0.02;
 
     private static final int SUB = 4;
+    /** Where rings are looked for (equatorial radii), beyond the bright ones on both sides. */
+    private static final double RING_LEAST = 1.2;
+
+    private static final double RING_MOST = 2.3;
 
     final int width;
     final int height;
@@ -26,6 +30,12 @@ final class GlobePainter {
     final float[] v;
     /** Sight X at the pixel, or at the limb beneath it. */
     final float[] across;
+    /** Share of the pixel covered by lit rings; null without rings. */
+    final float[] ringLight;
+    /** Place on the ring knots at the pixel. */
+    final float[] ringKnot;
+    /** Pixels the model does not know: rings before the globe and their shadow on it. */
+    final boolean[] unknown;
     /** Distance from the outline (px), positive outside. */
     final float[] fromLimb;
 
@@ -49,6 +59,10 @@ final class GlobePainter {
         v = new float[width * height];
         across = new float[width * height];
         fromLimb = new float[width * height];
+        boolean ringed = pattern.rings() > 0;
+        ringLight = new float[ringed ? width * height : 0];
+        ringKnot = new float[ringLight.length];
+        unknown = new boolean[ringLight.length];
     }
 
     /** Draws with the parameters of a vector laid out as {@link Slot} says. */
@@ -76,6 +90,9 @@ final class GlobePainter {
                     inner(i, p, x, y, rightX, rightY, upX, upY);
                 } else if (limb < 1) {
                     averaged(i, p, x, y, rightX, rightY, upX, upY);
+                }
+                if (ringLight.length > 0) {
+                    ring(i, x, y, 1 / r);
                 }
             }
         }
@@ -154,5 +171,34 @@ final class GlobePainter {
         sumLight += value;
         sumSun += value * logSun;
         sumView += value * logView;
+    }
+
+    /** Rings at a pixel, by 4 × 4 points; turning the little square with the picture is not worth the while. */
+    private void ring(int i, double x, double y, double pixel) {
+        ringKnot[i] = (float) pattern.ringKnot(view.ringRadius(x, y));
+        double covered = 0;
+        double knots = 0;
+        boolean crossing = false;
+        for (int s = 0; s < SUB * SUB; s++) {
+            double px = x + ((s % SUB + 0.5) / SUB - 0.5) * pixel;
+            double py = y + ((s / SUB + 0.5) / SUB - 0.5) * pixel;
+            double r = view.ringRadius(px, py);
+            double z = view.depth(px, py);
+            boolean onGlobe = !Double.isNaN(z);
+            if (r > RING_LEAST && r < RING_MOST && (!onGlobe || view.ringInFront(py))) {
+                double bx = -py / (Math.abs(view.sinB) < 1e-4 ? 1e-4 : view.sinB);
+                crossing |= onGlobe;
+                if (!onGlobe && !view.inShadow(bx, px, 0)) {
+                    covered++;
+                    knots += pattern.ringKnot(r);
+                }
+            }
+            crossing |= onGlobe && view.ringShadow(view.bodyX(py, z), px, view.bodyZ(py, z));
+        }
+        ringLight[i] = (float) (covered / (SUB * SUB));
+        if (covered > 0) {
+            ringKnot[i] = (float) (knots / covered);
+        }
+        unknown[i] = crossing;
     }
 }

@@ -2,6 +2,7 @@ package oblate.disc;
 
 import oblate.sky.ApparentDisc;
 import oblate.sky.LongitudeSense;
+import oblate.sky.Rings;
 import oblate.sky.Spheroid;
 
 /**
@@ -31,6 +32,10 @@ final class GlobeView {
     final double meridianDeg;
     /** Short over long axis of the outline. */
     final double axisRatio;
+    /** Edges of the bright rings (equatorial radii); 0 without rings. */
+    final double ringInner;
+
+    final double ringOuter;
 
     GlobeView(ApparentDisc disc) {
         Spheroid figure = disc.planet().globe().figure();
@@ -47,6 +52,9 @@ final class GlobeView {
         sunY = Math.cos(sunLat) * Math.sin(sunEast);
         sunZ = Math.sin(sunLat);
         axisRatio = figure.apparentAxisRatio(disc.subEarth().latCentricDeg());
+        double equatorKm = figure.equatorialRadiusKm();
+        ringInner = disc.planet().rings().map(Rings::innerRadiusKm).orElse(0.0) / equatorKm;
+        ringOuter = disc.planet().rings().map(Rings::outerRadiusKm).orElse(0.0) / equatorKm;
     }
 
     /** Z of the surface point seen at (X, Y), or NaN off the disc. */
@@ -56,6 +64,34 @@ final class GlobeView {
         double c = x * x + y * y * (sinB * sinB + k * cosB * cosB) - 1;
         double root = halfB * halfB - a * c;
         return root < 0 ? Double.NaN : (-halfB + Math.sqrt(root)) / a;
+    }
+
+    /** Distance from the axis of the ring-plane point seen at (X, Y); huge when the plane is edge-on. */
+    double ringRadius(double x, double y) {
+        return Math.hypot(x, y / (Math.abs(sinB) < 1e-4 ? 1e-4 : sinB));
+    }
+
+    /** Whether the ring-plane point seen at (X, Y) is on the observer's side of the globe's middle. */
+    boolean ringInFront(double y) {
+        return y * sinB < 0;
+    }
+
+    /** Whether the globe keeps the Sun from a point outside it. */
+    boolean inShadow(double bx, double by, double bz) {
+        double a = sunX * sunX + sunY * sunY + k * sunZ * sunZ;
+        double half = bx * sunX + by * sunY + k * bz * sunZ;
+        double c = bx * bx + by * by + k * bz * bz - 1;
+        return half < 0 && half * half - a * c > 0;
+    }
+
+    /** Whether the bright rings keep the Sun from a surface point. */
+    boolean ringShadow(double bx, double by, double bz) {
+        if (ringOuter == 0 || bz * sunZ >= 0) {
+            return false;
+        }
+        double t = -bz / sunZ;
+        double r = Math.hypot(bx + t * sunX, by + t * sunY);
+        return r > ringInner && r < ringOuter;
     }
 
     /** Body x of a point of the sight frame. */

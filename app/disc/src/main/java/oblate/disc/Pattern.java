@@ -4,18 +4,44 @@ package oblate.disc;
  * Brightness of the globe as a sum of hat functions: either of the polar axis coordinate (belts), or on a square grid fixed to the picture's axes
  * (planets without belts). A pixel has at most four hats; hats are dyed so that blurred hats of one colour hardly meet, and all of a colour can be
  * blurred in one image.
+ *
+ * <p>Rings are a second row of hats, of the distance from the axis in the ring plane; they follow the globe's.
+ *
+ * @param belts whether the globe's hats are of the polar coordinate
+ * @param side knots of the globe, per axis
+ * @param rings knots of the rings, 0 without
  */
-record Pattern(boolean belts, int side) {
+record Pattern(boolean belts, int side, int rings) {
+    private static final double RING_FROM = 1.15;
+    private static final double RING_TO = 2.32;
     private static final int BELT_COLOURS = 4;
     private static final int GRID_COLOURS = 3;
 
     /** How many values. */
     int size() {
+        return globeSize() + rings;
+    }
+
+    int globeSize() {
         return belts ? side : side * side;
     }
 
     int colours() {
+        return globeColours() + (rings > 0 ? BELT_COLOURS : 0);
+    }
+
+    int globeColours() {
         return belts ? BELT_COLOURS : GRID_COLOURS * GRID_COLOURS;
+    }
+
+    /** Place on the ring knots (0…rings−1) of a distance from the axis (equatorial radii). */
+    double ringKnot(double radius) {
+        return Math.max(0, Math.min(rings - 1, (radius - RING_FROM) / (RING_TO - RING_FROM) * (rings - 1)));
+    }
+
+    /** The ring hat of a colour (counted from the first ring colour) that is nearest to a place on the ring knots. */
+    int nearestRing(int colour, double knot) {
+        return colour >= rings ? -1 : globeSize() + nearest(colour, BELT_COLOURS, knot, rings);
     }
 
     int colour(int hat) {
@@ -54,18 +80,17 @@ record Pattern(boolean belts, int side) {
     /** The hat of a colour that is nearest to a place on the knots, or −1. */
     int nearest(int colour, double u, double v) {
         if (belts) {
-            return nearest(colour, BELT_COLOURS, u);
+            return colour >= side ? -1 : nearest(colour, BELT_COLOURS, u, side);
         }
-        int i = nearest(colour % GRID_COLOURS, GRID_COLOURS, u);
-        int j = nearest(colour / GRID_COLOURS, GRID_COLOURS, v);
-        return i < 0 || j < 0 ? -1 : j * side + i;
+        int column = colour % GRID_COLOURS;
+        int line = colour / GRID_COLOURS;
+        return column >= side || line >= side
+                ? -1
+                : nearest(line, GRID_COLOURS, v, side) * side + nearest(column, GRID_COLOURS, u, side);
     }
 
-    private int nearest(int colour, int colours, double u) {
-        if (colour >= side) {
-            return -1;
-        }
-        int last = colour + (side - 1 - colour) / colours * colours;
+    private static int nearest(int colour, int colours, double u, int knots) {
+        int last = colour + (knots - 1 - colour) / colours * colours;
         int k = colour + (int) Math.round((u - colour) / colours) * colours;
         return Math.max(colour, Math.min(last, k));
     }

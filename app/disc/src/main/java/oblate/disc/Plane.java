@@ -35,6 +35,19 @@ record Plane(int width, int height, float[] samples) {
         return new Plane(pixels.widthPx(), pixels.heightPx(), samples);
     }
 
+    /** Whether two samples differ. */
+    boolean hasContrast() {
+        float low = Float.POSITIVE_INFINITY;
+        float high = Float.NEGATIVE_INFINITY;
+        for (float v : samples) {
+            if (!Float.isNaN(v)) {
+                low = Math.min(low, v);
+                high = Math.max(high, v);
+            }
+        }
+        return high > low;
+    }
+
     float at(int x, int y) {
         return x < 0 || y < 0 || x >= width || y >= height ? Float.NaN : samples[y * width + x];
     }

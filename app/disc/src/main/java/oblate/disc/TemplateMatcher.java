@@ -1,7 +1,6 @@
 package oblate.disc;
 
 import oblate.sky.ApparentDisc;
-import oblate.sky.Rings;
 import org.hipparchus.transform.TransformType;
 
 /**
@@ -39,13 +38,18 @@ final class TemplateMatcher {
 
     TemplateMatcher(ApparentDisc disc) {
         view = new GlobeView(disc);
-        double equatorKm = disc.planet().globe().figure().equatorialRadiusKm();
-        ringInner = disc.planet().rings().map(Rings::innerRadiusKm).orElse(0.0) / equatorKm;
-        ringOuter = disc.planet().rings().map(Rings::outerRadiusKm).orElse(0.0) / equatorKm;
+        ringInner = view.ringInner;
+        ringOuter = view.ringOuter;
     }
 
     /** The best place for one pole angle, over radii within a factor of each other (px of the picture); null when nothing is alike. */
     Match find(Plane picture, double angleDeg, boolean mirrored, double fromRadiusPx, double toRadiusPx) {
+        return find(picture, angleDeg, mirrored, fromRadiusPx, toRadiusPx, 2);
+    }
+
+    @SuppressWarnings("checkstyle:ParameterNumber") // the public one and how often a small disc may still be enlarged
+    private Match find(
+            Plane picture, double angleDeg, boolean mirrored, double fromRadiusPx, double toRadiusPx, int deeper) {
         int bin = Math.max(1, (Math.max(picture.width(), picture.height()) + REDUCED - 1) / REDUCED);
         Plane small = picture.binned(bin);
         Match best = search(small, angleDeg, mirrored, fromRadiusPx / bin, toRadiusPx / bin);
@@ -55,11 +59,11 @@ final class TemplateMatcher {
         Match scaled = scaled(best, bin, 0, 0);
         double r = scaled.place().equatorialRadiusPx();
         double extent = Math.max(1, ringOuter);
-        if (bin > 1 && best.place().equatorialRadiusPx() * extent < REDUCED / 6.0) {
+        if (bin > 1 && deeper > 0 && best.place().equatorialRadiusPx() * extent < REDUCED / 6.0) {
             int half = (int) Math.ceil(2.2 * r * extent);
             int x0 = (int) scaled.place().centreXPx() - half;
             int y0 = (int) scaled.place().centreYPx() - half;
-            Match again = find(picture.cut(x0, y0, 2 * half, 2 * half), angleDeg, mirrored, r * 0.7, r * 1.4);
+            Match again = find(picture.cut(x0, y0, 2 * half, 2 * half), angleDeg, mirrored, r * 0.7, r * 1.4, deeper - 1);
             if (again != null) {
                 return new Match(scaled(again, 1, x0, y0).place(), again.correlation(), best.explained());
             }

@@ -1,9 +1,6 @@
 package oblate.disc;
 
-import java.awt.image.BufferedImage;
-import java.awt.image.Raster;
 import java.io.IOException;
-import java.nio.ByteBuffer;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -12,8 +9,11 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Random;
-import javax.imageio.ImageIO;
+import java.util.ServiceLoader;
 import oblate.base.Progress;
+import oblate.image.ImageFormat;
+import oblate.image.PictureLimits;
+import oblate.image.PictureReader;
 import oblate.image.PixelGrid;
 import oblate.sky.ApparentDisc;
 import oblate.sky.LongitudeSense;
@@ -39,16 +39,40 @@ final class FitTrials {
             }
         }
         Random random = new Random(5);
+        List<double[]> errors = new ArrayList<>();
         for (Map<String, String> row : rows(folder.resolve("truth.csv"))) {
             double off = 12 * random.nextDouble() - 6;
             if (!words.isEmpty() && words.stream().noneMatch(row.get("file")::contains)) {
                 continue;
             }
-            trial(folder, row, hints, off);
+            double[] error = trial(folder, row, hints, off);
+            if (error.length > 0) {
+                errors.add(error);
+            }
+        }
+        summary(errors);
+    }
+
+    private static void summary(List<double[]> errors) {
+        String[] names = {"centre %", "|radius| %", "|pole| deg", "seconds"};
+        System.out.printf("%d fitted%n", errors.size());
+        for (int k = 0; k < names.length; k++) {
+            int column = k;
+            double[] v = errors.stream().mapToDouble(e -> e[column]).sorted().toArray();
+            System.out.printf(
+                    Locale.ROOT, "%-11s median %.3f  90th %.3f  worst %.3f%n", names[k], v[v.length / 2], v[(int) (0.9 * (v.length - 1) + 0.5)], v[v.length - 1]);
+        }
+        System.out.printf(Locale.ROOT, "mean radius bias %.3f %%%n", errors.stream().mapToDouble(e -> e[4]).average().orElse(0));
+        String[] kinds = {"x", "y", "radius", "pole"};
+        for (int k = 0; k < kinds.length; k++) {
+            int column = 5 + k;
+            long one = errors.stream().filter(e -> Math.abs(e[column]) < 1).count();
+            long two = errors.stream().filter(e -> Math.abs(e[column]) < 2).count();
+            System.out.printf("%-7s inside one sigma %d, two %d of %d%n", kinds[k], one, two, errors.size());
         }
     }
 
-    private static void trial(Path folder, Map<String, String> row, boolean hints, double off) throws IOException {
+    private static double[] trial(Path folder, Map<String, String> row, boolean hints, double off) throws IOException {
         PixelGrid pixels = read(folder.resolve(row.get("file")));
         ApparentDisc disc = disc(row);
         double truePole = num(row, "pole_angle_deg");
@@ -60,7 +84,7 @@ final class FitTrials {
         String name = String.format(Locale.ROOT, "%-10.10s %-6s", row.get("file"), row.get("difficulty"));
         if (outcome instanceof FitOutcome.Refused refused) {
             System.out.printf("%s REFUSED %.1fs %s%n", name, seconds, refused.reason());
-            return;
+            return new double[0];
         }
         DiscFit fit = ((FitOutcome.Fitted) outcome).fit();
         Placement p = fit.placement();
@@ -92,6 +116,17 @@ final class FitTrials {
                 seconds,
                 p.mirrored() == mirrored,
                 fit.reasons());
+        return new double[] {
+            100 * Math.hypot(dx, dy) / re,
+            Math.abs(100 * dr / re),
+            Math.abs(da),
+            seconds,
+            100 * dr / re,
+            dx / Math.sqrt(c.get(0, 0)),
+            dy / Math.sqrt(c.get(1, 1)),
+            dr / c.sigmaRadiusPx(),
+            da / c.sigmaPoleAngleDeg()
+        };
     }
 
     static List<Map<String, String>> rows(Path csv) throws IOException {
@@ -125,48 +160,11 @@ final class FitTrials {
                 figure.centricFromGraphicDeg(num(row, "sub_sun_lat_graphic")));
     }
 
-    static PixelGrid read(Path path) throws IOException {
-        if (path.toString().endsWith(".fits")) {
-            return readFits(path);
-        }
-        BufferedImage image = ImageIO.read(path.toFile());
-        Raster raster = image.getRaster();
-        int w = raster.getWidth();
-        int h = raster.getHeight();
-        int bands = raster.getNumBands() >= 3 ? 3 : 1;
-        float white = (1 << image.getColorModel().getComponentSize(0)) - 1;
-        boolean bgr = image.getType() == BufferedImage.TYPE_CUSTOM;
-        List<float[]> planes = new ArrayList<>();
-        for (int b = 0; b < bands; b++) {
-            float[] plane = raster.getSamples(0, 0, w, h, b, (float[]) null);
-            for (int i = 0; i < plane.length; i++) {
-                plane[i] /= white;
-            }
-            planes.add(plane);
-        }
-        return new PixelGrid(w, h, planes, 0, bgr ? 1 : 1);
-    }
-
-    private static PixelGrid readFits(Path path) throws IOException {
-        byte[] bytes = Files.readAllBytes(path);
-        Map<String, String> cards = new HashMap<>();
-        int at = 0;
-        while (!cards.containsKey("END")) {
-            String card = new String(bytes, at, 80, java.nio.charset.StandardCharsets.US_ASCII);
-            String[] parts = card.substring(8).replace("=", " ").split("/", 2);
-            cards.put(card.substring(0, 8).trim(), parts[0].trim());
-            at += 80;
-        }
-        at = (at + 2879) / 2880 * 2880;
-        int w = Integer.parseInt(cards.get("NAXIS1"));
-        int h = Integer.parseInt(cards.get("NAXIS2"));
-        ByteBuffer buffer = ByteBuffer.wrap(bytes, at, w * h * 2);
-        float[] plane = new float[w * h];
-        for (int y = 0; y < h; y++) {
-            for (int x = 0; x < w; x++) {
-                plane[(h - 1 - y) * w + x] = (buffer.getShort() + 32768) / 65535f;
-            }
-        }
-        return new PixelGrid(w, h, List.of(plane), 0, 1);
+    /** Decodes with whatever picture formats are on the class path. */
+    static PixelGrid read(Path path) {
+        List<ImageFormat> formats = ServiceLoader.load(ImageFormat.class).stream()
+                .map(ServiceLoader.Provider::get)
+                .toList();
+        return new PictureReader(formats, PictureLimits.usual()).decode(path).pixels();
     }
 }

@@ -1,0 +1,204 @@
+package oblate.disc;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import oblate.disc.ForwardStage.Found;
+import oblate.sky.ApparentDisc;
+
+/** Says how sure a fit is, and whether it is to be trusted, doubted or refused. */
+final class FitJudge {
+    private static final double REFUSED_SCATTER = 0.3;
+    private static final double DOUBTFUL_SCATTER = 0.15;
+    private static final double LEAST_EDGE = 0.06;
+    /** The sandwich over sectors was found to be about this factor too small, because the model's own faults run round the limb. */
+    private static final double SANDWICH_FACTOR = 2;
+
+    private static final double CENTRE_FLOOR_CORES = 0.03;
+    private static final double SUN_FLOOR_CORES = 0.1;
+    private static final double FULL_SUN_FLOOR_PHASE_DEG = 5;
+    private static final double BELTED_RADIUS_FLOOR = 0.08;
+    private static final double RINGED_RADIUS_FLOOR = 0.1;
+    private static final double OTHER_RADIUS_FLOOR = 0.2;
+    private static final double POLE_FLOOR_DEG = 0.1;
+    private static final double RING_POLE_FLOOR_DEG = 0.03;
+    /** Standard error of an angle nobody knows: that of an even spread over the circle (deg). */
+    private static final double UNKNOWN_DEG = 104;
+    /** An orientation wins when the other's residual is larger by this part. */
+    private static final double CLEAR_MARGIN = 0.02;
+
+    private final ApparentDisc disc;
+    private final Plane picture;
+    private final FitHints hints;
+    private final String channel;
+
+    FitJudge(ApparentDisc disc, Plane picture, FitHints hints, String channel) {
+        this.disc = disc;
+        this.picture = picture;
+        this.hints = hints;
+        this.channel = channel;
+    }
+
+    FitOutcome judge(TemplateMatcher.Match match, Orientation.Choice choice, Found found) {
+        double scatter = found.solution().bandSigma();
+        LimbRays.Edge edge = new LimbRays(new GlobeView(disc), picture).trace(found.place(), 0.06);
+        double r = found.place().equatorialRadiusPx();
+        double moved = Math.hypot(
+                        found.place().centreXPx() - match.place().centreXPx(),
+                        found.place().centreYPx() - match.place().centreYPx())
+                / r;
+        if (!(scatter < REFUSED_SCATTER)
+                || edge.contrast() < LEAST_EDGE
+                || moved > 0.5
+                || r < 0.6 * match.place().equatorialRadiusPx()
+                || r > 1.6 * match.place().equatorialRadiusPx()) {
+            return new FitOutcome.Refused(String.format(
+                    Locale.ROOT,
+                    "No limb of %s fits the picture (what is left at the edge is %.0f %% of the brightness); check planet, time and file, or place the disc by hand.",
+                    disc.planet().label(),
+                    100 * scatter));
+        }
+        List<String> reasons = new ArrayList<>();
+        doubts(reasons, found, edge, scatter);
+        orientationDoubts(reasons, choice, found);
+        PlacementCovariance covariance = covariance(disc, found, hints);
+        return new FitOutcome.Fitted(new DiscFit(
+                found.place(),
+                covariance,
+                reasons.isEmpty() ? Trust.TRUSTED : Trust.DOUBTFUL,
+                reasons,
+                DiscFitter.METHOD,
+                channel,
+                edge.scatterPx(),
+                edge.points(),
+                witnesses(choice, found, covariance)));
+    }
+
+    private void doubts(List<String> reasons, Found found, LimbRays.Edge edge, double scatter) {
+        if (scatter > DOUBTFUL_SCATTER) {
+            reasons.add(String.format(
+                    Locale.ROOT, "The limb is fitted badly: %.0f %% of the brightness is left at the edge.", 100 * scatter));
+        }
+        double seen = edge.expected() == 0 ? 0 : (double) edge.points() / edge.expected();
+        if (seen < 0.6) {
+            reasons.add(String.format(
+                    Locale.ROOT, "Only %.0f %% of the sunlit limb is in the picture.", 100 * seen));
+        }
+        boolean[] bound = found.solution().bound();
+        if (bound[Slot.SUN] || bound[Slot.VIEW]) {
+            reasons.add("The darkening towards the limb came out at the end of its range, so the centre along the Sun line is less sure.");
+        }
+        if (found.place().equatorialRadiusPx() < 12) {
+            reasons.add("The disc is under 24 px across, too small for a trustworthy scale.");
+        }
+        GlobeView view = new GlobeView(disc);
+        if (view.ringOuter > 0 && Math.abs(view.sinB) <= ForwardStage.LEAST_OPENING) {
+            reasons.add("The rings are so nearly edge-on that they were left out of the model.");
+        }
+    }
+
+    private void orientationDoubts(List<String> reasons, Orientation.Choice choice, Found found) {
+        boolean seen = Orientation.angleSeen(disc);
+        if (!seen && hints.poleAngle().isEmpty()) {
+            reasons.add("Nothing in the picture shows the pole angle of " + disc.planet().label()
+                    + "; give it by hand, by kit or from another picture of the run.");
+        }
+        boolean turned = choice.northMargin().isPresent() && choice.northMargin().get() < CLEAR_MARGIN;
+        boolean mirror = choice.mirrorMargin().isPresent() && choice.mirrorMargin().get() < CLEAR_MARGIN;
+        if (turned) {
+            reasons.add("North and south look alike here: the axis is found, but which end is north is undecided.");
+        }
+        if (mirror) {
+            reasons.add("Mirrored or not is undecided: the picture fits both ways.");
+        }
+        if (seen && hints.poleAngle().isPresent()) {
+            FitHints.Angle hint = hints.poleAngle().get();
+            double off = Math.abs(Math.IEEEremainder(found.place().poleAngleDeg() - hint.valueDeg(), 360));
+            if (off > 3 * Math.hypot(hint.sigmaDeg(), 0.3)) {
+                reasons.add(String.format(
+                        Locale.ROOT, "The pole angle found is %.1f° from the one given, more than that was said to be sure.", off));
+            }
+        }
+    }
+
+    private List<Witness> witnesses(Orientation.Choice choice, Found found, PlacementCovariance covariance) {
+        List<Witness> list = new ArrayList<>();
+        hints.poleAngle().ifPresent(h -> list.add(new Witness("pole angle", "hint", h.valueDeg(), h.sigmaDeg())));
+        if (Orientation.angleSeen(disc)) {
+            String source = disc.planet().rings().isPresent()
+                    ? "rings"
+                    : disc.planet().globe().figure().flattening() > Orientation.OBLATE ? "belts" : "phase";
+            list.add(new Witness("pole angle", source, found.place().poleAngleDeg(), covariance.sigmaPoleAngleDeg()));
+        }
+        Optional<Boolean> given = hints.mirrored();
+        given.ifPresent(m -> list.add(new Witness("mirrored", "hint", m ? 1 : 0, 0)));
+        if (given.isEmpty() && choice.mirrorMargin().orElse(0.0) >= CLEAR_MARGIN) {
+            list.add(new Witness("mirrored", "phase", found.place().mirrored() ? 1 : 0, 0.1));
+        }
+        double arcsec = disc.diameterEquatorialArcsec() / (2 * found.place().equatorialRadiusPx());
+        list.add(new Witness(
+                "scale", "limb", arcsec, arcsec * covariance.sigmaRadiusPx() / found.place().equatorialRadiusPx()));
+        return list;
+    }
+
+    /**
+     * The sandwich over sectors, widened by what two reasonable laws of limb darkening and two models of sharpening differ by: in cores of the blur,
+     * across and along the Sun line, in radius, and 0.1° of pole angle, because belts are not exact parallels.
+     */
+    static PlacementCovariance covariance(ApparentDisc disc, Found found, FitHints hints) {
+        double[][] c = found.covariance();
+        double[][] out = new double[4][4];
+        for (int i = 0; i < 4; i++) {
+            for (int j = 0; j < 4; j++) {
+                out[i][j] = SANDWICH_FACTOR * SANDWICH_FACTOR * c[i][j];
+            }
+        }
+        double core = found.corePx();
+        double across = CENTRE_FLOOR_CORES * core;
+        double along = SUN_FLOOR_CORES * core * Math.min(1, disc.phaseAngleDeg() / FULL_SUN_FLOOR_PHASE_DEG);
+        double[] sun = sunDirection(disc, found.place());
+        for (int i = 0; i < 2; i++) {
+            out[i][i] += across * across;
+            for (int j = 0; j < 2; j++) {
+                out[i][j] += along * along * sun[i] * sun[j];
+            }
+        }
+        double radius = radiusFloorCores(disc) * core;
+        out[2][2] += radius * radius;
+        double pole = disc.planet().rings().isPresent() ? RING_POLE_FLOOR_DEG : POLE_FLOOR_DEG;
+        out[3][3] += pole * pole;
+        if (!Orientation.angleSeen(disc)) {
+            double sigma = hints.poleAngle().map(FitHints.Angle::sigmaDeg).orElse(UNKNOWN_DEG);
+            for (int i = 0; i < 4; i++) {
+                out[i][3] = 0;
+                out[3][i] = 0;
+            }
+            out[3][3] = sigma * sigma;
+        }
+        return new PlacementCovariance(out);
+    }
+
+    private static double radiusFloorCores(ApparentDisc disc) {
+        if (disc.planet().rings().isPresent()) {
+            return RINGED_RADIUS_FLOOR;
+        }
+        return disc.planet().globe().figure().flattening() > Orientation.OBLATE
+                        && disc.phaseAngleDeg() < Orientation.CRESCENT_DEG
+                ? BELTED_RADIUS_FLOOR
+                : OTHER_RADIUS_FLOOR;
+    }
+
+    /** Pixel direction in which the Sun stands. */
+    private static double[] sunDirection(ApparentDisc disc, Placement place) {
+        GlobeView view = new GlobeView(disc);
+        double x = view.sunY;
+        double y = view.sightY(view.sunX, view.sunZ);
+        double length = Math.max(1e-9, Math.hypot(x, y));
+        double a = Math.toRadians(place.poleAngleDeg());
+        int hand = place.mirrored() ? -1 : 1;
+        return new double[] {
+            (hand * x * Math.cos(a) - y * Math.sin(a)) / length, (-hand * x * Math.sin(a) - y * Math.cos(a)) / length
+        };
+    }
+}

@@ -1,0 +1,171 @@
+package oblate.disc;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import oblate.disc.ForwardStage.Found;
+import oblate.sky.ApparentDisc;
+
+/**
+ * Runs the forward model from the starts there are: from the template and from the rays when they differ, and over the orientations that the hints
+ * leave open. Keeps the one that leaves the smallest residual, and remembers how clearly it won.
+ */
+final class Orientation {
+    /** From this flattening on the limb holds the pole angle. */
+    static final double OBLATE = 0.03;
+    /** From this phase on the terminator holds it (deg). */
+    static final double CRESCENT_DEG = 40;
+
+    private static final int COARSE_RADIUS_PX = 45;
+    private static final int CLEAR_RADIUS_PX = 80;
+    private static final double FINE_CORE_PX = 1.6;
+    private static final double FINE_RADIUS_PX = 90;
+    private static final double STARTS_DIFFER = 0.02;
+    private static final double ANGLE_STEP_DEG = 15;
+    private static final double HELD_DEG = 1e-4;
+    private static final double START_CORE_PX = 2;
+
+    private final ApparentDisc disc;
+    private final Plane picture;
+    private final FitHints hints;
+    private final ForwardStage stage;
+    private final boolean angleHeld;
+    private final GlobeView view;
+
+    /**
+     * What was chosen.
+     *
+     * @param rough the winner, at a coarse binning
+     * @param northMargin by what part of itself the residual of the same axis turned upside down is larger; empty when the hint decided
+     * @param mirrorMargin the same for the mirror image; empty when the hint decided
+     */
+    record Choice(Found rough, Optional<Double> northMargin, Optional<Double> mirrorMargin) {}
+
+    Orientation(ApparentDisc disc, Plane picture, FitHints hints) {
+        this.disc = disc;
+        this.picture = picture;
+        this.hints = hints;
+        view = new GlobeView(disc);
+        boolean oblate = disc.planet().globe().figure().flattening() > OBLATE;
+        angleHeld = !angleSeen(disc);
+        stage = new ForwardStage(disc, picture, oblate);
+    }
+
+    /** Whether a picture of this disc shows its pole angle at all. */
+    static boolean angleSeen(ApparentDisc disc) {
+        return disc.planet().globe().figure().flattening() > OBLATE
+                || disc.planet().rings().isPresent()
+                || disc.phaseAngleDeg() > CRESCENT_DEG;
+    }
+
+    private FitHints.Angle prior(double startDeg) {
+        if (angleHeld) {
+            return new FitHints.Angle(startDeg, HELD_DEG);
+        }
+        return hints.poleAngle()
+                .map(h -> new FitHints.Angle(startDeg + Math.IEEEremainder(h.valueDeg() - startDeg, 360), h.sigmaDeg()))
+                .orElse(null);
+    }
+
+    private static int bin(Placement place, double radiusPx) {
+        return (int) Math.max(1, Math.round(place.equatorialRadiusPx() / radiusPx));
+    }
+
+    /** A coarse fit from one start. */
+    Found rough(Placement start) {
+        return stage.fit(start, stage.startShape(START_CORE_PX), prior(start.poleAngleDeg()), bin(start, COARSE_RADIUS_PX), 6, 12);
+    }
+
+    /** The full fit. */
+    Found refine(Found rough) {
+        int coarse = bin(rough.place(), COARSE_RADIUS_PX);
+        double widest = Math.min(rough.corePx() / FINE_CORE_PX, rough.place().equatorialRadiusPx() / FINE_RADIUS_PX);
+        int fine = (int) Math.max(1, widest);
+        return coarse == fine && rough.solution().converged()
+                ? rough
+                : stage.fit(rough.place(), rough.shared(), prior(rough.place().poleAngleDeg()), fine, 0, 20);
+    }
+
+    /** Tries what is open. */
+    Choice choose(Placement match) {
+        Placement start = match;
+        if (hints.poleAngle().isEmpty() && !angleHeld && view.ringOuter == 0) {
+            start = axis(match);
+        }
+        Found best = both(start);
+        boolean northOpen = hints.poleAngle().isEmpty() && !angleHeld;
+        boolean mirrorOpen = hints.mirrored().isEmpty();
+        if (!northOpen && !mirrorOpen) {
+            return new Choice(best, Optional.empty(), Optional.empty());
+        }
+        List<Found> tries = new ArrayList<>();
+        for (int turn = 0; turn <= (northOpen ? 1 : 0); turn++) {
+            for (int mirror = 0; mirror <= (mirrorOpen ? 1 : 0); mirror++) {
+                Placement p = best.place();
+                Placement other = new Placement(
+                        p.centreXPx(),
+                        p.centreYPx(),
+                        p.equatorialRadiusPx(),
+                        p.poleAngleDeg() + 180 * turn,
+                        p.mirrored() ^ mirror == 1);
+                tries.add(stage.fit(
+                        other, best.shared(), prior(other.poleAngleDeg()), bin(other, CLEAR_RADIUS_PX), 3, 8));
+            }
+        }
+        Found winner = tries.stream().min(Comparator.comparingDouble(f -> f.solution().loss())).orElse(best);
+        return new Choice(
+                winner,
+                northOpen ? Optional.of(margin(tries, winner, false)) : Optional.empty(),
+                mirrorOpen ? Optional.of(margin(tries, winner, true)) : Optional.empty());
+    }
+
+    /** Best loss among the tries on the other side, over the winner's, minus one. */
+    private static double margin(List<Found> tries, Found winner, boolean byMirror) {
+        double other = tries.stream()
+                .filter(f -> byMirror ? f.place().mirrored() != winner.place().mirrored() : turned(f, winner))
+                .mapToDouble(f -> f.solution().loss())
+                .min()
+                .orElse(Double.POSITIVE_INFINITY);
+        return other / Math.max(1e-9, winner.solution().loss()) - 1;
+    }
+
+    private static boolean turned(Found a, Found b) {
+        return Math.abs(Math.IEEEremainder(a.place().poleAngleDeg() - b.place().poleAngleDeg(), 360)) > 90;
+    }
+
+    /** Fits from the template and, when they say something else, from the rays. */
+    private Found both(Placement match) {
+        Found first = rough(match);
+        if (view.ringOuter > 0) {
+            return first;
+        }
+        Placement rays = new LimbRays(view, picture).trace(match, 0.15).place();
+        double apart = Math.hypot(rays.centreXPx() - match.centreXPx(), rays.centreYPx() - match.centreYPx())
+                + Math.abs(rays.equatorialRadiusPx() - match.equatorialRadiusPx());
+        if (apart < STARTS_DIFFER * match.equatorialRadiusPx()) {
+            return first;
+        }
+        Found second = rough(rays);
+        return second.solution().loss() < first.solution().loss() ? second : first;
+    }
+
+    /** Scans the pole angle over half a turn (or a whole one on crescents) with coarse fits and returns the best start. */
+    private Placement axis(Placement match) {
+        boolean crescent = disc.phaseAngleDeg() > CRESCENT_DEG;
+        Placement best = match;
+        double least = Double.POSITIVE_INFINITY;
+        double from = crescent ? match.poleAngleDeg() - 20 : 0;
+        double to = crescent ? match.poleAngleDeg() + 20 : 179;
+        for (double angle = from; angle <= to; angle += crescent ? 10 : ANGLE_STEP_DEG) {
+            Placement start = new Placement(
+                    match.centreXPx(), match.centreYPx(), match.equatorialRadiusPx(), angle, match.mirrored());
+            Found found = stage.fit(start, stage.startShape(START_CORE_PX), null, bin(start, COARSE_RADIUS_PX), 5, 4);
+            if (found.solution().loss() < least) {
+                least = found.solution().loss();
+                best = found.place();
+            }
+        }
+        return best;
+    }
+}
