@@ -13,7 +13,7 @@ import java.util.ServiceLoader;
  * Finds plug-ins: those on the program's class path, then those in jars of one folder, each jar in a class loader of its own.
  *
  * <p>One bad jar costs one plug-in: what cannot be loaded is listed in {@link #refusals()} with the reason, and the rest goes on. Two plug-ins
- * of one kind with the same id are both refused, except that a bundled one keeps its id. Not for use by several threads at once.
+ * of one kind with the same id are both refused, except that a bundled one keeps its id. Safe for many threads.
  */
 public final class PluginHost implements AutoCloseable {
     private final List<PluginJar> jars = new ArrayList<>();
@@ -46,7 +46,7 @@ public final class PluginHost implements AutoCloseable {
      * @return unmodifiable list, the same at every call; what was refused is added to {@link #refusals()} at the first
      */
     @SuppressWarnings("unchecked") // the map's values are lists of their key's type
-    public <T extends Plugin> List<T> load(Class<T> point) {
+    public synchronized <T extends Plugin> List<T> load(Class<T> point) {
         return (List<T>) loaded.computeIfAbsent(point, p -> find(point));
     }
 
@@ -128,7 +128,7 @@ public final class PluginHost implements AutoCloseable {
     }
 
     /** What could not be used so far, in the order it was met. */
-    public List<PluginRefusal> refusals() {
+    public synchronized List<PluginRefusal> refusals() {
         return List.copyOf(refusals);
     }
 

@@ -16,7 +16,7 @@ import oblate.report.ReportFormat;
 import oblate.sky.PlanetModel;
 import oblate.sky.Sky;
 
-/** What commands share in one run; each part is made when first asked for. Used by one thread. */
+/** What commands share in one run; each part is made when first asked for. Safe for many threads. */
 public final class Services implements AutoCloseable {
     private final Path settingsFolder;
     private final Clock clock;
@@ -46,7 +46,7 @@ public final class Services implements AutoCloseable {
     }
 
     /** The plug-in host. */
-    public PluginHost plugins() {
+    public synchronized PluginHost plugins() {
         if (plugins == null) {
             plugins = PluginHost.withFolder(settingsFolder.resolve("plugins"));
         }
@@ -54,7 +54,7 @@ public final class Services implements AutoCloseable {
     }
 
     /** Planets, nearest the Sun first as far as their number in the ephemeris says. */
-    public List<PlanetModel> planets() {
+    public synchronized List<PlanetModel> planets() {
         if (planets == null) {
             planets = plugins().load(PlanetModel.class).stream()
                     .sorted(java.util.Comparator.comparingInt(p -> p.globe().deBody()))
@@ -77,7 +77,7 @@ public final class Services implements AutoCloseable {
     }
 
     /** Reads pictures of every known format. */
-    public PictureReader reader() {
+    public synchronized PictureReader reader() {
         if (reader == null) {
             reader = new PictureReader(plugins().load(ImageFormat.class), PictureLimits.usual());
         }
@@ -90,7 +90,7 @@ public final class Services implements AutoCloseable {
     }
 
     /** Ways to write a table. */
-    public List<ReportFormat> reportFormats() {
+    public synchronized List<ReportFormat> reportFormats() {
         if (reportFormats == null) {
             reportFormats = plugins().load(ReportFormat.class);
         }
@@ -98,7 +98,7 @@ public final class Services implements AutoCloseable {
     }
 
     /** The sky. */
-    public Sky sky() {
+    public synchronized Sky sky() {
         if (sky == null) {
             sky = Sky.bundled();
         }
@@ -144,7 +144,7 @@ public final class Services implements AutoCloseable {
     }
 
     @Override
-    public void close() {
+    public synchronized void close() {
         if (plugins != null) {
             plugins.close();
         }
