@@ -73,8 +73,16 @@ record Arc(double zeroEpochS, double[] days, double[] lonDeg, double[] sigmaDeg)
         return left;
     }
 
-    /** The instant, to the millisecond, of a day of this arc. */
+    /** The instant of a day of this arc, to the second, or to the millisecond in an arc shorter than a day. */
     Instant instant(double day) {
-        return Instant.ofEpochSecond((long) zeroEpochS).plusMillis(Math.round(day * 86_400_000));
+        Instant zero = Instant.ofEpochSecond((long) zeroEpochS);
+        return spanDays() >= 1
+                ? zero.plusSeconds(Math.round(day * 86_400))
+                : zero.plusMillis(Math.round(day * 86_400_000));
+    }
+
+    /** Day of this arc at an instant. */
+    double day(Instant instant) {
+        return (instant.getEpochSecond() - zeroEpochS + instant.getNano() * 1e-9) / 86_400;
     }
 }

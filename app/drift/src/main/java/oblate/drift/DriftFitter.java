@@ -150,7 +150,7 @@ public final class DriftFitter {
             double sigmaLon = inflation / Math.sqrt(line.weight());
             double sigmaRate = inflation / Math.sqrt(line.weightXx());
             Instant epoch = arc.instant(line.xMiddle());
-            double epochDay = line.xMiddle();
+            double epochDay = arc.day(epoch);
             double rate = line.slope();
             List<Drift.PointState> states = states(line, turnOffset(line.at(epochDay)));
             Globe globe = series.planet().globe();

@@ -54,6 +54,7 @@ final class PositionTable {
         facts(draft, positions);
         what(draft);
         where(draft);
+        seen(draft);
         how(draft);
         return draft.rows(positions);
     }
@@ -156,6 +157,10 @@ final class PositionTable {
                 "meta.code;pos.bodyrc.lon",
                 "way longitudes grow on the planet",
                 p -> Wording.sense(planet));
+    }
+
+    /** Latitudes, errors and how the place was seen. */
+    private void seen(TableDraft<Position> draft) {
         point(
                 draft,
                 "lat_graphic_deg",
