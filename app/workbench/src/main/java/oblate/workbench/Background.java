@@ -19,6 +19,7 @@ import oblate.base.Progress;
 public final class Background implements AutoCloseable {
     private final ExecutorService inOrder = Executors.newSingleThreadExecutor(named("oblate-archive"));
     private final ExecutorService longWork = Executors.newSingleThreadExecutor(named("oblate-work"));
+    private final ExecutorService prompt = Executors.newSingleThreadExecutor(named("oblate-prompt"));
     private final ExecutorService small = Executors.newFixedThreadPool(2, named("oblate-small"));
     private final AtomicInteger pending = new AtomicInteger();
     private final List<Job> jobs = new ArrayList<>();
@@ -71,6 +72,7 @@ public final class Background implements AutoCloseable {
         }, () -> {
             jobs.remove(job);
             tellListeners();
+            job.ended();
         });
         return job;
     }
@@ -78,6 +80,11 @@ public final class Background implements AutoCloseable {
     /** Runs a short archive call, in the order asked for, without showing it; {@code whenDone} gets its result on the event thread. */
     public <T> void quietly(Supplier<T> call, Consumer<T> whenDone) {
         submit(inOrder, call, whenDone, () -> {});
+    }
+
+    /** Runs what a person is waiting for at this moment, such as opening a picture, ahead of long work and of thumbnails. */
+    public <T> void promptly(Supplier<T> call, Consumer<T> whenDone) {
+        submit(prompt, call, whenDone, () -> {});
     }
 
     /** Runs a small piece of work whose order does not matter, such as a thumbnail. */
@@ -140,6 +147,6 @@ public final class Background implements AutoCloseable {
     @Override
     public void close() {
         jobs().forEach(Job::stop);
-        List.of(inOrder, longWork, small).forEach(ExecutorService::shutdown);
+        List.of(inOrder, longWork, prompt, small).forEach(ExecutorService::shutdown);
     }
 }

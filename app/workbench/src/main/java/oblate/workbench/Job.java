@@ -12,6 +12,7 @@ public final class Job implements Progress {
     private volatile long total;
     private volatile String message = "";
     private volatile long lastToldMs;
+    private Runnable whenEnded = () -> {};
 
     Job(String title, Runnable whenMoved) {
         this.title = title;
@@ -36,6 +37,16 @@ public final class Job implements Progress {
     /** Asks the work to stop. */
     public void stop() {
         cancelled = true;
+    }
+
+    /** Called on the event thread once the work has ended, however it did, before its result is handed on. On the event thread. */
+    public Job whenEnded(Runnable listener) {
+        whenEnded = listener;
+        return this;
+    }
+
+    void ended() {
+        whenEnded.run();
     }
 
     @Override

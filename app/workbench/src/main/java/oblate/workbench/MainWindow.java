@@ -31,6 +31,7 @@ import oblate.workbench.look.Theme;
 
 /** The frame: rail, panels, inspector, season ribbon, foot. On the event thread only. */
 final class MainWindow {
+    private static final int INSPECTOR_PX = 372;
     private final WorkbenchContext context;
     private final DeskSettings deskSettings;
     private final PanelSettings settings;
@@ -58,12 +59,19 @@ final class MainWindow {
     private String shown = "";
     private String seasonOf = "";
 
-    MainWindow(WorkbenchContext context) {
-        this.context = context;
-        deskSettings = new DeskSettings(context.settingsFolder());
-        settings = deskSettings.forPanel("desk");
-        theme = themeNamed(settings.text("theme", Theme.DUSK.name()));
+    /** Installs the look first: components take their colours from it when they are made. */
+    static MainWindow make(WorkbenchContext context) {
+        DeskSettings kept = new DeskSettings(context.settingsFolder());
+        Theme theme = themeNamed(kept.forPanel("desk").text("theme", Theme.DUSK.name()));
         theme.install();
+        return new MainWindow(context, kept, theme);
+    }
+
+    private MainWindow(WorkbenchContext context, DeskSettings deskSettings, Theme theme) {
+        this.context = context;
+        this.deskSettings = deskSettings;
+        this.theme = theme;
+        settings = deskSettings.forPanel("desk");
         bearing = List.of(Bearing.values()).stream()
                 .filter(b -> b.name().equals(settings.text("bearing", "")))
                 .findFirst()
@@ -143,7 +151,7 @@ final class MainWindow {
 
     void show() {
         frame.setVisible(true);
-        int inspectorPx = Math.max(240, Math.min(700, settings.number("inspector", 340)));
+        int inspectorPx = Math.max(240, Math.min(700, settings.number("inspector", INSPECTOR_PX)));
         split.setDividerLocation(Math.max(480, split.getWidth() - inspectorPx - split.getDividerSize()));
         String first = slots.containsKey(settings.text("panel", "")) ? settings.text("panel", "") : firstPanel();
         showPanel(first);
@@ -214,7 +222,7 @@ final class MainWindow {
             ((CardLayout) inspectorCards.getLayout()).show(inspectorCards, id);
         }
         if (wanted && !had) {
-            split.setDividerLocation(Math.max(480, split.getWidth() - settings.number("inspector", 340) - split.getDividerSize()));
+            split.setDividerLocation(Math.max(480, split.getWidth() - settings.number("inspector", INSPECTOR_PX) - split.getDividerSize()));
         }
     }
 

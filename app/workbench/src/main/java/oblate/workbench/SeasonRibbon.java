@@ -121,20 +121,18 @@ final class SeasonRibbon extends JComponent {
         return scale.xPx(picture.time().orElseThrow().midUtc());
     }
 
-    /** Share of the full tick height: Pickering 1…10 as it is, Antoniadi I…V turned round, else a middling one. */
+    /** Share of the full tick height, 0.25…1: Antoniadi runs from 1 (best) to 5, Pickering from 1 to 10 (best); a middling one when not known. */
     static double quality(Optional<Rating> seeing) {
-        if (seeing.isEmpty()) {
-            return 0.55;
+        String value = seeing.map(r -> r.value().strip().replace(',', '.')).orElse("");
+        int roman = List.of("I", "II", "III", "IV", "V").indexOf(value) + 1;
+        boolean plain = value.matches("\\d{1,2}(\\.\\d)?");
+        if (roman == 0 && !plain) {
+            return 0.6;
         }
-        String value = seeing.get().value().trim();
-        int roman = List.of("I", "II", "III", "IV", "V").indexOf(value);
-        if (roman >= 0) {
-            return 1 - 0.18 * roman;
-        }
-        if (value.matches("\\d{1,2}([.,]\\d)?")) {
-            return Math.max(0.15, Math.min(1, Double.parseDouble(value.replace(',', '.')) / 10));
-        }
-        return 0.55;
+        double number = roman > 0 ? roman : Double.parseDouble(value);
+        boolean downward = roman > 0 || seeing.map(r -> r.scale().toLowerCase(Locale.ROOT).contains("antoniadi")).orElse(false);
+        double share = downward ? (5 - number) / 4 : (number - 1) / 9;
+        return 0.25 + 0.75 * Math.max(0, Math.min(1, share));
     }
 
     @Override
@@ -214,6 +212,9 @@ final class SeasonRibbon extends JComponent {
         FontMetrics metrics = g.getFontMetrics();
         for (Season.Event event : season.events()) {
             double x = scale.xPx(event.time());
+            if (x < 0 || x > getWidth()) {
+                continue;
+            }
             g.setColor(colours.quietInk());
             g.setStroke(new BasicStroke(1f, BasicStroke.CAP_BUTT, BasicStroke.JOIN_MITER, 10, new float[] {3, 3}, 0));
             g.draw(new Line2D.Double(x, 4, x, base));

@@ -25,7 +25,7 @@ public final class Workbench {
             throw new ProblemException(WorkbenchProblem.NO_SCREEN);
         }
         return onEventThread(() -> {
-            MainWindow window = new MainWindow(context);
+            MainWindow window = MainWindow.make(context);
             window.show();
             return new Workbench(window);
         });

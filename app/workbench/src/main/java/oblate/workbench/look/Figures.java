@@ -84,6 +84,17 @@ public final class Figures {
         return rounded.signum() < 0 ? MINUS + text : text;
     }
 
+    /** A period of rotation with its standard error, e.g. {@code 9h55m41.3s ± 0.2}; both in seconds. */
+    public static String period(double periodS, double sigmaS) {
+        int decimals = Math.max(0, decimalsFor(sigmaS));
+        BigDecimal all = BigDecimal.valueOf(Math.abs(periodS)).setScale(decimals, RoundingMode.HALF_UP);
+        long minutes = all.divideToIntegralValue(BigDecimal.valueOf(60)).longValue();
+        BigDecimal seconds = all.subtract(BigDecimal.valueOf(60 * minutes));
+        String second = (seconds.compareTo(BigDecimal.TEN) < 0 ? "0" : "") + seconds.toPlainString();
+        String text = String.format(Locale.ROOT, "%dh%02dm%ss", minutes / 60, minutes % 60, second);
+        return sigmaS > 0 && Double.isFinite(sigmaS) ? text + " ± " + fixed(sigmaS, decimals) : text;
+    }
+
     /** Time of day in UT to a tenth of a minute, e.g. {@code 21:05.5 UT}. */
     public static String clockUt(Instant time) {
         var utc = time.atOffset(ZoneOffset.UTC);

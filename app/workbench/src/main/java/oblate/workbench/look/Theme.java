@@ -22,7 +22,7 @@ public enum Theme {
                     new Color(0x5B6169),
                     new Color(0x0B6E8F),
                     new Color(0xB23A00),
-                    new Color(0x14161A),
+                    new Color(0x000000),
                     new Color(0xC9CDD3),
                     Palette.okabeIto(),
                     false);
@@ -40,7 +40,7 @@ public enum Theme {
                     new Color(0x9BA3AE),
                     new Color(0x57B8D4),
                     new Color(0xF0935A),
-                    new Color(0x0C0D10),
+                    new Color(0x000000),
                     new Color(0xB8BEC7),
                     Palette.okabeIto(),
                     false);
@@ -58,7 +58,7 @@ public enum Theme {
                     new Color(0x9E3428),
                     new Color(0xD8402F),
                     new Color(0xF05040),
-                    new Color(0x060101),
+                    new Color(0x000000),
                     new Color(0xA83226),
                     Palette.reds(),
                     true);

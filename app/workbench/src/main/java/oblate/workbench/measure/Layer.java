@@ -1,0 +1,18 @@
+package oblate.workbench.measure;
+
+import java.util.List;
+
+/** Part of what is drawn over a picture. Stateless; planning needs no screen and may happen on any thread. */
+public interface Layer {
+    /** Lower-case word for settings. */
+    String id();
+
+    /** What a person reads on its switch. */
+    String label();
+
+    /** What the switch's tooltip says. */
+    String hint();
+
+    /** Works out what to draw, in picture pixels. */
+    List<Drawn> plan(LayerInput input);
+}

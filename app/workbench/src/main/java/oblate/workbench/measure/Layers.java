@@ -1,0 +1,164 @@
+package oblate.workbench.measure;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Function;
+import oblate.archive.StoredMark;
+import oblate.disc.DiscFrame;
+import oblate.disc.ErrorBudget;
+import oblate.disc.PixelPoint;
+import oblate.disc.Polyline;
+import oblate.disc.SurfacePoint;
+import oblate.disc.Trust;
+import oblate.sky.Region;
+import oblate.workbench.look.Ink;
+import oblate.workbench.look.Pattern;
+
+/** The layers of the canvas, from the lowest up. */
+public final class Layers {
+    private static final double GRID_STEP_DEG = 15;
+    private static final int LABEL_STEP_DEG = 30;
+    private static final double LABEL_REACH_DEG = 66;
+    private static final int ERROR_POINTS = 24;
+
+    private Layers() {}
+
+    private record Simple(String id, String label, String hint, Function<LayerInput, List<Drawn>> planner) implements Layer {
+        @Override
+        public List<Drawn> plan(LayerInput input) {
+            return planner.apply(input);
+        }
+    }
+
+    /** All layers. */
+    public static List<Layer> all() {
+        return List.of(
+                new Simple("outline", "Outline", "Edge of the globe as fitted, and of rings", Layers::outline),
+                new Simple("grid", "Grid", "Meridians and parallels every 15°", Layers::grid),
+                new Simple("meridian", "Meridian", "Central meridian and equator", Layers::meridian),
+                new Simple("terminator", "Terminator", "Line between day and night", Layers::terminator),
+                new Simple("belts", "Belts", "Names of belts and zones", Layers::belts),
+                new Simple("expected", "Expected", "Where known features are expected (dashed)", Layers::expected),
+                new Simple("errors", "Errors", "One standard error round each mark", Layers::errors),
+                new Simple("marks", "Marks", "What has been measured here", Layers::marks));
+    }
+
+    private static Pattern ofFit(LayerInput input) {
+        return input.trust() == Trust.TRUSTED ? Pattern.SOLID : Pattern.DOTTED;
+    }
+
+    private static List<Drawn> outline(LayerInput input) {
+        List<Drawn> drawn = new ArrayList<>();
+        drawn.add(new Drawn.Line(Ink.OUTLINE, ofFit(input), input.frame().outline().points(), false));
+        for (Polyline ring : input.frame().rings()) {
+            drawn.add(new Drawn.Line(Ink.RING, Pattern.SOLID, ring.points(), false));
+        }
+        return drawn;
+    }
+
+    private static boolean isCentral(Polyline line) {
+        return line.role().equals("central-meridian") || line.role().equals("equator");
+    }
+
+    private static List<Drawn> grid(LayerInput input) {
+        DiscFrame frame = input.frame();
+        List<Drawn> drawn = new ArrayList<>();
+        frame.grid(input.system(), GRID_STEP_DEG).stream()
+                .filter(l -> !isCentral(l))
+                .forEach(l -> drawn.add(new Drawn.Line(Ink.GRID, Pattern.SOLID, l.points(), false)));
+        double meridian = frame.disc().centralMeridianDeg(input.system());
+        for (int lon = 0; lon < 360; lon += LABEL_STEP_DEG) {
+            double away = Math.IEEEremainder(lon - meridian, 360);
+            if (Math.abs(away) < LABEL_REACH_DEG && Math.abs(away) > 3) {
+                label(drawn, frame, away, 0, lon + "°");
+            }
+        }
+        for (int lat = -60; lat <= 60; lat += LABEL_STEP_DEG) {
+            if (lat != 0) {
+                label(drawn, frame, 0, lat, (lat > 0 ? "+" : "\u2212") + Math.abs(lat) + "°");
+            }
+        }
+        return drawn;
+    }
+
+    private static void label(List<Drawn> drawn, DiscFrame frame, double awayDeg, double latDeg, String text) {
+        frame.place(frame.disc().subEarth().iauLonDeg() + awayDeg, latDeg)
+                .ifPresent(at -> drawn.add(new Drawn.Words(Ink.GRID, at, text)));
+    }
+
+    private static List<Drawn> meridian(LayerInput input) {
+        return input.frame().grid(input.system(), 90).stream()
+                .filter(Layers::isCentral)
+                .map(l -> (Drawn) new Drawn.Line(Ink.MERIDIAN, Pattern.SOLID, l.points(), l.role().equals("central-meridian")))
+                .toList();
+    }
+
+    private static List<Drawn> terminator(LayerInput input) {
+        return input.frame().terminator().stream()
+                .map(l -> (Drawn) new Drawn.Line(Ink.TERMINATOR, Pattern.SOLID, l.points(), true))
+                .toList();
+    }
+
+    private static List<Drawn> belts(LayerInput input) {
+        DiscFrame frame = input.frame();
+        List<Drawn> drawn = new ArrayList<>();
+        for (Region region : frame.disc().planet().regions()) {
+            double south = Math.max(-85, region.southLatGraphicDeg());
+            double north = Math.min(85, region.northLatGraphicDeg());
+            // Written a third of the way from the meridian to the edge, so that the middle stays clear.
+            double lon = frame.disc().subEarth().iauLonDeg() + 48;
+            frame.place(lon, (south + north) / 2).ifPresent(p -> drawn.add(new Drawn.Words(Ink.GRID, p, region.shortName())));
+        }
+        return drawn;
+    }
+
+    private static List<Drawn> expected(LayerInput input) {
+        List<Drawn> drawn = new ArrayList<>();
+        for (Expected expected : input.expected()) {
+            boolean marked = input.marks().stream()
+                    .anyMatch(m -> m.featureName().equals(Optional.of(expected.feature().name())));
+            if (!marked) {
+                input.frame().place(expected.lonDeg(), expected.latDeg()).ifPresent(at -> drawn.add(new Drawn.Spot(
+                        Ink.EXPECTED, expected.fromDrift() ? Pattern.DASHED : Pattern.DOTTED, at, expected.feature().name(), 9)));
+            }
+        }
+        return drawn;
+    }
+
+    private static List<Drawn> errors(LayerInput input) {
+        List<Drawn> drawn = new ArrayList<>();
+        for (StoredMark mark : input.marks()) {
+            Optional<SurfacePoint> point = mark.mark().point();
+            Optional<ErrorBudget> errors = mark.mark().errors();
+            if (point.isPresent() && errors.isPresent()) {
+                List<PixelPoint> round = new ArrayList<>();
+                for (int i = 0; i <= ERROR_POINTS; i++) {
+                    double a = 2 * Math.PI * i / ERROR_POINTS;
+                    double lat = point.get().latGraphicDeg() + errors.get().totalLatDeg() * Math.sin(a);
+                    input.frame()
+                            .place(point.get().lonIauDeg() + errors.get().totalLonDeg() * Math.cos(a), Math.max(-90, Math.min(90, lat)))
+                            .ifPresent(round::add);
+                }
+                if (round.size() > 2) {
+                    drawn.add(new Drawn.Line(Ink.ERROR, Pattern.SOLID, round, false));
+                }
+            }
+        }
+        return drawn;
+    }
+
+    private static List<Drawn> marks(LayerInput input) {
+        List<Drawn> drawn = new ArrayList<>();
+        for (StoredMark mark : input.marks()) {
+            boolean chosen = input.chosenMark().equals(Optional.of(mark.id()));
+            drawn.add(new Drawn.Spot(
+                    chosen ? Ink.CHOSEN : Ink.MARK,
+                    mark.featureName().isPresent() ? Pattern.SOLID : Pattern.DOTTED,
+                    mark.mark().pixel(),
+                    mark.featureName().orElse("?"),
+                    chosen ? 8 : 6));
+        }
+        return drawn;
+    }
+}

@@ -1,0 +1,59 @@
+package oblate.workbench.measure;
+
+import java.awt.BasicStroke;
+import java.awt.Color;
+import java.awt.Graphics2D;
+import java.awt.Point;
+import java.awt.Rectangle;
+import java.awt.geom.Line2D;
+import java.awt.geom.Point2D;
+import oblate.disc.PixelPoint;
+import oblate.workbench.look.Ink;
+import oblate.workbench.look.Palette;
+
+/** Where the magnifier stands and what is drawn over it. */
+final class Magnifier {
+    static final int SIDE = 136;
+    static final double TIMES = 8;
+    private static final int AWAY = 28;
+
+    private Magnifier() {}
+
+    /** Upper left corner: beside the pointer, never over it, always inside. */
+    static Point corner(Point2D pointer, Rectangle inside) {
+        double x = pointer.getX() + AWAY;
+        if (x + SIDE > inside.getMaxX()) {
+            x = pointer.getX() - AWAY - SIDE;
+        }
+        double y = pointer.getY() + AWAY;
+        if (y + SIDE > inside.getMaxY()) {
+            y = pointer.getY() - AWAY - SIDE;
+        }
+        return new Point((int) Math.max(inside.getMinX(), x), (int) Math.max(inside.getMinY(), y));
+    }
+
+    static void paintGridAndCross(Graphics2D g, CanvasView near, Palette colours) {
+        g.setColor(new Color(128, 128, 128, 60));
+        g.setStroke(new BasicStroke(1));
+        int reach = (int) (SIDE / TIMES) + 2;
+        long cx = Math.round(near.centreXPx());
+        long cy = Math.round(near.centreYPx());
+        for (int i = -reach; i <= reach; i++) {
+            line(g, near, cx + i - 0.5, cy - reach, cx + i - 0.5, cy + reach);
+            line(g, near, cx - reach, cy + i - 0.5, cx + reach, cy + i - 0.5);
+        }
+        double m = SIDE / 2.0;
+        for (int pass = 0; pass < 2; pass++) {
+            g.setColor(pass == 0 ? new Color(0, 0, 0, 150) : colours.of(Ink.CHOSEN));
+            g.setStroke(new BasicStroke(pass == 0 ? 3.2f : 1.2f));
+            g.draw(new Line2D.Double(m - 22, m, m - 5, m));
+            g.draw(new Line2D.Double(m + 5, m, m + 22, m));
+            g.draw(new Line2D.Double(m, m - 22, m, m - 5));
+            g.draw(new Line2D.Double(m, m + 5, m, m + 22));
+        }
+    }
+
+    private static void line(Graphics2D g, CanvasView near, double x1, double y1, double x2, double y2) {
+        g.draw(new Line2D.Double(near.toScreen(new PixelPoint(x1, y1)), near.toScreen(new PixelPoint(x2, y2))));
+    }
+}

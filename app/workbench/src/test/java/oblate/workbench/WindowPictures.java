@@ -1,0 +1,171 @@
+package oblate.workbench;
+
+import java.awt.Component;
+import java.awt.Container;
+import java.awt.Graphics2D;
+import java.awt.image.BufferedImage;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.time.Duration;
+import java.time.Instant;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import java.util.concurrent.FutureTask;
+import javax.imageio.ImageIO;
+import javax.swing.SwingUtilities;
+import oblate.archive.Archive;
+import oblate.archive.Filing;
+import oblate.base.PluginHost;
+import oblate.disc.DiscFitter;
+import oblate.image.CaptureTimes;
+import oblate.image.ImageFormat;
+import oblate.image.PictureLimits;
+import oblate.image.PictureReader;
+import oblate.report.ReportFormat;
+import oblate.sky.PlanetModel;
+import oblate.sky.Sky;
+
+/** Opens the window on an archive for tests and for the pictures of the guide, waits for its background work, and takes pictures of it. */
+public final class WindowPictures implements AutoCloseable {
+    private static final Duration PATIENCE = Duration.ofSeconds(60);
+    private final Workbench workbench;
+    private final WorkbenchContext context;
+
+    /** Opens the window on an archive, made when absent. */
+    public WindowPictures(Path archiveFolder, Path settings, PluginHost plugins) {
+        context = context(archiveFolder, settings, plugins);
+        workbench = Workbench.open(context);
+    }
+
+    /** What the launcher would hand to the window. */
+    public static WorkbenchContext context(Path archiveFolder, Path settings, PluginHost plugins) {
+        var planets = plugins.load(PlanetModel.class);
+        var formats = plugins.load(ImageFormat.class);
+        Archive archive = Files.exists(archiveFolder.resolve("catalog.db"))
+                ? Archive.open(archiveFolder, planets, Clock.systemUTC())
+                : Archive.create(archiveFolder, planets, Clock.systemUTC());
+        PictureReader reader = new PictureReader(formats, PictureLimits.usual());
+        Sky sky = Sky.bundled();
+        return new WorkbenchContext(
+                archive,
+                sky,
+                planets,
+                formats,
+                reader,
+                new DiscFitter(),
+                new Filing(archive, reader, new CaptureTimes(), sky, planets),
+                plugins.load(ReportFormat.class),
+                plugins,
+                settings,
+                "observer",
+                "Oblate 0.1.0");
+    }
+
+    /** The window. */
+    public Workbench workbench() {
+        return workbench;
+    }
+
+    /** What it was opened with. */
+    public WorkbenchContext context() {
+        return context;
+    }
+
+    /** Asks something on the event thread. */
+    public static <T> T ask(Callable<T> question) {
+        FutureTask<T> task = new FutureTask<>(question);
+        SwingUtilities.invokeLater(task);
+        try {
+            return task.get();
+        } catch (InterruptedException | java.util.concurrent.ExecutionException e) {
+            throw new IllegalStateException(e);
+        }
+    }
+
+    /** Does something on the event thread. */
+    public static void act(Runnable deed) {
+        ask(() -> {
+            deed.run();
+            return null;
+        });
+    }
+
+    /** Waits until a condition, asked on the event thread, holds. */
+    public static void await(String what, Callable<Boolean> condition) {
+        Instant end = Instant.now().plus(PATIENCE);
+        while (!ask(condition)) {
+            if (Instant.now().isAfter(end)) {
+                throw new IllegalStateException("waited in vain for: " + what);
+            }
+            pause(30);
+        }
+    }
+
+    /** Waits until the window has nothing under way, for some moments running. */
+    public void settle() {
+        int calm = 0;
+        Instant end = Instant.now().plus(PATIENCE);
+        while (calm < 8) {
+            calm = ask(() -> workbench.background().isIdle()) ? calm + 1 : 0;
+            if (Instant.now().isAfter(end)) {
+                throw new IllegalStateException("the window is still busy: " + ask(() -> workbench.background().jobs()));
+            }
+            pause(60);
+        }
+    }
+
+    private static void pause(long ms) {
+        try {
+            Thread.sleep(ms);
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
+        }
+    }
+
+    /** A component by its name. */
+    public static Optional<Component> find(Container in, String name) {
+        for (Component child : in.getComponents()) {
+            if (name.equals(child.getName())) {
+                return Optional.of(child);
+            }
+            if (child instanceof Container container) {
+                Optional<Component> found = find(container, name);
+                if (found.isPresent()) {
+                    return found;
+                }
+            }
+        }
+        return Optional.empty();
+    }
+
+    /** A component of the window by its name. */
+    public Component find(String name) {
+        return ask(() -> find(workbench.frame().getRootPane(), name))
+                .orElseThrow(() -> new IllegalStateException("no component " + name));
+    }
+
+    /** The window's content as an image. */
+    public BufferedImage picture() {
+        return ask(() -> {
+            Component pane = workbench.frame().getRootPane();
+            BufferedImage image = new BufferedImage(pane.getWidth(), pane.getHeight(), BufferedImage.TYPE_INT_RGB);
+            Graphics2D g = image.createGraphics();
+            pane.printAll(g);
+            g.dispose();
+            return image;
+        });
+    }
+
+    /** Writes the window's content to a file. */
+    public void save(Path file) throws IOException {
+        Files.createDirectories(file.toAbsolutePath().getParent());
+        ImageIO.write(picture(), "png", file.toFile());
+    }
+
+    @Override
+    public void close() {
+        workbench.close();
+    }
+}

@@ -1,0 +1,90 @@
+package oblate.chartpanel;
+
+import java.util.List;
+import javax.swing.JTable;
+import javax.swing.ListSelectionModel;
+import javax.swing.SwingConstants;
+import javax.swing.table.AbstractTableModel;
+import javax.swing.table.DefaultTableCellRenderer;
+import oblate.workbench.look.Figures;
+import oblate.workbench.look.Theme;
+
+/** Features with their rates. */
+final class DriftTable extends JTable {
+    private static final long serialVersionUID = 1L;
+    private static final String[] COLUMNS = {"Feature", "°/30 d", "Marks"};
+    private final transient Rows rows;
+
+    DriftTable() {
+        super(new Rows());
+        rows = (Rows) getModel();
+        setName("drifts");
+        setSelectionMode(ListSelectionModel.SINGLE_SELECTION);
+        setShowGrid(false);
+        setRowHeight(26);
+        setFillsViewportHeight(true);
+        getTableHeader().setReorderingAllowed(false);
+        DefaultTableCellRenderer figures = new DefaultTableCellRenderer() {
+            private static final long serialVersionUID = 1L;
+
+            @Override
+            public void updateUI() {
+                super.updateUI();
+                setFont(Theme.figureFont(-1));
+            }
+
+            @Override
+            public void setFont(java.awt.Font font) {
+                super.setFont(Theme.figureFont(-1));
+            }
+        };
+        figures.setHorizontalAlignment(SwingConstants.RIGHT);
+        getColumnModel().getColumn(1).setCellRenderer(figures);
+        getColumnModel().getColumn(2).setCellRenderer(figures);
+        getColumnModel().getColumn(0).setPreferredWidth(110);
+        getColumnModel().getColumn(1).setPreferredWidth(120);
+        getColumnModel().getColumn(2).setPreferredWidth(50);
+    }
+
+    void show(List<Fitted> fits) {
+        rows.fits = List.copyOf(fits);
+        rows.fireTableDataChanged();
+    }
+
+    List<Fitted> fits() {
+        return rows.fits;
+    }
+
+    /** The rows. */
+    private static final class Rows extends AbstractTableModel {
+        private static final long serialVersionUID = 1L;
+        private transient List<Fitted> fits = List.of();
+
+        @Override
+        public int getRowCount() {
+            return fits.size();
+        }
+
+        @Override
+        public int getColumnCount() {
+            return COLUMNS.length;
+        }
+
+        @Override
+        public String getColumnName(int column) {
+            return COLUMNS[column];
+        }
+
+        @Override
+        public Object getValueAt(int row, int column) {
+            Fitted one = fits.get(row);
+            return switch (column) {
+                case 0 -> one.name();
+                case 1 -> one.drift()
+                        .map(d -> Figures.withSigma(d.rateDegPer30Days(), d.sigmaRateDegPer30Days(), ""))
+                        .orElse("–");
+                default -> Integer.toString(one.series().points().size());
+            };
+        }
+    }
+}
