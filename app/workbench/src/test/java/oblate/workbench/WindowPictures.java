@@ -111,12 +111,12 @@ public final class WindowPictures implements AutoCloseable {
     public void settle() {
         int calm = 0;
         Instant end = Instant.now().plus(PATIENCE);
-        while (calm < 8) {
+        while (calm < 5) {
             calm = ask(() -> workbench.background().isIdle()) ? calm + 1 : 0;
             if (Instant.now().isAfter(end)) {
                 throw new IllegalStateException("the window is still busy: " + ask(() -> workbench.background().jobs()));
             }
-            pause(60);
+            pause(25);
         }
     }
 

@@ -70,9 +70,7 @@ class WindowTest {
 
     @BeforeAll
     static void fileTheSampleNight() {
-        if (GraphicsEnvironment.isHeadless()) {
-            fail("The window tests need a display: run under xvfb-run -a -s \"-screen 0 1600x1000x24\", or leave them out with -DexcludedTags=window");
-        }
+        needADisplay();
         FailOnThreadViolationRepaintManager.install();
         truth = SampleSeason.night().writeTo(folder.resolve("season"), Progress.SILENT);
         WorkbenchContext context = WindowPictures.context(folder.resolve("archive"), folder.resolve("none"), PluginHost.bundledOnly());
@@ -87,6 +85,19 @@ class WindowTest {
         }
     }
 
+    private static void needADisplay() {
+        String remedy = "The window tests need a display: run under xvfb-run -a -s \"-screen 0 1600x1000x24\", or leave them out with"
+                + " -DexcludedTags=window";
+        try {
+            if (GraphicsEnvironment.isHeadless()
+                    || GraphicsEnvironment.getLocalGraphicsEnvironment().getScreenDevices().length == 0) {
+                fail(remedy);
+            }
+        } catch (java.awt.AWTError | NoClassDefFoundError e) {
+            fail(remedy + " (" + e.getMessage() + ")");
+        }
+    }
+
     @AfterAll
     static void uninstall() {
         FailOnThreadViolationRepaintManager.uninstall();
@@ -95,7 +106,7 @@ class WindowTest {
     @BeforeEach
     void start() {
         robot = BasicRobot.robotWithCurrentAwtHierarchy();
-        robot.settings().delayBetweenEvents(20);
+        robot.settings().delayBetweenEvents(10);
     }
 
     @AfterEach
