@@ -13,7 +13,7 @@ import org.hipparchus.linear.RealMatrix;
  */
 final class ForwardFit {
     private static final int[] SHAPE = {Slot.SUN, Slot.VIEW, Slot.CORE, Slot.RING, Slot.RING_WIDTH, Slot.HALO, Slot.TONE};
-    private static final double CONVERGED_PX = 0.004;
+    private static final double CONVERGED_PX = 0.008;
     private static final double CAUCHY = 3;
     private static final double BAND_FACTOR = 2;
     private static final double INSIDE_FACTOR = 5;

@@ -48,6 +48,19 @@ record Plane(int width, int height, float[] samples) {
         return high > low;
     }
 
+    /** Median of the known samples; 0 without any. */
+    float median() {
+        float[] finite = new float[samples.length];
+        int n = 0;
+        for (float v : samples) {
+            if (!Float.isNaN(v)) {
+                finite[n++] = v;
+            }
+        }
+        Arrays.sort(finite, 0, n);
+        return n == 0 ? 0 : finite[n / 2];
+    }
+
     float at(int x, int y) {
         return x < 0 || y < 0 || x >= width || y >= height ? Float.NaN : samples[y * width + x];
     }
