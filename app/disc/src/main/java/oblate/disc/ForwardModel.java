@@ -175,7 +175,7 @@ final class ForwardModel {
         double foot = Math.pow(TONE_FOOT, tone);
         double footSlope = tone * foot / TONE_FOOT;
         for (int i = 0; i < value.length; i++) {
-            double signal = sum[i];
+            double signal = sum[i] - p[Slot.BLACK];
             double pass = 1;
             if (clipped) {
                 double t = signal / softness;
@@ -198,6 +198,7 @@ final class ForwardModel {
                 byTone = power * log - foot * Math.log(TONE_FOOT);
             }
             gain[i] = (float) pass;
+            slope[Slot.BLACK][i] = -1;
             double dx = (i % width - p[Slot.X]) / p[Slot.RADIUS];
             double dy = (double) (i / width - p[Slot.Y]) / p[Slot.RADIUS];
             value[i] = (float) (p[Slot.BACK] + p[Slot.BACK_X] * dx + p[Slot.BACK_Y] * dy + toned);

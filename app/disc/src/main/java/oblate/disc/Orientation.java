@@ -30,6 +30,7 @@ final class Orientation {
     private static final double ANGLE_STEP_DEG = 15;
     private static final double HELD_DEG = 1e-4;
     private static final double START_CORE_PX = 2;
+    private static final double WIDE_CORE_PX = 4;
 
     private final ApparentDisc disc;
     private final Plane picture;
@@ -81,7 +82,12 @@ final class Orientation {
 
     /** A coarse fit from one start. */
     Found rough(Placement start) {
-        return stage.fit(start, stage.startShape(START_CORE_PX), prior(start.poleAngleDeg()), bin(start, COARSE_RADIUS_PX), 6, 12);
+        int bin = bin(start, COARSE_RADIUS_PX);
+        Found narrow = stage.fit(start, stage.startShape(START_CORE_PX, 2), prior(start.poleAngleDeg()), bin, 6, 12);
+        // From a narrow start the fit may fall into a valley of too narrow a blur and too small a disc; a wide start finds the other one.
+        Found wide = stage.fit(
+                start, stage.startShape(WIDE_CORE_PX, 3), prior(start.poleAngleDeg()), bin, 6, 16);
+        return wide.solution().loss() < narrow.solution().loss() ? wide : narrow;
     }
 
     /** The full fit. */
@@ -171,7 +177,7 @@ final class Orientation {
         for (double angle = from; angle <= to; angle += crescent ? 10 : ANGLE_STEP_DEG) {
             Placement start = new Placement(
                     match.centreXPx(), match.centreYPx(), match.equatorialRadiusPx(), angle, match.mirrored());
-            scan.add(stage.fit(start, stage.startShape(START_CORE_PX), null, bin(start, SCAN_RADIUS_PX), 5, 4));
+            scan.add(stage.fit(start, stage.startShape(START_CORE_PX, 2), null, bin(start, SCAN_RADIUS_PX), 5, 4));
         }
         scan.sort(Comparator.comparingDouble(f -> f.solution().loss()));
         List<Found> finals = new ArrayList<>();
