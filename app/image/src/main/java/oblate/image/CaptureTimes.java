@@ -126,7 +126,7 @@ public final class CaptureTimes {
             Optional<ReadTime> end = end();
             if (end.isPresent()) {
                 Duration span = Duration.between(chosen.instant().orElseThrow(), end.get().instant().orElseThrow());
-                return OptionalDouble.of(span.toNanos() * 1e-9);
+                return OptionalDouble.of(span.toNanos() / 1e9);
             }
             return chosen.claim().exposureS().isPresent() ? chosen.claim().exposureS() : exposureS;
         }
