@@ -29,7 +29,7 @@ final class DemoSummary {
                 "Marked    %d features and %d moons and shadows at their true pixels plus a pick error of %.1f px (1 sigma);",
                 marks.made(), marks.moons(), DemoMarks.PICK_SIGMA_PX);
         line("          longitudes come from the fits. %d pictures had been marked before, %d marks refused.", marks.known(), marks.refused().size());
-        printWrongClocks();
+        printClocks(drifts);
         return printDrifts(drifts);
     }
 
@@ -47,9 +47,21 @@ final class DemoSummary {
         }
     }
 
-    private void printWrongClocks() {
+    private void printClocks(List<Drift> drifts) {
+        List<ClockSuspicion> suspicions = ClockSuspicion.among(drifts);
+        for (ClockSuspicion c : suspicions) {
+            line(
+                    "Clock     the picture of %s: its %d marks stand off together by %+.1f deg, so its clock was %.1f +- %.1f min %s",
+                    c.midUtc(),
+                    c.marks(),
+                    c.meanDeg(),
+                    Math.abs(c.fastMinutes()),
+                    c.sigmaMinutes(),
+                    c.fastMinutes() > 0 ? "fast" : "slow");
+        }
         for (SampleTruth.Picture p : truth.wrongClocks()) {
-            line("Clock     %s has a wrong one (%s): its marks must not spoil the drifts", p.file(), p.wrongClock());
+            boolean found = suspicions.stream().anyMatch(c -> c.midUtc().equals(p.stated().orElse(p.mid())));
+            line("          true: %s, %s (%s)", p.file(), p.wrongClock(), found ? "found" : "not found: too few marks on it");
         }
     }
 
@@ -74,7 +86,7 @@ final class DemoSummary {
                     sigmas,
                     period(drift.periodS()),
                     drift.speedMS().isPresent()
-                            ? plusMinus(drift.speedMS().getAsDouble(), drift.sigmaSpeedMS().orElse(0), 1)
+                            ? plusMinus(drift.speedMS().getAsDouble(), drift.sigmaSpeedMS().orElse(0), 2)
                             : "");
         }
         int features = truth.features().size();
