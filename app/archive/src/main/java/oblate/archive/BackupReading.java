@@ -8,7 +8,9 @@ import java.io.OutputStream;
 import java.nio.channels.Channels;
 import java.nio.channels.FileChannel;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
 import java.util.ArrayList;
 import java.util.HashSet;
@@ -112,13 +114,21 @@ record BackupReading(Path file) {
         return items;
     }
 
+    /** Unpacks under another name first: what has its own name is whole. */
     private long unpackTo(ZipFile zip, BackupFile.Item item, Path place) throws IOException {
         ArchiveFolder.makeDurably(place.getParent());
-        try (FileChannel channel = FileChannel.open(place, StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE);
-                OutputStream out = Channels.newOutputStream(channel)) {
-            long bytes = unpack(zip, item, out);
-            channel.force(true);
+        Path part = place.resolveSibling(place.getFileName() + ".part");
+        try {
+            long bytes;
+            try (FileChannel channel = FileChannel.open(part, StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE);
+                    OutputStream out = Channels.newOutputStream(channel)) {
+                bytes = unpack(zip, item, out);
+                channel.force(true);
+            }
+            Files.move(part, place, StandardCopyOption.ATOMIC_MOVE);
             return bytes;
+        } finally {
+            Intake.discard(part);
         }
     }
 

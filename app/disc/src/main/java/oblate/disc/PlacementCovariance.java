@@ -60,4 +60,14 @@ public final class PlacementCovariance {
     public double sigmaPoleAngleDeg() {
         return Math.sqrt(matrix[3][3]);
     }
+
+    @Override
+    public boolean equals(Object other) {
+        return other instanceof PlacementCovariance c && Arrays.deepEquals(matrix, c.matrix);
+    }
+
+    @Override
+    public int hashCode() {
+        return Arrays.deepHashCode(matrix);
+    }
 }
