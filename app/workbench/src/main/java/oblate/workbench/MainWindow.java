@@ -31,7 +31,7 @@ import oblate.workbench.look.Theme;
 
 /** The frame: rail, panels, inspector, season ribbon, foot. On the event thread only. */
 final class MainWindow {
-    private static final int INSPECTOR_PX = 372;
+    private static final int INSPECTOR_PX = 408;
     private final WorkbenchContext context;
     private final DeskSettings deskSettings;
     private final PanelSettings settings;
@@ -44,7 +44,7 @@ final class MainWindow {
     private final List<Runnable> lookListeners = new ArrayList<>();
     private final JFrame frame = new JFrame();
     private final JPanel cards = new JPanel(new CardLayout());
-    private final JPanel inspectorCards = new JPanel(new CardLayout());
+    private final InspectorCards inspectorCards = new InspectorCards();
     private final JScrollPane inspectorScroll = new JScrollPane(inspectorCards);
     private final JSplitPane split = new JSplitPane(JSplitPane.HORIZONTAL_SPLIT);
     private final Rail rail = new Rail(this::palette, this::showPanel);

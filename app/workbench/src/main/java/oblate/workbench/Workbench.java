@@ -71,6 +71,11 @@ public final class Workbench {
         return window.background();
     }
 
+    /** All plug-ins and what was refused. On the event thread only. */
+    public PluginRoll plugins() {
+        return window.roll();
+    }
+
     /** Shows a panel by its id. On the event thread only. */
     public void showPanel(String id) {
         window.showPanel(id);

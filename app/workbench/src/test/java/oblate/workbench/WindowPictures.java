@@ -76,7 +76,11 @@ public final class WindowPictures implements AutoCloseable {
     /** Asks something on the event thread. */
     public static <T> T ask(Callable<T> question) {
         FutureTask<T> task = new FutureTask<>(question);
-        SwingUtilities.invokeLater(task);
+        if (SwingUtilities.isEventDispatchThread()) {
+            task.run();
+        } else {
+            SwingUtilities.invokeLater(task);
+        }
         try {
             return task.get();
         } catch (InterruptedException | java.util.concurrent.ExecutionException e) {

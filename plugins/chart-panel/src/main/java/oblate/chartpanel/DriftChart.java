@@ -20,7 +20,6 @@ import java.util.TimeZone;
 import oblate.drift.Drift;
 import oblate.drift.LongitudePoint;
 import org.jfree.chart.JFreeChart;
-import org.jfree.chart.annotations.XYTextAnnotation;
 import org.jfree.chart.axis.DateAxis;
 import org.jfree.chart.axis.NumberAxis;
 import org.jfree.chart.plot.DatasetRenderingOrder;
@@ -28,7 +27,6 @@ import org.jfree.chart.plot.XYPlot;
 import org.jfree.chart.renderer.xy.XYErrorRenderer;
 import org.jfree.chart.renderer.xy.XYLineAndShapeRenderer;
 import org.jfree.chart.ui.RectangleInsets;
-import org.jfree.chart.ui.TextAnchor;
 import org.jfree.data.xy.XYIntervalSeries;
 import org.jfree.data.xy.XYIntervalSeriesCollection;
 import org.jfree.data.xy.XYSeries;
@@ -38,8 +36,6 @@ import org.jfree.data.xy.XYSeriesCollection;
 public final class DriftChart {
     private static final double LEAST_SPAN_DEG = 12;
     private static final double ROOM_MS = 2 * 86_400_000.0;
-    /** Okabe–Ito without black; the yellow goes on light grounds. */
-    private static final int[] COLOURS = {0x56B4E9, 0xE69F00, 0x009E73, 0xD55E00, 0xCC79A7, 0x0072B2, 0xF0E442};
     private static final Stroke BAR = new BasicStroke(1f);
 
     private DriftChart() {}
@@ -69,7 +65,9 @@ public final class DriftChart {
             Color colour = colour(i, wish);
             addPoints(points, pointRenderer, shown.get(i), i, colour, unwrapped, wish);
             addLine(lines, lineRenderer, shown.get(i), i, colour, unwrapped);
-            addName(plot, shown.get(i), colour, unwrapped, wish);
+        }
+        if (!unwrapped) {
+            new NameLabels(plot, wish).add(shown, i -> colour(i, wish));
         }
         plot.setDataset(0, points);
         plot.setRenderer(0, pointRenderer);
@@ -102,8 +100,7 @@ public final class DriftChart {
     }
 
     private static Color colour(int index, ChartWish wish) {
-        int usable = wish.light() ? COLOURS.length - 1 : COLOURS.length;
-        return new Color(COLOURS[index % usable]);
+        return wish.colours().get(index % wish.colours().size());
     }
 
     private static Shape shape(int index) {
@@ -146,7 +143,7 @@ public final class DriftChart {
         points.addSeries(rejected);
         for (int s = 2 * index; s < 2 * index + 2; s++) {
             renderer.setSeriesPaint(s, colour);
-            renderer.setSeriesShape(s, shape(index));
+            renderer.setSeriesShape(s, shape(index / wish.colours().size()));
             renderer.setSeriesShapesFilled(s, s == 2 * index);
             renderer.setSeriesOutlinePaint(s, colour);
             renderer.setSeriesStroke(s, new BasicStroke(1.4f));
@@ -181,21 +178,6 @@ public final class DriftChart {
 
     private static Turns.Point at(Drift drift, Instant time) {
         return new Turns.Point(drift.unwrappedLonDegAt(time), time.toEpochMilli());
-    }
-
-    private static void addName(XYPlot plot, Fitted fitted, Color colour, boolean unwrapped, ChartWish wish) {
-        if (unwrapped || fitted.series().points().isEmpty()) {
-            return;
-        }
-        LongitudePoint last = fitted.series().points().stream()
-                .max(java.util.Comparator.comparing(LongitudePoint::time))
-                .orElseThrow();
-        XYTextAnnotation name = new XYTextAnnotation(
-                fitted.name(), Turns.reduced(last.lonDeg()), last.time().toEpochMilli() + ROOM_MS * 0.8);
-        name.setPaint(colour);
-        name.setFont(wish.font().deriveFont(java.awt.Font.BOLD, wish.font().getSize2D() - 1));
-        name.setTextAnchor(TextAnchor.TOP_CENTER);
-        plot.addAnnotation(name);
     }
 
     private static NumberAxis longitudeAxis(List<Fitted> shown, ChartWish wish, boolean unwrapped) {
@@ -238,7 +220,7 @@ public final class DriftChart {
                 .mapToDouble(p -> p.time().toEpochMilli())
                 .max()
                 .orElse(1);
-        double room = Math.max(ROOM_MS, (last - first) * 0.04);
+        double room = Math.max(ROOM_MS, (last - first) * 0.05);
         axis.setRange(new Date((long) (first - room)), new Date((long) (last + 1.6 * room)));
         style(axis, wish);
         return axis;

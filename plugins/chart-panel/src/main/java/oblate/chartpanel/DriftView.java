@@ -1,6 +1,7 @@
 package oblate.chartpanel;
 
 import java.awt.BorderLayout;
+import java.awt.Color;
 import java.awt.Dimension;
 import java.awt.event.HierarchyEvent;
 import java.time.Instant;
@@ -15,7 +16,6 @@ import javax.swing.JLabel;
 import javax.swing.JPanel;
 import javax.swing.JScrollPane;
 import javax.swing.JSplitPane;
-import javax.swing.JToggleButton;
 import net.miginfocom.swing.MigLayout;
 import oblate.archive.MarkSearch;
 import oblate.archive.StoredMark;
@@ -43,7 +43,7 @@ final class DriftView extends JPanel {
     private final transient PanelContext context;
     private final DriftTable table = new DriftTable();
     private final JComboBox<String> systems = new JComboBox<>();
-    private final JToggleButton leftward = new JToggleButton("Longitude grows to the left");
+    private final JCheckBox leftward = new JCheckBox("Longitude grows to the left");
     private final JCheckBox others = new JCheckBox("Also features of other systems");
     private final JCheckBox alone = new JCheckBox("Only the chosen one");
     private final JPanel chartPlace = new JPanel(new BorderLayout());
@@ -222,10 +222,12 @@ final class DriftView extends JPanel {
             chartPlace.add(empty, BorderLayout.CENTER);
         } else {
             Optional<String> only = alone.isSelected() ? chosen().map(Fitted::name) : Optional.empty();
-            boolean light = colours.ground().getRed() > 128;
+            List<Color> inks = colours.picturesRed()
+                    ? List.of(colours.accent(), colours.ink(), colours.quietInk())
+                    : ChartWish.coloursOn(colours.ground());
             ChartWish wish = new ChartWish(
                     "", system().label(), leftward.isSelected(), only, colours.ground(), colours.quietInk(), colours.line(),
-                    Theme.bodyFont(-1), light);
+                    Theme.bodyFont(-1), inks);
             org.jfree.chart.ChartPanel panel = new org.jfree.chart.ChartPanel(DriftChart.of(drawn(), wish));
             panel.setMinimumDrawWidth(100);
             panel.setMinimumDrawHeight(100);

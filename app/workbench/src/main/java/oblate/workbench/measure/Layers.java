@@ -20,6 +20,11 @@ public final class Layers {
     private static final double GRID_STEP_DEG = 15;
     private static final int LABEL_STEP_DEG = 30;
     private static final double LABEL_REACH_DEG = 66;
+
+    /** Labels stand a little off their lines. */
+    private static final double LABEL_LAT_DEG = 3.5;
+
+    private static final double LABEL_LON_DEG = 5;
     private static final int ERROR_POINTS = 24;
 
     private Layers() {}
@@ -71,12 +76,12 @@ public final class Layers {
         for (int lon = 0; lon < 360; lon += LABEL_STEP_DEG) {
             double away = Math.IEEEremainder(lon - meridian, 360);
             if (Math.abs(away) < LABEL_REACH_DEG && Math.abs(away) > 3) {
-                label(drawn, frame, away, 0, lon + "°");
+                label(drawn, frame, away, LABEL_LAT_DEG, lon + "°");
             }
         }
         for (int lat = -60; lat <= 60; lat += LABEL_STEP_DEG) {
             if (lat != 0) {
-                label(drawn, frame, 0, lat, (lat > 0 ? "+" : "\u2212") + Math.abs(lat) + "°");
+                label(drawn, frame, LABEL_LON_DEG, lat, (lat > 0 ? "+" : "\u2212") + Math.abs(lat) + "°");
             }
         }
         return drawn;

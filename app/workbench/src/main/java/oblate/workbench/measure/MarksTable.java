@@ -47,10 +47,10 @@ final class MarksTable extends JPanel {
         for (int i = 0; i < COLUMNS.length; i++) {
             table.getColumnModel().getColumn(i).setCellRenderer(new Cell(palette, i > 0));
         }
-        table.getColumnModel().getColumn(0).setPreferredWidth(84);
-        table.getColumnModel().getColumn(1).setPreferredWidth(118);
-        table.getColumnModel().getColumn(2).setPreferredWidth(96);
-        table.getColumnModel().getColumn(3).setPreferredWidth(56);
+        table.getColumnModel().getColumn(0).setPreferredWidth(88);
+        table.getColumnModel().getColumn(1).setPreferredWidth(122);
+        table.getColumnModel().getColumn(2).setPreferredWidth(102);
+        table.getColumnModel().getColumn(3).setPreferredWidth(58);
         table.getSelectionModel().addListSelectionListener(e -> {
             if (!following && !e.getValueIsAdjusting()) {
                 int row = table.getSelectedRow();
@@ -137,6 +137,7 @@ final class MarksTable extends JPanel {
         public Component getTableCellRendererComponent(
                 JTable of, Object value, boolean selected, boolean focused, int row, int column) {
             super.getTableCellRendererComponent(of, value, selected, false, row, column);
+            setBorder(javax.swing.BorderFactory.createEmptyBorder(2, 5, 2, 5));
             setFont(figures ? Theme.figureFont(-2) : Theme.bodyFont(-1));
             if (!selected) {
                 setForeground(value.equals("unnamed") ? palette.get().alarm() : palette.get().ink());

@@ -276,9 +276,8 @@ final class PictureWall extends JComponent implements Scrollable {
         g.drawString(second, b.x + 8, base + 32);
         picture.filter().ifPresent(f -> {
             g.setFont(Theme.bodyFont(-3));
-            FontMetrics m = g.getFontMetrics();
-            String text = f.length() > 5 ? f.substring(0, 4) + "…" : f;
-            g.drawString(text, b.x + b.width - 8 - m.stringWidth(text), base + 32);
+            g.setColor(colours.nightInk());
+            g.drawString(f.length() > 20 ? f.substring(0, 19) + "…" : f, b.x + 8, base - 6);
         });
     }
 
