@@ -111,6 +111,15 @@ public final class DiscFrame {
         return Math.toDegrees(Math.acos(Math.max(-1, Math.min(1, cos))));
     }
 
+    /** Incidence angle (deg, 0…180) of a place. */
+    double incidenceDeg(double lonIauDeg, double latGraphicDeg) {
+        double[] p = surface(lonIauDeg, latGraphicDeg);
+        double normalZ = view.k * p[2];
+        double cos = (p[0] * view.sunX + p[1] * view.sunY + normalZ * view.sunZ)
+                / Math.sqrt(p[0] * p[0] + p[1] * p[1] + normalZ * normalZ);
+        return Math.toDegrees(Math.acos(Math.max(-1, Math.min(1, cos))));
+    }
+
     private double[] surface(double lonIauDeg, double latGraphicDeg) {
         double lat = Math.toRadians(latGraphicDeg);
         double east = Math.toRadians(view.eastSign * (lonIauDeg - view.meridianDeg));

@@ -31,12 +31,18 @@ final class GaussianBlur {
 
     /** Smooths {@code in} into {@code out}, which must be another array. */
     void blur(float[] in, float[] out, double sigma) {
-        float[] k = kernel(sigma);
+        blur(in, out, sigma, sigma);
+    }
+
+    /** Smooths with one width along rows and another across them. */
+    void blur(float[] in, float[] out, double alongRows, double acrossRows) {
+        float[] k = kernel(alongRows);
         for (int y = 0; y < height; y++) {
             row(in, y * width, k);
         }
+        float[] across = kernel(acrossRows);
         for (int y = 0; y < height; y++) {
-            column(out, y, k);
+            column(out, y, across);
         }
     }
 
