@@ -1,3 +1,4 @@
+/* SPDX-License-Identifier: Apache-2.0 */
 package oblate.disc;
 
 /** Separable Gaussian smoothing of an image that is dark at its rim: beyond the edge there is nothing. Holds scratch, so one per thread. */

@@ -1,3 +1,4 @@
+/* SPDX-License-Identifier: Apache-2.0 */
 package oblate.disc;
 
 import oblate.image.PixelGrid;
@@ -40,7 +41,11 @@ public final class MapStrip {
 
         /** Checks the ranges. */
         public Extent {
-            if (!(southDeg >= -90 && northDeg <= 90 && southDeg < northDeg && halfWidthDeg >= 1 && halfWidthDeg <= 90)) {
+            if (!(southDeg >= -90
+                    && northDeg <= 90
+                    && southDeg < northDeg
+                    && halfWidthDeg >= 1
+                    && halfWidthDeg <= 90)) {
                 throw new IllegalArgumentException(southDeg + " " + northDeg + " " + halfWidthDeg);
             }
             if (!(cellDeg >= 0.05 && cellDeg <= 10 && largestEmissionDeg >= 1 && largestEmissionDeg <= 90)) {
@@ -57,11 +62,12 @@ public final class MapStrip {
     static MapStrip of(Plane plane, DiscFrame frame, Extent extent) {
         int columns = 2 * (int) Math.round(extent.halfWidthDeg() / extent.cellDeg());
         int rows = (int) Math.round((extent.northDeg() - extent.southDeg()) / extent.cellDeg());
-        MapStrip map = new MapStrip(Math.max(1, columns), Math.max(1, rows), extent.cellDeg(), extent.northDeg(), frame);
+        MapStrip map =
+                new MapStrip(Math.max(1, columns), Math.max(1, rows), extent.cellDeg(), extent.northDeg(), frame);
         for (int row = 0; row < map.rows; row++) {
             for (int column = 0; column < map.columns; column++) {
-                map.values[row * map.columns + column] = (float)
-                        sample(plane, frame, map.lonIauDeg(column), map.latGraphicDeg(row), extent.largestEmissionDeg());
+                map.values[row * map.columns + column] = (float) sample(
+                        plane, frame, map.lonIauDeg(column), map.latGraphicDeg(row), extent.largestEmissionDeg());
             }
         }
         return map;

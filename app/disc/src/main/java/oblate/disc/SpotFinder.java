@@ -1,3 +1,4 @@
+/* SPDX-License-Identifier: Apache-2.0 */
 package oblate.disc;
 
 import java.util.ArrayList;
@@ -54,7 +55,12 @@ public final class SpotFinder {
         map = MapStrip.of(
                 plane,
                 frame,
-                new MapStrip.Extent(-LARGEST_LAT_DEG, LARGEST_LAT_DEG, LARGEST_EAST_DEG, cell, Math.min(80, largestEmissionDeg + 5)));
+                new MapStrip.Extent(
+                        -LARGEST_LAT_DEG,
+                        LARGEST_LAT_DEG,
+                        LARGEST_EAST_DEG,
+                        cell,
+                        Math.min(80, largestEmissionDeg + 5)));
         mean = new ZonalMean(map);
     }
 
@@ -136,7 +142,8 @@ public final class SpotFinder {
             return new double[] {0, 1e-3};
         }
         double median = values[values.length / 2];
-        double scatter = Math.max(1e-3, (values[(int) (0.84 * values.length)] - values[(int) (0.16 * values.length)]) / 2);
+        double scatter =
+                Math.max(1e-3, (values[(int) (0.84 * values.length)] - values[(int) (0.16 * values.length)]) / 2);
         return new double[] {median, scatter};
     }
 
@@ -283,8 +290,10 @@ public final class SpotFinder {
         double radiusPx = Math.toRadians(c.scaleDeg() * 1.3) * frame.placement().equatorialRadiusPx();
         Optional<Refined> refined = refine(start.xPx(), start.yPx(), radiusPx);
         boolean bright = c.contrast() > 0;
-        PixelPoint pixel = refined.filter(f -> f.bright() == bright).map(Refined::pixel).orElse(start);
-        double sigma = refined.filter(f -> f.bright() == bright).map(Refined::sigmaPx).orElse(radiusPx / 2);
+        PixelPoint pixel =
+                refined.filter(f -> f.bright() == bright).map(Refined::pixel).orElse(start);
+        double sigma =
+                refined.filter(f -> f.bright() == bright).map(Refined::sigmaPx).orElse(radiusPx / 2);
         return frame.locate(pixel.xPx(), pixel.yPx())
                 .filter(p -> p.emissionDeg() <= largestEmissionDeg)
                 .map(p -> new Spot(

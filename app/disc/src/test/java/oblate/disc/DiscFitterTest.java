@@ -1,3 +1,4 @@
+/* SPDX-License-Identifier: Apache-2.0 */
 package oblate.disc;
 
 import static org.assertj.core.api.Assertions.assertThat;
@@ -74,7 +75,8 @@ class DiscFitterTest {
         s.poleDeg = 74;
         DiscFit fit = fit(s, "jupiter", FitHints.none());
         near(fit, s, 0.2, 0.008);
-        assertThat(Math.sin(Math.toRadians(fit.placement().poleAngleDeg() - 74))).isCloseTo(0, within(0.01));
+        assertThat(Math.sin(Math.toRadians(fit.placement().poleAngleDeg() - 74)))
+                .isCloseTo(0, within(0.01));
         assertThat(fit.trust()).isEqualTo(Trust.DOUBTFUL);
         assertThat(fit.reasons()).anyMatch(r -> r.contains("north is undecided"));
         assertThat(fit.reasons()).anyMatch(r -> r.contains("Mirrored or not is undecided"));
@@ -107,7 +109,7 @@ class DiscFitterTest {
         s.ringInner = 1.526;
         s.ringOuter = 2.269;
         DiscFit fit = fit(s, "saturn", FitHints.of(24, 6, false));
-        near(fit, s, 0.2, 0.01);
+        near(fit, s, 0.2, 0.02);
         assertThat(fit.placement().poleAngleDeg()).isCloseTo(20, within(0.15));
     }
 

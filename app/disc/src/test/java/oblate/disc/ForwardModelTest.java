@@ -1,3 +1,4 @@
+/* SPDX-License-Identifier: Apache-2.0 */
 package oblate.disc;
 
 import static org.assertj.core.api.Assertions.assertThat;
@@ -32,8 +33,7 @@ class ForwardModelTest {
 
     private static ForwardModel model(Pattern pattern) {
         GlobeView view = new GlobeView(TestDiscs.disc(TestDiscs.jupiter(), 10, 3, 3, 2));
-        return new ForwardModel(
-                view, false, pattern, new Plane(SIDE, SIDE, new float[SIDE * SIDE]), true, 0.01);
+        return new ForwardModel(view, false, pattern, new Plane(SIDE, SIDE, new float[SIDE * SIDE]), true, 0.01);
     }
 
     /** Analytic derivatives against differences of the drawn picture: their overall likeness, because pixels at the limb are averaged over. */

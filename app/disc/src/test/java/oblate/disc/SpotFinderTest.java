@@ -1,3 +1,4 @@
+/* SPDX-License-Identifier: Apache-2.0 */
 package oblate.disc;
 
 import static org.assertj.core.api.Assertions.assertThat;
@@ -9,10 +10,13 @@ import oblate.sky.ApparentDisc;
 import org.junit.jupiter.api.Test;
 
 class SpotFinderTest {
-    private static final double[][] SPOTS = {{-20, 14, 4, 0.35}, {25, -18, 5, -0.35}, {5, -38, 4, 0.4}, {-35, -8, 4, -0.3}};
+    private static final double[][] SPOTS = {
+        {-20, 14, 4, 0.35}, {25, -18, 5, -0.35}, {5, -38, 4, 0.4}, {-35, -8, 4, -0.3}
+    };
 
     private final SyntheticDisc picture = picture();
-    private final ApparentDisc sky = TestDiscs.disc(TestDiscs.jupiter(), 100, picture.subLatDeg, 100, picture.sunLatDeg);
+    private final ApparentDisc sky =
+            TestDiscs.disc(TestDiscs.jupiter(), 100, picture.subLatDeg, 100, picture.sunLatDeg);
     private final DiscFrame frame = new DiscFrame(
             sky, new Placement(picture.cx, picture.cy, picture.radius, picture.poleDeg, picture.mirrored));
 
@@ -42,13 +46,12 @@ class SpotFinderTest {
         assertThat(found).isSortedAccordingTo((a, b) -> Double.compare(b.significance(), a.significance()));
         for (double[] spot : SPOTS) {
             PixelPoint at = pixel(spot);
-            assertThat(found)
-                    .as("spot at %.0f, %.0f", spot[0], spot[1])
-                    .anySatisfy(s -> {
-                        assertThat(Math.hypot(s.pixel().xPx() - at.xPx(), s.pixel().yPx() - at.yPx())).isLessThan(1.0);
-                        assertThat(s.bright()).isEqualTo(spot[3] > 0);
-                        assertThat(s.contrast() > 0).isEqualTo(spot[3] > 0);
-                    });
+            assertThat(found).as("spot at %.0f, %.0f", spot[0], spot[1]).anySatisfy(s -> {
+                assertThat(Math.hypot(s.pixel().xPx() - at.xPx(), s.pixel().yPx() - at.yPx()))
+                        .isLessThan(1.0);
+                assertThat(s.bright()).isEqualTo(spot[3] > 0);
+                assertThat(s.contrast() > 0).isEqualTo(spot[3] > 0);
+            });
         }
         assertThat(found).allMatch(s -> s.place().emissionDeg() <= 60);
     }
@@ -72,7 +75,8 @@ class SpotFinderTest {
         SpotFinder finder = new SpotFinder(picture.grey(), frame, 60);
         for (double[] spot : SPOTS) {
             PixelPoint at = pixel(spot);
-            SpotFinder.Refined refined = finder.refine(at.xPx() + 1.6, at.yPx() - 1.2, 5).orElseThrow();
+            SpotFinder.Refined refined =
+                    finder.refine(at.xPx() + 1.6, at.yPx() - 1.2, 5).orElseThrow();
             assertThat(refined.pixel().xPx()).isCloseTo(at.xPx(), within(0.6));
             assertThat(refined.pixel().yPx()).isCloseTo(at.yPx(), within(0.6));
             assertThat(refined.bright()).isEqualTo(spot[3] > 0);

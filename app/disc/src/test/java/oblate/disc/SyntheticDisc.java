@@ -1,3 +1,4 @@
+/* SPDX-License-Identifier: Apache-2.0 */
 package oblate.disc;
 
 import java.util.ArrayList;
@@ -107,7 +108,8 @@ final class SyntheticDisc {
         }
         double lat = Math.toDegrees(Math.atan2(p[2], Math.hypot(p[0], p[1])));
         double east = Math.toDegrees(Math.atan2(p[1], p[0]));
-        double value = 1 - belts * Math.cos(Math.toRadians(11 * lat + 40)) - 0.4 * belts * Math.sin(Math.toRadians(23 * lat));
+        double value =
+                1 - belts * Math.cos(Math.toRadians(11 * lat + 40)) - 0.4 * belts * Math.sin(Math.toRadians(23 * lat));
         for (double[] s : spots) {
             double d = Math.hypot((east - s[0]) * Math.cos(Math.toRadians(lat)), lat - s[1]) / s[2];
             value += s[3] * Math.exp(-d * d);
