@@ -1,3 +1,4 @@
+/* SPDX-License-Identifier: Apache-2.0 */
 package oblate.disc;
 
 import java.util.Arrays;
@@ -70,7 +71,8 @@ final class ForwardStage {
         int cy = (int) Math.round(start.centreYPx() / bin);
         int x0 = cx - half;
         int y0 = cy - half;
-        Plane plane = picture.cut(x0 * bin, y0 * bin, (2 * half + 1) * bin, (2 * half + 1) * bin).binned(bin);
+        Plane plane = picture.cut(x0 * bin, y0 * bin, (2 * half + 1) * bin, (2 * half + 1) * bin)
+                .binned(bin);
         double[] p = start(plane, start, shared, bin, x0, y0);
         double noise = plane.pixelNoise();
         boolean clipped = clipped(plane, p);
