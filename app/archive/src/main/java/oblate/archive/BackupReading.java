@@ -1,3 +1,4 @@
+/* SPDX-License-Identifier: Apache-2.0 */
 package oblate.archive;
 
 import java.io.BufferedReader;
@@ -35,7 +36,8 @@ record BackupReading(Path file) {
         try (ZipFile zip = open()) {
             List<BackupFile.Item> items = items(zip);
             if (!items.equals(meant)) {
-                throw new ProblemException(ArchiveProblem.BROKEN_BACKUP, file, BackupFile.LIST, "other files than were written");
+                throw new ProblemException(
+                        ArchiveProblem.BROKEN_BACKUP, file, BackupFile.LIST, "other files than were written");
             }
             long bytes = 0;
             for (BackupFile.Item item : items) {
@@ -69,14 +71,17 @@ record BackupReading(Path file) {
 
     private static List<BackupFile.Item> catalogLast(List<BackupFile.Item> items) {
         List<BackupFile.Item> ordered = new ArrayList<>(items);
-        ordered.sort((a, b) -> Boolean.compare(a.path().equals(BackupFile.CATALOG), b.path().equals(BackupFile.CATALOG)));
+        ordered.sort((a, b) ->
+                Boolean.compare(a.path().equals(BackupFile.CATALOG), b.path().equals(BackupFile.CATALOG)));
         return ordered;
     }
 
     private Path place(ArchiveFolder into, BackupFile.Item item) {
         boolean fits = item.path().equals(BackupFile.CATALOG) || item.path().startsWith(ArchiveFolder.PICTURES + "/");
         Optional<Path> place = into.inside(item.path());
-        if (!fits || place.isEmpty() || !(item.path().equals(BackupFile.CATALOG) || place.get().startsWith(into.pictures()))) {
+        if (!fits
+                || place.isEmpty()
+                || !(item.path().equals(BackupFile.CATALOG) || place.get().startsWith(into.pictures()))) {
             throw new ProblemException(
                     ArchiveProblem.BROKEN_BACKUP, file, item.path(), "the path leads out of the archive");
         }
@@ -98,12 +103,16 @@ record BackupReading(Path file) {
         }
         List<BackupFile.Item> items = new ArrayList<>();
         Set<String> paths = new HashSet<>();
-        try (BufferedReader lines = new BufferedReader(new InputStreamReader(zip.getInputStream(list), StandardCharsets.UTF_8))) {
+        try (BufferedReader lines =
+                new BufferedReader(new InputStreamReader(zip.getInputStream(list), StandardCharsets.UTF_8))) {
             for (String line = lines.readLine(); line != null; line = lines.readLine()) {
                 BackupFile.Item item = BackupFile.Item.of(line);
                 if (item == null || !paths.add(item.path()) || items.size() >= MOST_FILES) {
                     throw new ProblemException(
-                            ArchiveProblem.BROKEN_BACKUP, file, BackupFile.LIST, "line " + (items.size() + 1) + " cannot be read");
+                            ArchiveProblem.BROKEN_BACKUP,
+                            file,
+                            BackupFile.LIST,
+                            "line " + (items.size() + 1) + " cannot be read");
                 }
                 items.add(item);
             }

@@ -1,3 +1,4 @@
+/* SPDX-License-Identifier: Apache-2.0 */
 package oblate.archive;
 
 import static org.assertj.core.api.Assertions.assertThat;
@@ -45,8 +46,8 @@ abstract class ArchiveContract {
     }
 
     private static void assertProblem(ProblemKind kind, Runnable call) {
-        assertThatThrownBy(call::run)
-                .isInstanceOfSatisfying(ProblemException.class, e -> assertThat(e.kind()).isEqualTo(kind));
+        assertThatThrownBy(call::run).isInstanceOfSatisfying(ProblemException.class, e -> assertThat(e.kind())
+                .isEqualTo(kind));
     }
 
     @Test
@@ -56,8 +57,13 @@ abstract class ArchiveContract {
         assertThat(read).isEqualTo(filed);
         assertThat(read.time().orElseThrow().midUtc()).isEqualTo(Instant.parse("2031-03-24T21:05:30Z"));
         assertThat(read.night()).contains(LocalDate.parse("2031-03-24"));
-        PlanetModel jupiter = Desk.PLANETS.stream().filter(p -> p.id().equals("jupiter")).findFirst().orElseThrow();
-        double cm2 = Desk.SKY.disc(jupiter, Instant.parse("2031-03-24T21:05:30Z")).subEarth()
+        PlanetModel jupiter = Desk.PLANETS.stream()
+                .filter(p -> p.id().equals("jupiter"))
+                .findFirst()
+                .orElseThrow();
+        double cm2 = Desk.SKY
+                .disc(jupiter, Instant.parse("2031-03-24T21:05:30Z"))
+                .subEarth()
                 .lonDeg(jupiter.globe().system("2").orElseThrow());
         assertThat(read.centralMeridians().get("2")).isCloseTo(cm2, within(1e-6));
         assertThat(archive.pictureCalled(read.name())).isEqualTo(read);
@@ -76,7 +82,8 @@ abstract class ArchiveContract {
         assertThat(history).extracting(StoredFit::id).containsExactly(first.id(), second.id());
         assertThat(history.get(0).supersededBy()).contains(second.id());
         assertThat(second.fit().placement()).isEqualTo(Desk.fit(21).placement());
-        assertThat(second.fit().covariance().toArray()).isDeepEqualTo(Desk.fit(21).covariance().toArray());
+        assertThat(second.fit().covariance().toArray())
+                .isDeepEqualTo(Desk.fit(21).covariance().toArray());
         assertThat(second.fit().reasons()).containsExactly("first reason", "second reason");
         assertThat(second.fit().witnesses()).isEqualTo(Desk.fit(21).witnesses());
         assertThat(archive.picture(picture.id()).orElseThrow().fitted()).isTrue();
@@ -93,7 +100,8 @@ abstract class ArchiveContract {
         assertThat(archive.marks(MarkSearch.all())).containsExactly(second);
         double cm3 = picture.centralMeridians().get("3");
         double cm2 = picture.centralMeridians().get("2");
-        assertThat(Math.IEEEremainder(second.longitudes().get("2") - (101 + cm2 - cm3), 360)).isCloseTo(0, within(1e-9));
+        assertThat(Math.IEEEremainder(second.longitudes().get("2") - (101 + cm2 - cm3), 360))
+                .isCloseTo(0, within(1e-9));
         archive.withdrawMark(second.id(), "a cosmic ray");
         assertThat(archive.marks(MarkSearch.all())).isEmpty();
         MarkSearch all = new MarkSearch(
@@ -134,16 +142,23 @@ abstract class ArchiveContract {
             filed(String.format("203103%02dT21%02d00Z", 10 + i, 4 * i), i);
         }
         List<ArchivedPicture> all = archive.pictures(PictureSearch.all());
-        assertThat(all).hasSize(12).isSortedAccordingTo((a, b) -> a.time().get().midUtc().compareTo(b.time().get().midUtc()));
+        assertThat(all)
+                .hasSize(12)
+                .isSortedAccordingTo((a, b) ->
+                        a.time().get().midUtc().compareTo(b.time().get().midUtc()));
         archive.keepFit(all.get(3).id(), Desk.fit(20), "DE405", "t");
-        assertThat(archive.pictures(search(Optional.empty(), Optional.of(true), 0))).extracting(ArchivedPicture::id).containsExactly(all.get(3).id());
-        assertThat(archive.pictures(search(Optional.empty(), Optional.empty(), 5))).hasSize(5);
+        assertThat(archive.pictures(search(Optional.empty(), Optional.of(true), 0)))
+                .extracting(ArchivedPicture::id)
+                .containsExactly(all.get(3).id());
+        assertThat(archive.pictures(search(Optional.empty(), Optional.empty(), 5)))
+                .hasSize(5);
         for (double[] range : new double[][] {{340, 40}, {10, 200}, {350, 350.5}, {0, 360}}) {
             List<Long> expected = all.stream()
                     .filter(p -> inside(p.centralMeridians().get("2"), range))
                     .map(ArchivedPicture::id)
                     .toList();
-            assertThat(archive.pictures(search(Optional.of(new MeridianRange("2", range[0], range[1])), Optional.empty(), 0)))
+            assertThat(archive.pictures(
+                            search(Optional.of(new MeridianRange("2", range[0], range[1])), Optional.empty(), 0)))
                     .extracting(ArchivedPicture::id)
                     .containsExactlyElementsOf(expected);
         }
@@ -155,8 +170,18 @@ abstract class ArchiveContract {
 
     private static PictureSearch search(Optional<MeridianRange> meridian, Optional<Boolean> fitted, int limit) {
         return new PictureSearch(
-                Optional.of("jupiter"), Optional.empty(), Optional.empty(), Optional.empty(), meridian, Optional.empty(),
-                Optional.empty(), Optional.empty(), Optional.empty(), fitted, Optional.empty(), limit);
+                Optional.of("jupiter"),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                meridian,
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                fitted,
+                Optional.empty(),
+                limit);
     }
 
     @Test
@@ -164,15 +189,32 @@ abstract class ArchiveContract {
         Path file = Desk.picture(work.resolve("in"), "a-20310324T210530Z.png", 5);
         FilingFacts plain = FilingFacts.forPlanet("jupiter");
         FilingFacts told = new FilingFacts(
-                plain.planetId(), Optional.empty(), Optional.of("Nobody Inparticular"), Optional.of("long tube"),
-                Optional.of("red"), Optional.of(new Rating("7", "Pickering")), Optional.empty(),
-                Optional.of("through thin cloud"), plain.time(), false);
+                plain.planetId(),
+                Optional.empty(),
+                Optional.of("Nobody Inparticular"),
+                Optional.of("long tube"),
+                Optional.of("red"),
+                Optional.of(new Rating("7", "Pickering")),
+                Optional.empty(),
+                Optional.of("through thin cloud"),
+                plain.time(),
+                false);
         Desk.file(archive, told, file);
         filed("20310325T210530Z", 6);
         for (String words : List.of("inparticular", "thin cloud", "long", "20310324")) {
             PictureSearch search = new PictureSearch(
-                    Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty(),
-                    Optional.empty(), Optional.empty(), Optional.of(words), Optional.empty(), Optional.empty(), 0);
+                    Optional.empty(),
+                    Optional.empty(),
+                    Optional.empty(),
+                    Optional.empty(),
+                    Optional.empty(),
+                    Optional.empty(),
+                    Optional.empty(),
+                    Optional.empty(),
+                    Optional.of(words),
+                    Optional.empty(),
+                    Optional.empty(),
+                    0);
             assertThat(archive.pictures(search)).as(words).hasSize(1);
         }
     }
@@ -180,8 +222,16 @@ abstract class ArchiveContract {
     @Test
     void gearIsKeptAndChanged() {
         Kit kit = new Kit(
-                "long tube", Optional.of("reflector"), OptionalDouble.of(250), OptionalDouble.of(6200), Optional.of("colour"),
-                OptionalDouble.of(2.9), Optional.empty(), Optional.empty(), Optional.of("infrared cut"), Optional.of(false),
+                "long tube",
+                Optional.of("reflector"),
+                OptionalDouble.of(250),
+                OptionalDouble.of(6200),
+                Optional.of("colour"),
+                OptionalDouble.of(2.9),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.of("infrared cut"),
+                Optional.of(false),
                 Optional.empty());
         archive.keepKit(Kit.named("long tube"));
         archive.keepKit(kit);

@@ -1,3 +1,4 @@
+/* SPDX-License-Identifier: Apache-2.0 */
 package oblate.archive;
 
 import static org.assertj.core.api.Assertions.assertThat;
@@ -52,8 +53,8 @@ class CheckAndBackupTest {
     }
 
     private static void assertProblem(ProblemKind kind, Runnable call) {
-        assertThatThrownBy(call::run)
-                .isInstanceOfSatisfying(ProblemException.class, e -> assertThat(e.kind()).isEqualTo(kind));
+        assertThatThrownBy(call::run).isInstanceOfSatisfying(ProblemException.class, e -> assertThat(e.kind())
+                .isEqualTo(kind));
     }
 
     @Test
@@ -70,7 +71,10 @@ class CheckAndBackupTest {
         bytes[bytes.length - 20] ^= 1;
         Files.write(file(0), bytes);
         Files.delete(file(1));
-        assertThat(check(false).faults()).hasSize(2).anyMatch(f -> f.contains("20310320")).anyMatch(f -> f.contains("20310321"));
+        assertThat(check(false).faults())
+                .hasSize(2)
+                .anyMatch(f -> f.contains("20310320"))
+                .anyMatch(f -> f.contains("20310321"));
         assertThat(check(true).faults()).hasSize(2);
     }
 
@@ -93,11 +97,17 @@ class CheckAndBackupTest {
     @Test
     void whatIsNoArchiveOrNotOursIsRefused() throws IOException, SQLException {
         assertProblem(ArchiveProblem.NOT_AN_ARCHIVE, () -> Archive.open(work.resolve("in"), Desk.PLANETS, Desk.CLOCK));
-        assertProblem(ArchiveProblem.FOLDER_NOT_EMPTY, () -> Archive.create(work.resolve("in"), Desk.PLANETS, Desk.CLOCK));
+        assertProblem(
+                ArchiveProblem.FOLDER_NOT_EMPTY, () -> Archive.create(work.resolve("in"), Desk.PLANETS, Desk.CLOCK));
         Path junk = Files.createDirectories(work.resolve("junk"));
-        Files.write(junk.resolve("catalog.db"), "this is no database, but it is long enough to look like one at first".repeat(100).getBytes(StandardCharsets.UTF_8));
+        Files.write(
+                junk.resolve("catalog.db"),
+                "this is no database, but it is long enough to look like one at first"
+                        .repeat(100)
+                        .getBytes(StandardCharsets.UTF_8));
         assertProblem(ArchiveProblem.BROKEN_CATALOG, () -> Archive.open(junk, Desk.PLANETS, Desk.CLOCK));
-        sql("insert into flyway_schema_history select 999, '999', 'from the future', 'SQL', 'V999.sql', 1, 'x', installed_on, 1, 1 from flyway_schema_history limit 1");
+        sql(
+                "insert into flyway_schema_history select 999, '999', 'from the future', 'SQL', 'V999.sql', 1, 'x', installed_on, 1, 1 from flyway_schema_history limit 1");
         assertProblem(ArchiveProblem.NEWER_CATALOG, this::open);
     }
 
@@ -143,7 +153,8 @@ class CheckAndBackupTest {
         try (Archive before = open();
                 Archive after = Archive.open(restored, Desk.PLANETS, Desk.CLOCK)) {
             assertThat(after.pictures(PictureSearch.all())).isEqualTo(before.pictures(PictureSearch.all()));
-            assertThat(after.currentFit(1).orElseThrow().fit().placement()).isEqualTo(Desk.fit(20).placement());
+            assertThat(after.currentFit(1).orElseThrow().fit().placement())
+                    .isEqualTo(Desk.fit(20).placement());
             assertThat(after.check(false, Progress.SILENT).isClean()).isTrue();
         }
         assertProblem(ArchiveProblem.FOLDER_NOT_EMPTY, () -> Archive.restore(zip, restored, Progress.SILENT));
@@ -159,7 +170,8 @@ class CheckAndBackupTest {
         byte[] damaged = bytes.clone();
         damaged[bytes.length / 3] ^= 0x55;
         Path bad = Files.write(work.resolve("bad.zip"), damaged);
-        assertThatThrownBy(() -> Archive.restore(bad, work.resolve("r1"), Progress.SILENT)).isInstanceOf(ProblemException.class);
+        assertThatThrownBy(() -> Archive.restore(bad, work.resolve("r1"), Progress.SILENT))
+                .isInstanceOf(ProblemException.class);
         assertThat(work.resolve("r1/catalog.db")).doesNotExist();
         Path cut = Files.write(work.resolve("cut.zip"), java.util.Arrays.copyOf(bytes, bytes.length / 2));
         assertProblem(ArchiveProblem.NOT_A_BACKUP, () -> Archive.restore(cut, work.resolve("r2"), Progress.SILENT));
@@ -172,7 +184,8 @@ class CheckAndBackupTest {
                 z.closeEntry();
             }
             z.putNextEntry(new ZipEntry("SHA256SUMS"));
-            z.write((empty + "  0  catalog.db\n" + empty + "  0  pictures/../../evil.txt\n").getBytes(StandardCharsets.UTF_8));
+            z.write((empty + "  0  catalog.db\n" + empty + "  0  pictures/../../evil.txt\n")
+                    .getBytes(StandardCharsets.UTF_8));
             z.closeEntry();
         }
         assertProblem(ArchiveProblem.BROKEN_BACKUP, () -> Archive.restore(slip, work.resolve("r3"), Progress.SILENT));

@@ -1,3 +1,4 @@
+/* SPDX-License-Identifier: Apache-2.0 */
 package oblate.archive;
 
 import java.awt.image.BufferedImage;
@@ -62,7 +63,8 @@ final class Desk {
     /** Files one picture of Jupiter and gives its entry. */
     static ArchivedPicture filed(Archive archive, Path folder, String time, int seed) throws IOException {
         Path file = picture(folder, "p-" + time + ".png", seed);
-        FilingOutcome outcome = file(archive, FilingFacts.forPlanet("jupiter"), file).get(0);
+        FilingOutcome outcome =
+                file(archive, FilingFacts.forPlanet("jupiter"), file).get(0);
         if (outcome instanceof FilingOutcome.Filed done) {
             return done.picture();
         }

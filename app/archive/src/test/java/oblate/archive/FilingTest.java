@@ -1,3 +1,4 @@
+/* SPDX-License-Identifier: Apache-2.0 */
 package oblate.archive;
 
 import static org.assertj.core.api.Assertions.assertThat;
@@ -53,11 +54,22 @@ class FilingTest {
     void theNightIsThatOfTheSite() throws IOException {
         archive.keepSite(new Site("far east", -31, 148, 300, Optional.empty()));
         FilingFacts there = new FilingFacts(
-                JUPITER.planetId(), Optional.of("far east"), Optional.empty(), Optional.empty(), Optional.empty(),
-                Optional.empty(), Optional.empty(), Optional.empty(), TimeWish.none(), false);
-        // 15:00 UT is after midnight at 148 degrees east: the evening of the same UT date; 01:00 UT is before noon of the day after the evening before.
-        Filed one = (Filed) Desk.file(archive, there, Desk.picture(in, "20310324T150000Z.png", 1)).get(0);
-        Filed two = (Filed) Desk.file(archive, there, Desk.picture(in, "20310324T010000Z.png", 2)).get(0);
+                JUPITER.planetId(),
+                Optional.of("far east"),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                TimeWish.none(),
+                false);
+        // 15:00 UT is after midnight at 148 degrees east: the evening of the same UT date; 01:00 UT is before noon of
+        // the day after the evening before.
+        Filed one = (Filed) Desk.file(archive, there, Desk.picture(in, "20310324T150000Z.png", 1))
+                .get(0);
+        Filed two = (Filed) Desk.file(archive, there, Desk.picture(in, "20310324T010000Z.png", 2))
+                .get(0);
         assertThat(one.picture().night().orElseThrow()).hasToString("2031-03-24");
         assertThat(two.picture().night().orElseThrow()).hasToString("2031-03-23");
     }
@@ -75,7 +87,8 @@ class FilingTest {
     @Test
     void otherBytesUnderATakenNameGetANumberedOne() throws IOException {
         Desk.file(archive, JUPITER, Desk.picture(in.resolve("one"), "20310324T210530Z.png", 1));
-        Filed second = (Filed) Desk.file(archive, JUPITER, Desk.picture(in.resolve("two"), "20310324T210530Z.png", 2)).get(0);
+        Filed second = (Filed) Desk.file(archive, JUPITER, Desk.picture(in.resolve("two"), "20310324T210530Z.png", 2))
+                .get(0);
         assertThat(second.picture().name()).isEqualTo("20310324T210530Z-2.png");
     }
 
@@ -86,8 +99,16 @@ class FilingTest {
         assertThat(refused.sentence()).contains("jupiter.png", "20310324T210530Z");
         assertThat(archive.pictures(PictureSearch.all())).isEmpty();
         FilingFacts undated = new FilingFacts(
-                JUPITER.planetId(), Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty(),
-                Optional.empty(), Optional.empty(), TimeWish.none(), true);
+                JUPITER.planetId(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                TimeWish.none(),
+                true);
         Filed filed = (Filed) Desk.file(archive, undated, file).get(0);
         assertThat(filed.picture().relativePath()).startsWith("pictures/undated/");
         assertThat(filed.picture().time()).isEmpty();
@@ -95,7 +116,8 @@ class FilingTest {
 
     @Test
     void aTimeOutsideTheEphemerisIsRefusedWithTheSpan() throws IOException {
-        Refused refused = (Refused) Desk.file(archive, JUPITER, Desk.picture(in, "18310324T210530Z.png", 1)).get(0);
+        Refused refused = (Refused) Desk.file(archive, JUPITER, Desk.picture(in, "18310324T210530Z.png", 1))
+                .get(0);
         assertThat(refused.sentence()).contains("18310324T210530Z.png", "1959", "2060");
     }
 
@@ -110,7 +132,8 @@ class FilingTest {
         assertThat(outcomes).hasSize(4);
         assertThat(outcomes.stream().filter(Refused.class::isInstance)).hasSize(3);
         assertThat(filesIn("pictures")).hasSize(1);
-        assertThat(filesIn("incoming").stream().filter(f -> !f.endsWith("lock"))).isEmpty();
+        assertThat(filesIn("incoming").stream().filter(f -> !f.endsWith("lock")))
+                .isEmpty();
         assertThat(archive.check(false, Progress.SILENT).faults()).isEmpty();
     }
 
@@ -123,10 +146,20 @@ class FilingTest {
     @Test
     void thePlanetIsFoundInTheNameWhenNobodySaysIt() throws IOException {
         FilingFacts nothing = new FilingFacts(
-                Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty(),
-                Optional.empty(), Optional.empty(), TimeWish.none(), false);
-        Filed named = (Filed) Desk.file(archive, nothing, Desk.picture(in, "saturn-20310324T210530Z.png", 1)).get(0);
-        Filed unknown = (Filed) Desk.file(archive, nothing, Desk.picture(in, "thing-20310324T210530Z.png", 2)).get(0);
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                TimeWish.none(),
+                false);
+        Filed named = (Filed) Desk.file(archive, nothing, Desk.picture(in, "saturn-20310324T210530Z.png", 1))
+                .get(0);
+        Filed unknown = (Filed) Desk.file(archive, nothing, Desk.picture(in, "thing-20310324T210530Z.png", 2))
+                .get(0);
         assertThat(named.picture().planetId()).contains("saturn");
         assertThat(unknown.picture().planetId()).isEmpty();
         assertThat(unknown.remarks()).anyMatch(r -> r.contains("planet"));
@@ -134,11 +167,17 @@ class FilingTest {
 
     @Test
     void hostileNamesStayInsideTheArchive() throws IOException {
-        for (String name : List.of("..20310324T210530Z.png", "con 20310324T210531Z.png", "a\u202eb20310324T210532Z.png", "x".repeat(180) + "20310324T210533Z.png")) {
+        for (String name : List.of(
+                "..20310324T210530Z.png",
+                "con 20310324T210531Z.png",
+                "a\u202eb20310324T210532Z.png",
+                "x".repeat(180) + "20310324T210533Z.png")) {
             Path file = Desk.picture(in, name, name.hashCode());
             Filed filed = (Filed) Desk.file(archive, JUPITER, file).get(0);
-            assertThat(archive.fileOf(filed.picture()).normalize()).startsWith(archive.folder().resolve("pictures"));
-            assertThat(filed.picture().name().getBytes(StandardCharsets.UTF_8).length).isLessThanOrEqualTo(200);
+            assertThat(archive.fileOf(filed.picture()).normalize())
+                    .startsWith(archive.folder().resolve("pictures"));
+            assertThat(filed.picture().name().getBytes(StandardCharsets.UTF_8).length)
+                    .isLessThanOrEqualTo(200);
         }
         assertThat(archive.check(false, Progress.SILENT).faults()).isEmpty();
     }

@@ -1,3 +1,4 @@
+/* SPDX-License-Identifier: Apache-2.0 */
 package oblate.command;
 
 import java.time.Instant;
@@ -46,12 +47,16 @@ record ClockSuspicion(Instant midUtc, int marks, double meanDeg, double fastMinu
             return Optional.empty();
         }
         double mean = residuals.stream().mapToDouble(r -> r[0]).average().orElse(0);
-        double variance = residuals.stream().mapToDouble(r -> (r[0] - mean) * (r[0] - mean)).sum() / (n - 1);
+        double variance = residuals.stream()
+                        .mapToDouble(r -> (r[0] - mean) * (r[0] - mean))
+                        .sum()
+                / (n - 1);
         double sigma = Math.sqrt(variance / n) + 0.02;
         if (Math.abs(mean) < LEAST_DEG || Math.abs(mean) < LEAST_SIGMAS * sigma) {
             return Optional.empty();
         }
-        // A clock that is fast makes the central meridian too large, and with it every longitude that is counted from it.
+        // A clock that is fast makes the central meridian too large, and with it every longitude that is counted from
+        // it.
         double degPerMinute = residuals.get(0)[1] / 1440;
         return Optional.of(new ClockSuspicion(time, n, mean, mean / degPerMinute, sigma / degPerMinute));
     }

@@ -13,7 +13,9 @@ import org.hipparchus.linear.RealMatrix;
  * scatter and Cauchy weights against what the model does not know (moons, spots, captions). One use, one thread.
  */
 final class ForwardFit {
-    private static final int[] SHAPE = {Slot.SUN, Slot.VIEW, Slot.CORE, Slot.RING, Slot.RING_WIDTH, Slot.HALO, Slot.TONE, Slot.BLACK};
+    private static final int[] SHAPE = {
+        Slot.SUN, Slot.VIEW, Slot.CORE, Slot.RING, Slot.RING_WIDTH, Slot.HALO, Slot.TONE, Slot.BLACK
+    };
     private static final double CONVERGED_PX = 0.008;
     private static final double CAUCHY = 3;
     private static final double BAND_FACTOR = 2;

@@ -80,7 +80,8 @@ final class ForwardStage {
         double exponent = disc.planet().appearance().limbDarkening();
         FitLimits limits = angle == null
                 ? FitLimits.usual(exponent, bin, 0, Double.POSITIVE_INFINITY, least)
-                : FitLimits.usual(exponent, bin, Math.toRadians(angle.valueDeg()), Math.toRadians(angle.sigmaDeg()), least);
+                : FitLimits.usual(
+                        exponent, bin, Math.toRadians(angle.valueDeg()), Math.toRadians(angle.sigmaDeg()), least);
         if (!clipped) {
             limits.holdBlack();
         }

@@ -88,9 +88,9 @@ final class Orientation {
     Found rough(Placement start) {
         int bin = bin(start, COARSE_RADIUS_PX);
         Found narrow = stage.fit(start, stage.startShape(START_CORE_PX, 2), prior(start.poleAngleDeg()), bin, 6, 12);
-        // From a narrow start the fit may fall into a valley of too narrow a blur and too small a disc; a wide start finds the other one.
-        Found wide = stage.fit(
-                start, stage.startShape(WIDE_CORE_PX, 3), prior(start.poleAngleDeg()), bin, 6, 16);
+        // From a narrow start the fit may fall into a valley of too narrow a blur and too small a disc; a wide start
+        // finds the other one.
+        Found wide = stage.fit(start, stage.startShape(WIDE_CORE_PX, 3), prior(start.poleAngleDeg()), bin, 6, 16);
         return wide.solution().loss() < narrow.solution().loss() ? wide : narrow;
     }
 
