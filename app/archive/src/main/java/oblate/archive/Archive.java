@@ -281,9 +281,13 @@ public final class Archive implements AutoCloseable {
                 throw new ProblemException(ArchiveProblem.NO_SUCH_FIT, fit, picture.id());
             }
         });
-        mark.featureId().ifPresent(id -> features.byId(handle, id)
-                .filter(f -> Optional.of(f.planetId()).equals(picture.planetId()))
-                .orElseThrow(() -> new ProblemException(ArchiveProblem.NO_SUCH_FEATURE, id, picture.id())));
+        mark.featureId().ifPresent(id -> {
+            Optional<Feature> known = features.byId(handle, id)
+                    .filter(f -> Optional.of(f.planetId()).equals(picture.planetId()));
+            if (known.isEmpty()) {
+                throw new ProblemException(ArchiveProblem.NO_SUCH_FEATURE, id, picture.id());
+            }
+        });
         Map<String, Double> longitudes = new LinkedHashMap<>();
         mark.point().ifPresent(point -> {
             double iauMeridian = iauSystem(picture)
