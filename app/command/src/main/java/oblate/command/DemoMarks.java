@@ -1,3 +1,4 @@
+/* SPDX-License-Identifier: Apache-2.0 */
 package oblate.command;
 
 import java.util.ArrayList;
@@ -66,7 +67,9 @@ final class DemoMarks {
 
     private static void mark(Marking marking, Marking.Wish wish, int[] count, List<String> refused) {
         try {
-            boolean moon = wish.kind().filter(k -> k.equals("moon") || k.equals("shadow")).isPresent();
+            boolean moon = wish.kind()
+                    .filter(k -> k.equals("moon") || k.equals("shadow"))
+                    .isPresent();
             marking.add(wish);
             count[moon ? 1 : 0]++;
         } catch (ProblemException e) {
@@ -96,7 +99,8 @@ final class DemoMarks {
         List<Marking.Wish> wishes = new ArrayList<>();
         for (SampleTruth.Mark mark : truth.marksOf(pair.truth())) {
             PixelPoint pixel = new PixelPoint(
-                    mark.xPx() + PICK_SIGMA_PX * random.nextGaussian(), mark.yPx() + PICK_SIGMA_PX * random.nextGaussian());
+                    mark.xPx() + PICK_SIGMA_PX * random.nextGaussian(),
+                    mark.yPx() + PICK_SIGMA_PX * random.nextGaussian());
             if (mark.emissionDeg().orElse(0) < LARGEST_EMISSION_DEG) {
                 wishes.add(new Marking.Wish(
                         String.valueOf(pair.picture().id()),

@@ -1,3 +1,4 @@
+/* SPDX-License-Identifier: Apache-2.0 */
 package oblate.disc;
 
 import java.util.ArrayList;
@@ -32,6 +33,10 @@ final class FitJudge {
     private static final double SURE_OPENING_DEG = 3;
     private static final double SURE_PHASE_DEG = 30;
     private static final double EDGE_REACH = 0.06;
+    /** A blur wider than this share of the radius leaves no limb. */
+    private static final double SOFTEST_EDGE = 0.25;
+
+    private static final double DISAGREE = 4;
     private static final double LEAST_LIMB = 0.33;
     private static final double WORST_CENTRE = 0.08;
     private static final double WRONG_SHAPE = 0.008;
@@ -59,10 +64,10 @@ final class FitJudge {
         List<String> reasons = new ArrayList<>();
         doubts(reasons, found, edge);
         orientationDoubts(reasons, choice, found);
-        boolean parityOpen = parityOpen(choice);
+        Weighted weighted = weighted(found.place(), covariance);
         return new FitOutcome.Fitted(new DiscFit(
-                found.place(),
-                parityOpen ? withMirrorImage(covariance, choice, found) : covariance,
+                weighted.place(),
+                parityOpen(choice) ? withMirrorImage(weighted.covariance(), choice) : weighted.covariance(),
                 reasons.isEmpty() ? Trust.TRUSTED : Trust.DOUBTFUL,
                 reasons,
                 DiscFitter.METHOD,
@@ -73,7 +78,8 @@ final class FitJudge {
     }
 
     /** Why there is no disc here worth a number; empty when there is. */
-    private String refusal(TemplateMatcher.Match match, Found found, LimbRays.Edge edge, PlacementCovariance covariance) {
+    private String refusal(
+            TemplateMatcher.Match match, Found found, LimbRays.Edge edge, PlacementCovariance covariance) {
         String planet = disc.planet().label();
         double scatter = found.solution().bandSigma();
         double r = found.place().equatorialRadiusPx();
@@ -89,7 +95,7 @@ final class FitJudge {
                     planet,
                     100 * scatter);
         }
-        if (edge.contrast() < LEAST_EDGE) {
+        if (edge.contrast() < LEAST_EDGE || found.corePx() > SOFTEST_EDGE * r) {
             return "What looks like the disc of " + planet + " has no edge, only a soft fall of brightness.";
         }
         if (seen < LEAST_LIMB) {
@@ -107,6 +113,39 @@ final class FitJudge {
                     100 * covariance.sigmaCentrePx() / r);
         }
         return "";
+    }
+
+    private record Weighted(Placement place, PlacementCovariance covariance) {}
+
+    /** Combines the picture's word on the pole angle with the hint's by weight; what hangs together with the angle moves along. */
+    private Weighted weighted(Placement place, PlacementCovariance covariance) {
+        if (hints.poleAngle().isEmpty() || !Orientation.angleSeen(disc)) {
+            return new Weighted(place, covariance);
+        }
+        FitHints.Angle hint = hints.poleAngle().get();
+        double off = Math.IEEEremainder(hint.valueDeg() - place.poleAngleDeg(), 360);
+        double variance = covariance.get(3, 3) + hint.sigmaDeg() * hint.sigmaDeg();
+        if (off * off > DISAGREE * DISAGREE * variance) {
+            return new Weighted(place, covariance);
+        }
+        double[] gain = new double[4];
+        double[][] matrix = covariance.toArray();
+        for (int i = 0; i < 4; i++) {
+            gain[i] = covariance.get(i, 3) / variance;
+        }
+        for (int i = 0; i < 4; i++) {
+            for (int j = 0; j < 4; j++) {
+                matrix[i][j] -= gain[i] * covariance.get(3, j);
+            }
+        }
+        return new Weighted(
+                new Placement(
+                        place.centreXPx() + gain[0] * off,
+                        place.centreYPx() + gain[1] * off,
+                        Math.max(1, place.equatorialRadiusPx() + gain[2] * off),
+                        place.poleAngleDeg() + gain[3] * off,
+                        place.mirrored()),
+                new PlacementCovariance(matrix));
     }
 
     private static double seen(LimbRays.Edge edge) {
@@ -134,8 +173,7 @@ final class FitJudge {
     }
 
     /** The mirror image puts the unlit sliver on the other side, and with it the centre: half the way there counts as an error. */
-    private static PlacementCovariance withMirrorImage(
-            PlacementCovariance covariance, Orientation.Choice choice, Found found) {
+    private static PlacementCovariance withMirrorImage(PlacementCovariance covariance, Orientation.Choice choice) {
         if (choice.mirrorImage().isEmpty()) {
             return covariance;
         }
@@ -158,12 +196,13 @@ final class FitJudge {
         double scatter = found.solution().bandSigma();
         if (scatter > DOUBTFUL_SCATTER) {
             reasons.add(String.format(
-                    Locale.ROOT, "The limb is fitted badly: %.0f %% of the brightness is left at the edge.", 100 * scatter));
+                    Locale.ROOT,
+                    "The limb is fitted badly: %.0f %% of the brightness is left at the edge.",
+                    100 * scatter));
         }
         double seen = seen(edge);
         if (seen < 0.6) {
-            reasons.add(String.format(
-                    Locale.ROOT, "Only %.0f %% of the sunlit limb is in the picture.", 100 * seen));
+            reasons.add(String.format(Locale.ROOT, "Only %.0f %% of the sunlit limb is in the picture.", 100 * seen));
         }
         if (Math.abs(edge.ovalPx()) > WRONG_SHAPE * found.place().equatorialRadiusPx() && seen > 0.9) {
             reasons.add(String.format(
@@ -174,7 +213,8 @@ final class FitJudge {
         }
         boolean[] bound = found.solution().bound();
         if (bound[Slot.SUN] || bound[Slot.VIEW]) {
-            reasons.add("The darkening towards the limb came out at the end of its range, so the centre along the Sun line is less sure.");
+            reasons.add(
+                    "The darkening towards the limb came out at the end of its range, so the centre along the Sun line is less sure.");
         }
         if (found.place().equatorialRadiusPx() < 12) {
             reasons.add("The disc is under 24 px across, too small for a trustworthy scale.");
@@ -188,8 +228,8 @@ final class FitJudge {
     private void orientationDoubts(List<String> reasons, Orientation.Choice choice, Found found) {
         boolean seen = Orientation.angleSeen(disc);
         if (!seen && hints.poleAngle().isEmpty()) {
-            reasons.add("Nothing in the picture shows the pole angle of " + disc.planet().label()
-                    + "; give it by hand, by kit or from another picture of the run.");
+            reasons.add("Nothing in the picture shows the pole angle of "
+                    + disc.planet().label() + "; give it by hand, by kit or from another picture of the run.");
         }
         if (northOpen(choice)) {
             reasons.add("North and south look alike here: the axis is found, but which end is north is undecided.");
@@ -202,7 +242,9 @@ final class FitJudge {
             double off = Math.abs(Math.IEEEremainder(found.place().poleAngleDeg() - hint.valueDeg(), 360));
             if (off > 3 * Math.hypot(hint.sigmaDeg(), 0.3)) {
                 reasons.add(String.format(
-                        Locale.ROOT, "The pole angle found is %.1f° from the one given, more than that was said to be sure.", off));
+                        Locale.ROOT,
+                        "The pole angle found is %.1f° from the one given, more than that was said to be sure.",
+                        off));
             }
         }
     }
@@ -223,7 +265,10 @@ final class FitJudge {
         }
         double arcsec = disc.diameterEquatorialArcsec() / (2 * found.place().equatorialRadiusPx());
         list.add(new Witness(
-                "scale", "limb", arcsec, arcsec * covariance.sigmaRadiusPx() / found.place().equatorialRadiusPx()));
+                "scale",
+                "limb",
+                arcsec,
+                arcsec * covariance.sigmaRadiusPx() / found.place().equatorialRadiusPx()));
         return list;
     }
 

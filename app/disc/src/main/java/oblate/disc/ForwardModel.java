@@ -1,3 +1,4 @@
+/* SPDX-License-Identifier: Apache-2.0 */
 package oblate.disc;
 
 import java.util.Arrays;
@@ -154,8 +155,10 @@ final class ForwardModel {
                 double dx = x - p[Slot.X];
                 double dy = y - p[Slot.Y];
                 double ringL = laplacian(ring, i);
-                double byCore =
-                        s * ((1 + r - h) * laplacian(core, i) - r * w * w * ringL + h * HALO_WIDTH * HALO_WIDTH * laplacian(halo, i));
+                double byCore = s
+                        * ((1 + r - h) * laplacian(core, i)
+                                - r * w * w * ringL
+                                + h * HALO_WIDTH * HALO_WIDTH * laplacian(halo, i));
                 slope[Slot.X][i] = (float) -gx;
                 slope[Slot.Y][i] = (float) -gy;
                 slope[Slot.ANGLE][i] = (float) (gy * dx - gx * dy);

@@ -1,3 +1,4 @@
+/* SPDX-License-Identifier: Apache-2.0 */
 package oblate.disc;
 
 import java.util.Arrays;
@@ -70,7 +71,8 @@ final class ForwardStage {
         int cy = (int) Math.round(start.centreYPx() / bin);
         int x0 = cx - half;
         int y0 = cy - half;
-        Plane plane = picture.cut(x0 * bin, y0 * bin, (2 * half + 1) * bin, (2 * half + 1) * bin).binned(bin);
+        Plane plane = picture.cut(x0 * bin, y0 * bin, (2 * half + 1) * bin, (2 * half + 1) * bin)
+                .binned(bin);
         double[] p = start(plane, start, shared, bin, x0, y0);
         double noise = plane.pixelNoise();
         boolean clipped = clipped(plane, p);
@@ -78,7 +80,8 @@ final class ForwardStage {
         double exponent = disc.planet().appearance().limbDarkening();
         FitLimits limits = angle == null
                 ? FitLimits.usual(exponent, bin, 0, Double.POSITIVE_INFINITY, least)
-                : FitLimits.usual(exponent, bin, Math.toRadians(angle.valueDeg()), Math.toRadians(angle.sigmaDeg()), least);
+                : FitLimits.usual(
+                        exponent, bin, Math.toRadians(angle.valueDeg()), Math.toRadians(angle.sigmaDeg()), least);
         if (!clipped) {
             limits.holdBlack();
         }

@@ -1,3 +1,4 @@
+/* SPDX-License-Identifier: Apache-2.0 */
 package oblate.disc;
 
 import java.util.Arrays;
@@ -157,7 +158,7 @@ final class LimbRays {
     }
 
     /** Three equations by elimination; a ridge keeps half-seen limbs from running away. */
-    private static double[] solve(double[][] m) {
+    static double[] solve(double[][] m) {
         for (int j = 0; j < 3; j++) {
             m[j][j] += 1e-3;
         }

@@ -1,3 +1,4 @@
+/* SPDX-License-Identifier: Apache-2.0 */
 package oblate.disc;
 
 import java.util.ArrayList;
@@ -48,7 +49,10 @@ final class Orientation {
      * @param mirrorImage where the disc lies if the picture is the mirror image of what was chosen
      */
     record Choice(
-            Found rough, Optional<Double> northMargin, Optional<Double> mirrorMargin, Optional<Placement> mirrorImage) {}
+            Found rough,
+            Optional<Double> northMargin,
+            Optional<Double> mirrorMargin,
+            Optional<Placement> mirrorImage) {}
 
     Orientation(ApparentDisc disc, Plane picture, FitHints hints) {
         this.disc = disc;
@@ -84,9 +88,9 @@ final class Orientation {
     Found rough(Placement start) {
         int bin = bin(start, COARSE_RADIUS_PX);
         Found narrow = stage.fit(start, stage.startShape(START_CORE_PX, 2), prior(start.poleAngleDeg()), bin, 6, 12);
-        // From a narrow start the fit may fall into a valley of too narrow a blur and too small a disc; a wide start finds the other one.
-        Found wide = stage.fit(
-                start, stage.startShape(WIDE_CORE_PX, 3), prior(start.poleAngleDeg()), bin, 6, 16);
+        // From a narrow start the fit may fall into a valley of too narrow a blur and too small a disc; a wide start
+        // finds the other one.
+        Found wide = stage.fit(start, stage.startShape(WIDE_CORE_PX, 3), prior(start.poleAngleDeg()), bin, 6, 16);
         return wide.solution().loss() < narrow.solution().loss() ? wide : narrow;
     }
 
@@ -123,11 +127,12 @@ final class Orientation {
                         p.equatorialRadiusPx(),
                         p.poleAngleDeg() + 180 * turn,
                         p.mirrored() ^ mirror == 1);
-                tries.add(stage.fit(
-                        other, best.shared(), prior(other.poleAngleDeg()), bin(other, clear), 3, 8));
+                tries.add(stage.fit(other, best.shared(), prior(other.poleAngleDeg()), bin(other, clear), 3, 8));
             }
         }
-        Found winner = tries.stream().min(Comparator.comparingDouble(f -> f.solution().loss())).orElse(best);
+        Found winner = tries.stream()
+                .min(Comparator.comparingDouble(f -> f.solution().loss()))
+                .orElse(best);
         return new Choice(
                 winner,
                 northOpen ? Optional.of(margin(tries, winner, false)) : Optional.empty(),

@@ -1,3 +1,4 @@
+/* SPDX-License-Identifier: Apache-2.0 */
 package oblate.disc;
 
 import oblate.sky.ApparentDisc;
@@ -37,7 +38,11 @@ final class StartSearch {
             Placement near = hints.near().get();
             double r = near.equatorialRadiusPx();
             TemplateMatcher.Match match = matcher.find(
-                    picture, hints.poleAngle().map(FitHints.Angle::valueDeg).orElse(near.poleAngleDeg()), mirrored, r * 0.75, r * 1.35);
+                    picture,
+                    hints.poleAngle().map(FitHints.Angle::valueDeg).orElse(near.poleAngleDeg()),
+                    mirrored,
+                    r * 0.75,
+                    r * 1.35);
             return match;
         }
         if (hints.poleAngle().isPresent()) {

@@ -1,3 +1,4 @@
+/* SPDX-License-Identifier: Apache-2.0 */
 package oblate.image;
 
 import static org.assertj.core.api.Assertions.assertThat;
@@ -25,7 +26,10 @@ class IsoTimesPropertyTest {
     private static final PictureHeader NOTHING = new PictureHeader("png", 1, 1, 1, 8, false, List.of());
 
     private static Instant found(String name) {
-        return TIMES.find(Path.of("no-such-folder", name), NOTHING, TimeWish.none()).time().orElseThrow().midUtc();
+        return TIMES.find(Path.of("no-such-folder", name), NOTHING, TimeWish.none())
+                .time()
+                .orElseThrow()
+                .midUtc();
     }
 
     @Property(tries = 500, seed = "11")
@@ -38,7 +42,8 @@ class IsoTimesPropertyTest {
         Instant instant = Instant.ofEpochSecond(second, millis * 1_000_000L);
         ZoneOffset offset = ZoneOffset.ofTotalSeconds(quarters * 900);
         String pattern = extended ? "uuuu-MM-dd'T'HH:mm:ss.SSSXXX" : "uuuuMMdd'T'HHmmss.SSSXX";
-        String name = before + "_" + DateTimeFormatter.ofPattern(pattern, Locale.ROOT).format(instant.atOffset(offset)) + ".png";
+        String name = before + "_"
+                + DateTimeFormatter.ofPattern(pattern, Locale.ROOT).format(instant.atOffset(offset)) + ".png";
         assertThat(found(name)).isEqualTo(instant);
     }
 
@@ -46,9 +51,10 @@ class IsoTimesPropertyTest {
     void tenthsOfMinutesComeBackFromNames(
             @ForAll @LongRange(min = 0, max = 470_000_000L) long tenthMinutes, @ForAll boolean comma) {
         LocalDateTime clock = LocalDateTime.ofEpochSecond(tenthMinutes * 6, 0, ZoneOffset.UTC);
-        String name = DateTimeFormatter.ofPattern("uuuuMMdd'T'HHmm", Locale.ROOT).format(clock) + (comma ? "," : ".")
-                + clock.getSecond() / 6 + "Z.tif";
-        assertThat(Duration.between(found(name), clock.toInstant(ZoneOffset.UTC))).isZero();
+        String name = DateTimeFormatter.ofPattern("uuuuMMdd'T'HHmm", Locale.ROOT)
+                        .format(clock) + (comma ? "," : ".") + clock.getSecond() / 6 + "Z.tif";
+        assertThat(Duration.between(found(name), clock.toInstant(ZoneOffset.UTC)))
+                .isZero();
     }
 
     @Property(tries = 1500, seed = "13")
@@ -59,7 +65,9 @@ class IsoTimesPropertyTest {
     }
 
     @Property(tries = 1500, seed = "14")
-    void noTextLikeATimeThrows(@ForAll @StringLength(min = 10, max = 40) @CharRange(from = '0', to = '3') String digits, @ForAll long shape) {
+    void noTextLikeATimeThrows(
+            @ForAll @StringLength(min = 10, max = 40) @CharRange(from = '0', to = '3') String digits,
+            @ForAll long shape) {
         StringBuilder text = new StringBuilder(digits);
         String marks = "T:-Z+.,T 6924";
         for (int i = 0; i < 12; i++) {
@@ -68,13 +76,15 @@ class IsoTimesPropertyTest {
         }
         for (IsoTimes.Manner manner : IsoTimes.Manner.values()) {
             for (IsoTime time : IsoTimes.find("20310324T" + text, manner)) {
-                assertThat(time.fault().isPresent() || time.clock().getYear() >= 0).isTrue();
+                assertThat(time.fault().isPresent() || time.clock().getYear() >= 0)
+                        .isTrue();
             }
         }
     }
 
     @Property(tries = 800, seed = "15")
-    void noHeaderValueThrows(@ForAll @StringLength(max = 40) String value, @ForAll @StringLength(max = 12) String other) {
+    void noHeaderValueThrows(
+            @ForAll @StringLength(max = 40) String value, @ForAll @StringLength(max = 12) String other) {
         PictureHeader header = new PictureHeader(
                 "x",
                 1,
@@ -95,7 +105,11 @@ class IsoTimesPropertyTest {
                         new HeaderFact("Exif", "ExposureTime", other),
                         new HeaderFact("XMP", "exif:DateTimeOriginal", value)));
         TimeWish wish = new TimeWish(
-                Optional.empty(), Optional.of(ZoneOffset.UTC), Optional.empty(), OptionalDouble.empty(), Optional.empty());
+                Optional.empty(),
+                Optional.of(ZoneOffset.UTC),
+                Optional.empty(),
+                OptionalDouble.empty(),
+                Optional.empty());
         TimeFinding finding = TIMES.find(Path.of("a.png"), header, wish);
         assertThat(finding.time().isPresent() || finding.whyNone().isPresent()).isTrue();
     }

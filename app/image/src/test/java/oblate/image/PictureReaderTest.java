@@ -1,3 +1,4 @@
+/* SPDX-License-Identifier: Apache-2.0 */
 package oblate.image;
 
 import static org.assertj.core.api.Assertions.assertThat;
@@ -80,9 +81,12 @@ class PictureReaderTest {
         Supplier<PixelGrid> never = () -> {
             throw new AssertionError("pixels were asked for");
         };
-        assertThat(refusal(file("p"), new Told(() -> size(101, 1), never)).kind()).isEqualTo(ImageProblem.TOO_LARGE);
-        assertThat(refusal(file("p"), new Told(() -> size(1, 101), never)).kind()).isEqualTo(ImageProblem.TOO_LARGE);
-        assertThat(refusal(file("p"), new Told(() -> size(80, 80), never)).kind()).isEqualTo(ImageProblem.TOO_LARGE);
+        assertThat(refusal(file("p"), new Told(() -> size(101, 1), never)).kind())
+                .isEqualTo(ImageProblem.TOO_LARGE);
+        assertThat(refusal(file("p"), new Told(() -> size(1, 101), never)).kind())
+                .isEqualTo(ImageProblem.TOO_LARGE);
+        assertThat(refusal(file("p"), new Told(() -> size(80, 80), never)).kind())
+                .isEqualTo(ImageProblem.TOO_LARGE);
         assertThat(refusal(file("p"), new Told(() -> size(0, 5), never)).kind()).isEqualTo(ImageProblem.BROKEN);
     }
 
@@ -101,8 +105,11 @@ class PictureReaderTest {
             assertThat(refusal.kind()).as(thrown.toString()).isEqualTo(ImageProblem.BROKEN);
             assertThat(refusal.getMessage()).contains("picture.xyz").doesNotContain("\n");
         }
-        assertThat(refusal(file("p"), new Told(() -> size(2, 2), () -> null)).kind()).isEqualTo(ImageProblem.BROKEN);
-        assertThat(refusal(file("p"), new Told(() -> size(2, 2), () -> grid(3, 2))).kind()).isEqualTo(ImageProblem.BROKEN);
+        assertThat(refusal(file("p"), new Told(() -> size(2, 2), () -> null)).kind())
+                .isEqualTo(ImageProblem.BROKEN);
+        assertThat(refusal(file("p"), new Told(() -> size(2, 2), () -> grid(3, 2)))
+                        .kind())
+                .isEqualTo(ImageProblem.BROKEN);
     }
 
     private static RuntimeException sneaky(Throwable thrown) {
@@ -140,8 +147,8 @@ class PictureReaderTest {
                 throw new IllegalStateException();
             }
         };
-        PictureReader reader = new PictureReader(
-                List.of(blind, new Told(() -> size(2, 2), () -> grid(2, 2))), PictureLimits.usual());
+        PictureReader reader =
+                new PictureReader(List.of(blind, new Told(() -> size(2, 2), () -> grid(2, 2))), PictureLimits.usual());
         assertThat(reader.decode(file("p")).header().formatId()).isEqualTo("told");
     }
 }

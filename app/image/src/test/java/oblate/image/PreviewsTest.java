@@ -1,3 +1,4 @@
+/* SPDX-License-Identifier: Apache-2.0 */
 package oblate.image;
 
 import static org.assertj.core.api.Assertions.assertThat;
@@ -44,11 +45,11 @@ class PreviewsTest {
 
     @Test
     void partsOfPixelsCountByTheirPart() {
-        PixelGrid grid = grey(3, 1, 0, 0.5f, 0.9f);
+        PixelGrid grid = grey(3, 1, 0, 0.52f, 0.72f);
         Preview preview = PREVIEWS.draw(grid, Crop.all(grid), 2, PLAIN);
-        // the middle pixel is shared: (1 × 0 + 0.5 × 0.5) / 1.5 and (0.5 × 0.5 + 1 × 0.9) / 1.5
-        assertThat(preview.argb()[0] & 0xff).isEqualTo((int) Math.round(255 * 0.25 / 1.5));
-        assertThat(preview.argb()[1] & 0xff).isEqualTo((int) Math.round(255 * 1.15 / 1.5));
+        // the middle pixel is shared: (1 × 0 + 0.5 × 0.52) / 1.5 and (0.5 × 0.52 + 1 × 0.72) / 1.5
+        assertThat(preview.argb()[0] & 0xff).isEqualTo((int) Math.round(255 * 0.26 / 1.5));
+        assertThat(preview.argb()[1] & 0xff).isEqualTo((int) Math.round(255 * 0.98 / 1.5));
     }
 
     @Test
@@ -60,21 +61,26 @@ class PreviewsTest {
 
     @Test
     void coloursCropToneAndImage() {
-        PixelGrid grid = new PixelGrid(2, 1, List.of(new float[] {0, 1}, new float[] {0, 0.25f}, new float[] {0, 0}), 0, 1);
+        PixelGrid grid =
+                new PixelGrid(2, 1, List.of(new float[] {0, 1}, new float[] {0, 0.25f}, new float[] {0, 0}), 0, 1);
         Preview preview = PREVIEWS.draw(grid, new Crop(1, -3, 9, 9), 100, new Tone(0, 1, 2));
         assertThat(preview.argb()).containsExactly(0xffff8000);
         assertThat(preview.toImage().getRGB(0, 0)).isEqualTo(0xffff8000);
         assertThat(new Tone(10, 20, 1).level(15)).isEqualTo(128);
         assertThat(new Tone(10, 10, 1).level(10)).isZero();
-        assertThat(new Tone(1, 0, 1).level(0)).as("white below black turns the picture round").isEqualTo(255);
+        assertThat(new Tone(1, 0, 1).level(0))
+                .as("white below black turns the picture round")
+                .isEqualTo(255);
         assertThatThrownBy(() -> new Tone(0, 1, 0)).isInstanceOf(IllegalArgumentException.class);
         assertThatThrownBy(() -> new Crop(5, 0, 2, 2).within(grid)).isInstanceOf(IllegalArgumentException.class);
     }
 
     /** Averaging over areas keeps the mean of the whole, whatever the sizes. */
     @Property(tries = 200, seed = "21")
-    void theMeanStays(@ForAll @IntRange(min = 1, max = 60) int width, @ForAll @IntRange(min = 1, max = 60) int height, @ForAll @IntRange(
-            min = 1, max = 70) int side) {
+    void theMeanStays(
+            @ForAll @IntRange(min = 1, max = 60) int width,
+            @ForAll @IntRange(min = 1, max = 60) int height,
+            @ForAll @IntRange(min = 1, max = 70) int side) {
         float[] samples = new float[width * height];
         double sum = 0;
         for (int i = 0; i < samples.length; i++) {

@@ -1,3 +1,4 @@
+/* SPDX-License-Identifier: Apache-2.0 */
 package oblate.workbench;
 
 import java.awt.BorderLayout;
@@ -31,7 +32,7 @@ import oblate.workbench.look.Theme;
 
 /** The frame: rail, panels, inspector, season ribbon, foot. On the event thread only. */
 final class MainWindow {
-    private static final int INSPECTOR_PX = 372;
+    private static final int INSPECTOR_PX = 408;
     private final WorkbenchContext context;
     private final DeskSettings deskSettings;
     private final PanelSettings settings;
@@ -44,7 +45,7 @@ final class MainWindow {
     private final List<Runnable> lookListeners = new ArrayList<>();
     private final JFrame frame = new JFrame();
     private final JPanel cards = new JPanel(new CardLayout());
-    private final JPanel inspectorCards = new JPanel(new CardLayout());
+    private final InspectorCards inspectorCards = new InspectorCards();
     private final JScrollPane inspectorScroll = new JScrollPane(inspectorCards);
     private final JSplitPane split = new JSplitPane(JSplitPane.HORIZONTAL_SPLIT);
     private final Rail rail = new Rail(this::palette, this::showPanel);
@@ -222,7 +223,8 @@ final class MainWindow {
             ((CardLayout) inspectorCards.getLayout()).show(inspectorCards, id);
         }
         if (wanted && !had) {
-            split.setDividerLocation(Math.max(480, split.getWidth() - settings.number("inspector", INSPECTOR_PX) - split.getDividerSize()));
+            split.setDividerLocation(Math.max(
+                    480, split.getWidth() - settings.number("inspector", INSPECTOR_PX) - split.getDividerSize()));
         }
     }
 
@@ -251,7 +253,10 @@ final class MainWindow {
         if (selection.pictureId().isEmpty() && !shelf.pictures().isEmpty()) {
             selection.choosePicture(shelf.pictures().get(0).id());
         }
-        List<Instant> times = shelf.pictures().stream().flatMap(p -> p.time().stream()).map(CaptureTime::midUtc).toList();
+        List<Instant> times = shelf.pictures().stream()
+                .flatMap(p -> p.time().stream())
+                .map(CaptureTime::midUtc)
+                .toList();
         if (times.isEmpty()) {
             return;
         }
@@ -266,7 +271,8 @@ final class MainWindow {
     }
 
     PlanetModel planet() {
-        Optional<String> ofPicture = selection.pictureId().flatMap(shelf::picture).flatMap(ArchivedPicture::planetId);
+        Optional<String> ofPicture =
+                selection.pictureId().flatMap(shelf::picture).flatMap(ArchivedPicture::planetId);
         String id = ofPicture.orElseGet(this::mostFrequentPlanet);
         return context.planets().stream()
                 .filter(p -> p.id().equals(id))
@@ -322,7 +328,8 @@ final class MainWindow {
         try {
             deskSettings.save();
         } catch (IOException e) {
-            System.getLogger(MainWindow.class.getName()).log(System.Logger.Level.WARNING, "layout not kept: " + e.getMessage());
+            System.getLogger(MainWindow.class.getName())
+                    .log(System.Logger.Level.WARNING, "layout not kept: " + e.getMessage());
         }
         background.close();
         frame.dispose();

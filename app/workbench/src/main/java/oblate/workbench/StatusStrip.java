@@ -1,3 +1,4 @@
+/* SPDX-License-Identifier: Apache-2.0 */
 package oblate.workbench;
 
 import java.awt.Color;
@@ -35,7 +36,7 @@ final class StatusStrip extends JPanel {
         // What is over within a fifth of a second is not worth a bar that flashes.
         patience = new Timer(200, e -> shows(true));
         patience.setRepeats(false);
-        show(false);
+        shows(false);
         background.whenChanged(this::follow);
     }
 

@@ -1,3 +1,4 @@
+/* SPDX-License-Identifier: Apache-2.0 */
 package oblate.workbench;
 
 import java.awt.GraphicsEnvironment;
@@ -69,6 +70,11 @@ public final class Workbench {
     /** Its background work. */
     public Background background() {
         return window.background();
+    }
+
+    /** All plug-ins and what was refused. On the event thread only. */
+    public PluginRoll plugins() {
+        return window.roll();
     }
 
     /** Shows a panel by its id. On the event thread only. */

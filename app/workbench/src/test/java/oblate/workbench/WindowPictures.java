@@ -1,3 +1,4 @@
+/* SPDX-License-Identifier: Apache-2.0 */
 package oblate.workbench;
 
 import java.awt.Component;
@@ -76,7 +77,11 @@ public final class WindowPictures implements AutoCloseable {
     /** Asks something on the event thread. */
     public static <T> T ask(Callable<T> question) {
         FutureTask<T> task = new FutureTask<>(question);
-        SwingUtilities.invokeLater(task);
+        if (SwingUtilities.isEventDispatchThread()) {
+            task.run();
+        } else {
+            SwingUtilities.invokeLater(task);
+        }
         try {
             return task.get();
         } catch (InterruptedException | java.util.concurrent.ExecutionException e) {
@@ -110,7 +115,8 @@ public final class WindowPictures implements AutoCloseable {
         while (calm < 8) {
             calm = ask(() -> workbench.background().isIdle()) ? calm + 1 : 0;
             if (Instant.now().isAfter(end)) {
-                throw new IllegalStateException("the window is still busy: " + ask(() -> workbench.background().jobs()));
+                throw new IllegalStateException("the window is still busy: "
+                        + ask(() -> workbench.background().jobs()));
             }
             pause(60);
         }

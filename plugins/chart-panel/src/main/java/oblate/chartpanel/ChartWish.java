@@ -1,8 +1,11 @@
+/* SPDX-License-Identifier: Apache-2.0 */
 package oblate.chartpanel;
 
 import java.awt.Color;
 import java.awt.Font;
+import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 
 /**
  * How a chart is to look.
@@ -15,7 +18,7 @@ import java.util.Optional;
  * @param ink text and axes
  * @param quiet grid lines
  * @param font font of the labels
- * @param light whether the background is light, which rules out pale colours
+ * @param colours of the features, in turn; after the last the shape of the points changes
  */
 public record ChartWish(
         String title,
@@ -26,7 +29,27 @@ public record ChartWish(
         Color ink,
         Color quiet,
         Font font,
-        boolean light) {
+        List<Color> colours) {
+    /** Okabe–Ito without black and, on light grounds, without yellow. */
+    private static final List<Color> ON_DARK =
+            colours(0x56B4E9, 0xE69F00, 0x00A57A, 0xE0662A, 0xCC79A7, 0x3D8FD1, 0xF0E442);
+
+    private static final List<Color> ON_LIGHT = colours(0x0072B2, 0xD55E00, 0x009E73, 0xB0588A, 0x2F94CC, 0xC98500);
+
+    /** Copies the list. */
+    public ChartWish {
+        colours = List.copyOf(colours);
+    }
+
+    private static List<Color> colours(int... rgb) {
+        return IntStream.of(rgb).mapToObj(Color::new).toList();
+    }
+
+    /** Colours that read on a ground. */
+    public static List<Color> coloursOn(Color ground) {
+        return ground.getRed() + ground.getGreen() + ground.getBlue() > 380 ? ON_LIGHT : ON_DARK;
+    }
+
     /** For paper: black on white. */
     public static ChartWish forPaper(String title, String system) {
         return new ChartWish(
@@ -38,6 +61,6 @@ public record ChartWish(
                 new Color(0x1F2328),
                 new Color(0xDCD9D2),
                 new Font(Font.SANS_SERIF, Font.PLAIN, 12),
-                true);
+                ON_LIGHT);
     }
 }

@@ -1,3 +1,4 @@
+/* SPDX-License-Identifier: Apache-2.0 */
 package oblate.chartpanel;
 
 import java.awt.BasicStroke;
@@ -20,7 +21,6 @@ import java.util.TimeZone;
 import oblate.drift.Drift;
 import oblate.drift.LongitudePoint;
 import org.jfree.chart.JFreeChart;
-import org.jfree.chart.annotations.XYTextAnnotation;
 import org.jfree.chart.axis.DateAxis;
 import org.jfree.chart.axis.NumberAxis;
 import org.jfree.chart.plot.DatasetRenderingOrder;
@@ -28,7 +28,6 @@ import org.jfree.chart.plot.XYPlot;
 import org.jfree.chart.renderer.xy.XYErrorRenderer;
 import org.jfree.chart.renderer.xy.XYLineAndShapeRenderer;
 import org.jfree.chart.ui.RectangleInsets;
-import org.jfree.chart.ui.TextAnchor;
 import org.jfree.data.xy.XYIntervalSeries;
 import org.jfree.data.xy.XYIntervalSeriesCollection;
 import org.jfree.data.xy.XYSeries;
@@ -38,8 +37,6 @@ import org.jfree.data.xy.XYSeriesCollection;
 public final class DriftChart {
     private static final double LEAST_SPAN_DEG = 12;
     private static final double ROOM_MS = 2 * 86_400_000.0;
-    /** Okabe–Ito without black; the yellow goes on light grounds. */
-    private static final int[] COLOURS = {0x56B4E9, 0xE69F00, 0x009E73, 0xD55E00, 0xCC79A7, 0x0072B2, 0xF0E442};
     private static final Stroke BAR = new BasicStroke(1f);
 
     private DriftChart() {}
@@ -69,7 +66,9 @@ public final class DriftChart {
             Color colour = colour(i, wish);
             addPoints(points, pointRenderer, shown.get(i), i, colour, unwrapped, wish);
             addLine(lines, lineRenderer, shown.get(i), i, colour, unwrapped);
-            addName(plot, shown.get(i), colour, unwrapped, wish);
+        }
+        if (!unwrapped) {
+            new NameLabels(plot, wish).add(shown, i -> colour(i, wish));
         }
         plot.setDataset(0, points);
         plot.setRenderer(0, pointRenderer);
@@ -83,7 +82,8 @@ public final class DriftChart {
         plot.setRangeGridlineStroke(BAR);
         plot.setOutlinePaint(wish.quiet());
         plot.setAxisOffset(new RectangleInsets(4, 4, 4, 4));
-        JFreeChart chart = new JFreeChart(wish.title().isEmpty() ? null : wish.title(), wish.font().deriveFont(15f), plot, false);
+        JFreeChart chart = new JFreeChart(
+                wish.title().isEmpty() ? null : wish.title(), wish.font().deriveFont(15f), plot, false);
         chart.setBackgroundPaint(wish.ground());
         chart.setPadding(new RectangleInsets(8, 8, 8, 16));
         if (chart.getTitle() != null) {
@@ -102,8 +102,7 @@ public final class DriftChart {
     }
 
     private static Color colour(int index, ChartWish wish) {
-        int usable = wish.light() ? COLOURS.length - 1 : COLOURS.length;
-        return new Color(COLOURS[index % usable]);
+        return wish.colours().get(index % wish.colours().size());
     }
 
     private static Shape shape(int index) {
@@ -139,14 +138,15 @@ public final class DriftChart {
             LongitudePoint p = all.get(i);
             double lon = unwrapped ? unwrapped(fitted, i) : Turns.reduced(p.lonDeg());
             double t = p.time().toEpochMilli();
-            boolean counts = fitted.drift().isEmpty() || fitted.drift().get().states().get(i).used();
+            boolean counts = fitted.drift().isEmpty()
+                    || fitted.drift().get().states().get(i).used();
             (counts ? used : rejected).add(lon, lon - p.sigmaDeg(), lon + p.sigmaDeg(), t, t, t);
         }
         points.addSeries(used);
         points.addSeries(rejected);
         for (int s = 2 * index; s < 2 * index + 2; s++) {
             renderer.setSeriesPaint(s, colour);
-            renderer.setSeriesShape(s, shape(index));
+            renderer.setSeriesShape(s, shape(index / wish.colours().size()));
             renderer.setSeriesShapesFilled(s, s == 2 * index);
             renderer.setSeriesOutlinePaint(s, colour);
             renderer.setSeriesStroke(s, new BasicStroke(1.4f));
@@ -162,7 +162,12 @@ public final class DriftChart {
     }
 
     private static void addLine(
-            XYSeriesCollection lines, XYLineAndShapeRenderer renderer, Fitted fitted, int index, Color colour, boolean unwrapped) {
+            XYSeriesCollection lines,
+            XYLineAndShapeRenderer renderer,
+            Fitted fitted,
+            int index,
+            Color colour,
+            boolean unwrapped) {
         if (fitted.drift().isEmpty()) {
             return;
         }
@@ -174,28 +179,14 @@ public final class DriftChart {
             XYSeries series = new XYSeries(index + "." + k, false, true);
             pieces.get(k).forEach(p -> series.add(p.lonDeg(), p.timeMs()));
             lines.addSeries(series);
-            renderer.setSeriesPaint(lines.getSeriesCount() - 1, new Color(colour.getRed(), colour.getGreen(), colour.getBlue(), 170));
+            renderer.setSeriesPaint(
+                    lines.getSeriesCount() - 1, new Color(colour.getRed(), colour.getGreen(), colour.getBlue(), 170));
             renderer.setSeriesStroke(lines.getSeriesCount() - 1, new BasicStroke(1.6f));
         }
     }
 
     private static Turns.Point at(Drift drift, Instant time) {
         return new Turns.Point(drift.unwrappedLonDegAt(time), time.toEpochMilli());
-    }
-
-    private static void addName(XYPlot plot, Fitted fitted, Color colour, boolean unwrapped, ChartWish wish) {
-        if (unwrapped || fitted.series().points().isEmpty()) {
-            return;
-        }
-        LongitudePoint last = fitted.series().points().stream()
-                .max(java.util.Comparator.comparing(LongitudePoint::time))
-                .orElseThrow();
-        XYTextAnnotation name = new XYTextAnnotation(
-                fitted.name(), Turns.reduced(last.lonDeg()), last.time().toEpochMilli() + ROOM_MS * 0.8);
-        name.setPaint(colour);
-        name.setFont(wish.font().deriveFont(java.awt.Font.BOLD, wish.font().getSize2D() - 1));
-        name.setTextAnchor(TextAnchor.TOP_CENTER);
-        plot.addAnnotation(name);
     }
 
     private static NumberAxis longitudeAxis(List<Fitted> shown, ChartWish wish, boolean unwrapped) {
@@ -238,7 +229,7 @@ public final class DriftChart {
                 .mapToDouble(p -> p.time().toEpochMilli())
                 .max()
                 .orElse(1);
-        double room = Math.max(ROOM_MS, (last - first) * 0.04);
+        double room = Math.max(ROOM_MS, (last - first) * 0.05);
         axis.setRange(new Date((long) (first - room)), new Date((long) (last + 1.6 * room)));
         style(axis, wish);
         return axis;
@@ -256,7 +247,8 @@ public final class DriftChart {
     /** Longitudes of any turn, written 0°…360°. */
     private static final class DegreeFormat extends NumberFormat {
         private static final long serialVersionUID = 1L;
-        private final DecimalFormat digits = new DecimalFormat("0.#", java.text.DecimalFormatSymbols.getInstance(Locale.ROOT));
+        private final DecimalFormat digits =
+                new DecimalFormat("0.#", java.text.DecimalFormatSymbols.getInstance(Locale.ROOT));
 
         @Override
         public StringBuffer format(double number, StringBuffer to, FieldPosition position) {

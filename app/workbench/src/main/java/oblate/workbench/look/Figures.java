@@ -1,3 +1,4 @@
+/* SPDX-License-Identifier: Apache-2.0 */
 package oblate.workbench.look;
 
 import java.math.BigDecimal;
@@ -65,8 +66,7 @@ public final class Figures {
 
     private static double turned(double lonDeg, int decimals) {
         double lon = ((lonDeg % 360) + 360) % 360;
-        double step = Math.pow(10, -decimals);
-        return Math.round(lon / step) * step >= 360 ? 0 : lon;
+        return fixed(lon, decimals).startsWith("360") ? 0 : lon;
     }
 
     /** A planetographic latitude with its standard error, saying its kind. */

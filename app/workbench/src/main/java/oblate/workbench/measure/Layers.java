@@ -1,3 +1,4 @@
+/* SPDX-License-Identifier: Apache-2.0 */
 package oblate.workbench.measure;
 
 import java.util.ArrayList;
@@ -20,11 +21,17 @@ public final class Layers {
     private static final double GRID_STEP_DEG = 15;
     private static final int LABEL_STEP_DEG = 30;
     private static final double LABEL_REACH_DEG = 66;
+
+    /** Labels stand a little off their lines. */
+    private static final double LABEL_LAT_DEG = 3.5;
+
+    private static final double LABEL_LON_DEG = 5;
     private static final int ERROR_POINTS = 24;
 
     private Layers() {}
 
-    private record Simple(String id, String label, String hint, Function<LayerInput, List<Drawn>> planner) implements Layer {
+    private record Simple(String id, String label, String hint, Function<LayerInput, List<Drawn>> planner)
+            implements Layer {
         @Override
         public List<Drawn> plan(LayerInput input) {
             return planner.apply(input);
@@ -50,7 +57,8 @@ public final class Layers {
 
     private static List<Drawn> outline(LayerInput input) {
         List<Drawn> drawn = new ArrayList<>();
-        drawn.add(new Drawn.Line(Ink.OUTLINE, ofFit(input), input.frame().outline().points(), false));
+        drawn.add(new Drawn.Line(
+                Ink.OUTLINE, ofFit(input), input.frame().outline().points(), false));
         for (Polyline ring : input.frame().rings()) {
             drawn.add(new Drawn.Line(Ink.RING, Pattern.SOLID, ring.points(), false));
         }
@@ -71,12 +79,12 @@ public final class Layers {
         for (int lon = 0; lon < 360; lon += LABEL_STEP_DEG) {
             double away = Math.IEEEremainder(lon - meridian, 360);
             if (Math.abs(away) < LABEL_REACH_DEG && Math.abs(away) > 3) {
-                label(drawn, frame, away, 0, lon + "°");
+                label(drawn, frame, away, LABEL_LAT_DEG, lon + "°");
             }
         }
         for (int lat = -60; lat <= 60; lat += LABEL_STEP_DEG) {
             if (lat != 0) {
-                label(drawn, frame, 0, lat, (lat > 0 ? "+" : "\u2212") + Math.abs(lat) + "°");
+                label(drawn, frame, LABEL_LON_DEG, lat, (lat > 0 ? "+" : "\u2212") + Math.abs(lat) + "°");
             }
         }
         return drawn;
@@ -90,7 +98,8 @@ public final class Layers {
     private static List<Drawn> meridian(LayerInput input) {
         return input.frame().grid(input.system(), 90).stream()
                 .filter(Layers::isCentral)
-                .map(l -> (Drawn) new Drawn.Line(Ink.MERIDIAN, Pattern.SOLID, l.points(), l.role().equals("central-meridian")))
+                .map(l -> (Drawn) new Drawn.Line(
+                        Ink.MERIDIAN, Pattern.SOLID, l.points(), l.role().equals("central-meridian")))
                 .toList();
     }
 
@@ -108,7 +117,8 @@ public final class Layers {
             double north = Math.min(85, region.northLatGraphicDeg());
             // Written a third of the way from the meridian to the edge, so that the middle stays clear.
             double lon = frame.disc().subEarth().iauLonDeg() + 48;
-            frame.place(lon, (south + north) / 2).ifPresent(p -> drawn.add(new Drawn.Words(Ink.GRID, p, region.shortName())));
+            frame.place(lon, (south + north) / 2)
+                    .ifPresent(p -> drawn.add(new Drawn.Words(Ink.GRID, p, region.shortName())));
         }
         return drawn;
     }
@@ -116,11 +126,17 @@ public final class Layers {
     private static List<Drawn> expected(LayerInput input) {
         List<Drawn> drawn = new ArrayList<>();
         for (Expected expected : input.expected()) {
-            boolean marked = input.marks().stream()
-                    .anyMatch(m -> m.featureName().equals(Optional.of(expected.feature().name())));
+            boolean marked = input.marks().stream().anyMatch(m -> m.featureName()
+                    .equals(Optional.of(expected.feature().name())));
             if (!marked) {
-                input.frame().place(expected.lonDeg(), expected.latDeg()).ifPresent(at -> drawn.add(new Drawn.Spot(
-                        Ink.EXPECTED, expected.fromDrift() ? Pattern.DASHED : Pattern.DOTTED, at, expected.feature().name(), 9)));
+                input.frame()
+                        .place(expected.lonDeg(), expected.latDeg())
+                        .ifPresent(at -> drawn.add(new Drawn.Spot(
+                                Ink.EXPECTED,
+                                expected.fromDrift() ? Pattern.DASHED : Pattern.DOTTED,
+                                at,
+                                expected.feature().name(),
+                                9)));
             }
         }
         return drawn;
@@ -137,7 +153,9 @@ public final class Layers {
                     double a = 2 * Math.PI * i / ERROR_POINTS;
                     double lat = point.get().latGraphicDeg() + errors.get().totalLatDeg() * Math.sin(a);
                     input.frame()
-                            .place(point.get().lonIauDeg() + errors.get().totalLonDeg() * Math.cos(a), Math.max(-90, Math.min(90, lat)))
+                            .place(
+                                    point.get().lonIauDeg() + errors.get().totalLonDeg() * Math.cos(a),
+                                    Math.max(-90, Math.min(90, lat)))
                             .ifPresent(round::add);
                 }
                 if (round.size() > 2) {

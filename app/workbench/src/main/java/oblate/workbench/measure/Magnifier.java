@@ -1,3 +1,4 @@
+/* SPDX-License-Identifier: Apache-2.0 */
 package oblate.workbench.measure;
 
 import java.awt.BasicStroke;
@@ -33,7 +34,8 @@ final class Magnifier {
     }
 
     static void paintGridAndCross(Graphics2D g, CanvasView near, Palette colours) {
-        g.setColor(new Color(128, 128, 128, 60));
+        Color quiet = colours.nightInk();
+        g.setColor(new Color(quiet.getRed(), quiet.getGreen(), quiet.getBlue(), 40));
         g.setStroke(new BasicStroke(1));
         int reach = (int) (SIDE / TIMES) + 2;
         long cx = Math.round(near.centreXPx());

@@ -1,3 +1,4 @@
+/* SPDX-License-Identifier: Apache-2.0 */
 package oblate.workbench.measure;
 
 import java.awt.BorderLayout;
@@ -40,17 +41,18 @@ final class MarksTable extends JPanel {
         table.setRowHeight(24);
         table.setFillsViewportHeight(false);
         table.setFont(Theme.figureFont(-2));
-        table.setToolTipText("A click chooses a mark; arrows move it by 0.1 px, Shift+arrows by 1 px, Delete withdraws it");
+        table.setToolTipText(
+                "A click chooses a mark; arrows move it by 0.1 px, Shift+arrows by 1 px, Delete withdraws it");
         JTableHeader header = table.getTableHeader();
         header.setReorderingAllowed(false);
         header.setFont(Theme.bodyFont(-2));
         for (int i = 0; i < COLUMNS.length; i++) {
             table.getColumnModel().getColumn(i).setCellRenderer(new Cell(palette, i > 0));
         }
-        table.getColumnModel().getColumn(0).setPreferredWidth(84);
-        table.getColumnModel().getColumn(1).setPreferredWidth(118);
-        table.getColumnModel().getColumn(2).setPreferredWidth(96);
-        table.getColumnModel().getColumn(3).setPreferredWidth(56);
+        table.getColumnModel().getColumn(0).setPreferredWidth(88);
+        table.getColumnModel().getColumn(1).setPreferredWidth(122);
+        table.getColumnModel().getColumn(2).setPreferredWidth(102);
+        table.getColumnModel().getColumn(3).setPreferredWidth(58);
         table.getSelectionModel().addListSelectionListener(e -> {
             if (!following && !e.getValueIsAdjusting()) {
                 int row = table.getSelectedRow();
@@ -88,9 +90,12 @@ final class MarksTable extends JPanel {
         double sigmaLat = mark.mark().errors().map(ErrorBudget::totalLatDeg).orElse(0.0);
         RotationSystem system = disc.get().planet().customarySystem(point.get().latGraphicDeg());
         return switch (column) {
-            case 1 -> SystemLabel.brief(system) + " " + Figures.longitude(point.get().lonDeg(disc.get(), system), sigmaLon);
+            case 1 ->
+                SystemLabel.brief(system) + " " + Figures.longitude(point.get().lonDeg(disc.get(), system), sigmaLon);
             case 2 -> Figures.withSigma(point.get().latGraphicDeg(), sigmaLat, "°");
-            default -> (point.get().fromMeridianDeg() > 0 ? "+" : "") + Figures.fixed(point.get().fromMeridianDeg(), 1) + "°";
+            default ->
+                (point.get().fromMeridianDeg() > 0 ? "+" : "")
+                        + Figures.fixed(point.get().fromMeridianDeg(), 1) + "°";
         };
     }
 
@@ -137,9 +142,13 @@ final class MarksTable extends JPanel {
         public Component getTableCellRendererComponent(
                 JTable of, Object value, boolean selected, boolean focused, int row, int column) {
             super.getTableCellRendererComponent(of, value, selected, false, row, column);
+            setBorder(javax.swing.BorderFactory.createEmptyBorder(2, 5, 2, 5));
             setFont(figures ? Theme.figureFont(-2) : Theme.bodyFont(-1));
             if (!selected) {
-                setForeground(value.equals("unnamed") ? palette.get().alarm() : palette.get().ink());
+                setForeground(
+                        value.equals("unnamed")
+                                ? palette.get().alarm()
+                                : palette.get().ink());
             }
             return this;
         }

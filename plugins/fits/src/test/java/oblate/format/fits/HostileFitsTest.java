@@ -1,3 +1,4 @@
+/* SPDX-License-Identifier: Apache-2.0 */
 package oblate.format.fits;
 
 import static oblate.format.fits.FitsBytes.card;
@@ -33,7 +34,8 @@ class HostileFitsTest {
             for (short[] row : rows) {
                 Arrays.fill(row, (short) 77);
             }
-            CompressedImageHDU tiles = CompressedImageHDU.fromImageHDU(ImageData.from(rows).toHDU(), 40, 1);
+            CompressedImageHDU tiles =
+                    CompressedImageHDU.fromImageHDU(ImageData.from(rows).toHDU(), 40, 1);
             tiles.setCompressAlgorithm("RICE_1").compress();
             fits.addHDU(tiles);
             Path file = Files.createTempFile("tiles", ".fits");
@@ -68,7 +70,8 @@ class HostileFitsTest {
     }
 
     @Property(tries = 400, seed = "67")
-    void flippedFilesNeverThrowAnythingElse(@ForAll boolean tiled, @ForAll long seed, @ForAll @IntRange(min = 1, max = 5) int flips)
+    void flippedFilesNeverThrowAnythingElse(
+            @ForAll boolean tiled, @ForAll long seed, @ForAll @IntRange(min = 1, max = 5) int flips)
             throws IOException {
         byte[] bytes = (tiled ? TILES : PLAIN).clone();
         Random random = new Random(seed);

@@ -1,3 +1,4 @@
+/* SPDX-License-Identifier: Apache-2.0 */
 package oblate.format.raster;
 
 import static org.assertj.core.api.Assertions.assertThat;
@@ -45,7 +46,8 @@ class ForeignEncodersTest {
             PixelGrid grid = roundTrip(grey16(), kind);
             for (int y = 0; y < 30; y++) {
                 for (int x = 0; x < 40; x++) {
-                    assertThat((double) grid.sample(0, x, y)).isCloseTo((x * 1613 + y * 211) % 65536 / 65535.0, within(6e-8));
+                    assertThat((double) grid.sample(0, x, y))
+                            .isCloseTo((x * 1613 + y * 211) % 65536 / 65535.0, within(6e-8));
                 }
             }
         }

@@ -1,3 +1,4 @@
+/* SPDX-License-Identifier: Apache-2.0 */
 package oblate.format.raster;
 
 import static org.assertj.core.api.Assertions.assertThat;
@@ -64,7 +65,8 @@ class HostileRasterTest {
     }
 
     @Property(tries = 300, seed = "31")
-    void cutFilesAreRefused(@ForAll("names") String name, @ForAll @IntRange(max = 999) int permille) throws IOException {
+    void cutFilesAreRefused(@ForAll("names") String name, @ForAll @IntRange(max = 999) int permille)
+            throws IOException {
         byte[] whole = bytes(name);
         byte[] cut = Arrays.copyOf(whole, (int) (whole.length * (long) permille / 1000));
         // A TIFF file of several pages may lose its last ones; all others are worthless when cut.
@@ -79,7 +81,8 @@ class HostileRasterTest {
 
     @Property(tries = 600, seed = "47")
     void flippedFilesNeverThrowAnythingElse(
-            @ForAll("names") String name, @ForAll long seed, @ForAll @IntRange(min = 1, max = 6) int flips) throws IOException {
+            @ForAll("names") String name, @ForAll long seed, @ForAll @IntRange(min = 1, max = 6) int flips)
+            throws IOException {
         byte[] bytes = bytes(name);
         Random random = new Random(seed);
         for (int i = 0; i < flips; i++) {
@@ -97,7 +100,8 @@ class HostileRasterTest {
         float[] right = read("rgb16_interlaced.png", bytes.clone()).plane(0);
         Random random = new Random(seed);
         bytes[random.nextInt(bytes.length)] ^= (byte) (1 << random.nextInt(8));
-        Throwable thrown = catchThrowable(() -> assertThat(read("rgb16_interlaced.png", bytes).plane(0)).isEqualTo(right));
+        Throwable thrown = catchThrowable(
+                () -> assertThat(read("rgb16_interlaced.png", bytes).plane(0)).isEqualTo(right));
         if (thrown != null) {
             assertThat(thrown).isInstanceOf(ProblemException.class);
         }

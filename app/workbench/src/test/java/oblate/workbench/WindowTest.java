@@ -1,0 +1,530 @@
+/* SPDX-License-Identifier: Apache-2.0 */
+package oblate.workbench;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.fail;
+import static org.assertj.core.data.Offset.offset;
+
+import java.awt.Component;
+import java.awt.GraphicsEnvironment;
+import java.awt.Point;
+import java.awt.event.KeyEvent;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import javax.swing.JTable;
+import javax.swing.JTextArea;
+import javax.swing.JTextField;
+import oblate.archive.Archive;
+import oblate.archive.ArchivedPicture;
+import oblate.archive.FilingFacts;
+import oblate.archive.HistoryEntry;
+import oblate.archive.MarkSearch;
+import oblate.archive.Rating;
+import oblate.archive.Site;
+import oblate.archive.StoredFit;
+import oblate.archive.StoredMark;
+import oblate.base.PluginHost;
+import oblate.base.PluginRefusal;
+import oblate.base.ProblemException;
+import oblate.base.Progress;
+import oblate.image.TimeWish;
+import oblate.sample.SampleSeason;
+import oblate.sample.SampleTruth;
+import oblate.workbench.look.Theme;
+import oblate.workbench.tutorial.FailingPanel;
+import oblate.workbench.tutorial.ObserverCountPanel;
+import org.assertj.swing.core.BasicRobot;
+import org.assertj.swing.core.MouseButton;
+import org.assertj.swing.core.Robot;
+import org.assertj.swing.edt.FailOnThreadViolationRepaintManager;
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.MethodOrderer;
+import org.junit.jupiter.api.Order;
+import org.junit.jupiter.api.Tag;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.TestMethodOrder;
+import org.junit.jupiter.api.Timeout;
+import org.junit.jupiter.api.io.TempDir;
+
+/**
+ * Journeys through the real window with real mouse and keyboard, on the sample night. They need a display and fail without one; a repaint
+ * asked for off the event thread fails them too.
+ */
+@Tag("window")
+@Timeout(value = 150, threadMode = Timeout.ThreadMode.SEPARATE_THREAD)
+@TestMethodOrder(MethodOrderer.OrderAnnotation.class)
+class WindowTest {
+    @TempDir
+    static Path folder;
+
+    private static SampleTruth truth;
+    private WindowPictures window;
+    private Robot robot;
+    private PluginHost plugins;
+
+    @BeforeAll
+    static void fileTheSampleNight() {
+        if (GraphicsEnvironment.isHeadless()) {
+            fail(
+                    "The window tests need a display: run under xvfb-run -a -s \"-screen 0 1600x1000x24\", or leave them out with -DexcludedTags=window");
+        }
+        FailOnThreadViolationRepaintManager.install();
+        truth = SampleSeason.night().writeTo(folder.resolve("season"), Progress.SILENT);
+        WorkbenchContext context =
+                WindowPictures.context(folder.resolve("archive"), folder.resolve("none"), PluginHost.bundledOnly());
+        try (Archive archive = context.archive()) {
+            archive.keepSite(new Site("Field", 51, 4, 10, Optional.empty()));
+            FilingFacts facts = new FilingFacts(
+                    Optional.of("jupiter"),
+                    Optional.of("Field"),
+                    Optional.of("observer-1"),
+                    Optional.of("kit A"),
+                    Optional.empty(),
+                    Optional.of(new Rating("3", "Antoniadi")),
+                    Optional.empty(),
+                    Optional.empty(),
+                    new TimeWish(
+                            Optional.empty(),
+                            Optional.of(java.time.ZoneOffset.UTC),
+                            Optional.empty(),
+                            OptionalDouble.empty(),
+                            Optional.empty()),
+                    true);
+            context.filing().file(List.of(folder.resolve("season/pictures")), facts, Progress.SILENT);
+        }
+    }
+
+    @AfterAll
+    static void uninstall() {
+        FailOnThreadViolationRepaintManager.uninstall();
+    }
+
+    @BeforeEach
+    void start() {
+        robot = BasicRobot.robotWithCurrentAwtHierarchy();
+        robot.settings().delayBetweenEvents(20);
+    }
+
+    @AfterEach
+    void end() {
+        if (window != null) {
+            window.close();
+            plugins.close();
+        }
+        robot.cleanUpWithoutDisposingWindows();
+    }
+
+    private void open(Path settings) {
+        plugins = PluginHost.withFolder(settings.resolve("plugins"));
+        window = new WindowPictures(folder.resolve("archive"), settings, plugins);
+        WindowPictures.act(() -> window.workbench().frame().setBounds(0, 0, 1400, 900));
+        WindowPictures.await(
+                "the archive is read", () -> window.workbench().shelf().isRead());
+        window.settle();
+    }
+
+    private Path calmSettings(String name) throws IOException {
+        Path settings = folder.resolve(name);
+        Files.createDirectories(settings);
+        // New pictures are fitted on demand here, so that each test says when.
+        Files.writeString(settings.resolve("workbench.properties"), "panel.measure.fit.new=false\n");
+        return settings;
+    }
+
+    private ArchivedPicture pictureOf(SampleTruth.Picture one) {
+        String name = one.file().substring(one.file().lastIndexOf('/') + 1);
+        return window.context().archive().pictureCalled(name);
+    }
+
+    private SampleTruth.Picture colourPicture(int index) {
+        return truth.pictures().stream()
+                .filter(p -> p.file().contains("2023") && p.file().matches(".*(Z\\.png|disc-1\\.png|Z\\.jpg)"))
+                .toList()
+                .get(index);
+    }
+
+    private void press(String buttonName) {
+        robot.click(window.find(buttonName));
+        window.settle();
+    }
+
+    private void measure(ArchivedPicture picture) {
+        WindowPictures.act(() -> window.workbench().openPicture(picture.id()));
+        window.settle();
+    }
+
+    private Point onCanvas(double xPx, double yPx) {
+        Component canvas = window.find("canvas");
+        // The canvas answers where a picture's pixel is through the same view it paints with.
+        return WindowPictures.ask(() -> {
+            java.lang.reflect.Method view = canvas.getClass().getDeclaredMethod("view");
+            view.setAccessible(true);
+            Object v = view.invoke(canvas);
+            java.awt.geom.Point2D at =
+                    ((oblate.workbench.measure.CanvasView) v).toScreen(new oblate.disc.PixelPoint(xPx, yPx));
+            return new Point((int) Math.round(at.getX()), (int) Math.round(at.getY()));
+        });
+    }
+
+    private List<StoredMark> marksOf(ArchivedPicture picture) {
+        return window.context().archive().marks(MarkSearch.ofPicture(picture.id()));
+    }
+
+    @Test
+    @Order(1)
+    void aNightIsOpenedFittedMarkedNamedMovedAndUndone() throws IOException {
+        open(calmSettings("journey"));
+        assertThat(WindowPictures.<Integer>ask(
+                        () -> window.workbench().shelf().pictures().size()))
+                .isEqualTo(truth.pictures().size());
+        SampleTruth.Picture first = colourPicture(0);
+        ArchivedPicture picture = pictureOf(first);
+
+        // Double-click on its tile opens it.
+        WindowPictures.act(() -> window.workbench().showPanel("nights"));
+        WindowPictures.act(() -> window.workbench().selection().choosePicture(picture.id()));
+        window.settle();
+        Component wall = window.find("wall");
+        Point tile = tileOf(wall, picture.id());
+        robot.click(wall, tile, MouseButton.LEFT_BUTTON, 2);
+        window.settle();
+        assertThat(WindowPictures.<Boolean>ask(() -> window.find("canvas").isShowing()))
+                .isTrue();
+        assertThat(window.context().archive().currentFit(picture.id())).isEmpty();
+
+        // Fit: what the window keeps is near what is true.
+        press("fit");
+        WindowPictures.await(
+                "a fit",
+                () -> window.context().archive().currentFit(picture.id()).isPresent());
+        window.settle();
+        StoredFit fit = window.context().archive().currentFit(picture.id()).orElseThrow();
+        assertThat(fit.fit().placement().centreXPx()).isEqualTo(first.cxPx(), offset(2.0));
+        assertThat(fit.fit().placement().centreYPx()).isEqualTo(first.cyPx(), offset(2.0));
+        assertThat(fit.software()).isEqualTo("Oblate 0.1.0");
+
+        // A click on the red oval drops a mark; a typed name and Enter make a new feature.
+        SampleTruth.Mark oval = truth.marksOf(first).stream()
+                .filter(m -> m.feature().equals("red oval"))
+                .findFirst()
+                .orElseThrow();
+        Component canvas = window.find("canvas");
+        robot.click(canvas, onCanvas(oval.xPx(), oval.yPx()));
+        window.settle();
+        WindowPictures.await("the list of names", () -> window.find("naming").isVisible());
+        robot.enterText("red oval");
+        robot.pressAndReleaseKeys(KeyEvent.VK_ENTER);
+        window.settle();
+        WindowPictures.await("a named mark", () -> marksOf(picture).stream()
+                .anyMatch(m -> m.featureName().isPresent()));
+        StoredMark named = marksOf(picture).get(0);
+        assertThat(named.featureName()).contains("red oval");
+        double trueLon = oval.place().orElseThrow().lon2Deg();
+        assertThat(Math.abs(Math.IEEEremainder(named.longitudes().get("2") - trueLon, 360)))
+                .isLessThan(2);
+        assertThat(named.mark().point().orElseThrow().latGraphicDeg())
+                .isEqualTo(oval.place().orElseThrow().latGraphicDeg(), offset(2.0));
+
+        // The table says it by the grammar of numbers.
+        JTable table = (JTable) window.find("marks");
+        assertThat(WindowPictures.<Object>ask(() -> table.getValueAt(0, 0))).isEqualTo("red oval");
+        assertThat(WindowPictures.<Object>ask(() -> table.getValueAt(0, 1)).toString())
+                .matches("II \\d{1,3}\\.\\d° ± \\d\\.\\d");
+        assertThat(WindowPictures.<Object>ask(() -> table.getValueAt(0, 2)).toString())
+                .matches("\u2212\\d{2}\\.\\d° ± \\d\\.\\d");
+
+        // Arrows move it by a tenth of a pixel of the picture, and the archive keeps old and new.
+        robot.pressAndReleaseKeys(KeyEvent.VK_RIGHT, KeyEvent.VK_RIGHT, KeyEvent.VK_RIGHT);
+        WindowPictures.await("the move is kept", () -> marksOf(picture).get(0).id() != named.id());
+        window.settle();
+        StoredMark moved = marksOf(picture).get(0);
+        assertThat(Math.hypot(
+                        moved.mark().pixel().xPx() - named.mark().pixel().xPx(),
+                        moved.mark().pixel().yPx() - named.mark().pixel().yPx()))
+                .isEqualTo(0.3, offset(1e-6));
+        assertThat(moved.featureName()).contains("red oval");
+
+        // Undo, undo: back where it was, then unnamed again; each a new row.
+        undo(picture, marks -> marks.get(0).mark().pixel().equals(named.mark().pixel()));
+        undo(picture, marks -> marks.get(0).featureName().isEmpty());
+        redo(picture, marks -> marks.get(0).featureName().isPresent());
+        undo(picture, marks -> marks.get(0).featureName().isEmpty());
+        undo(picture, List::isEmpty);
+        List<HistoryEntry> history = window.context().archive().history(20);
+        assertThat(history).extracting(HistoryEntry::action).contains("superseded", "withdrawn");
+    }
+
+    private static Point tileOf(Component wall, long id) {
+        return WindowPictures.ask(() -> {
+            java.lang.reflect.Method bounds = wall.getClass().getDeclaredMethod("boundsOf", long.class);
+            bounds.setAccessible(true);
+            java.awt.Rectangle r = (java.awt.Rectangle) ((Optional<?>) bounds.invoke(wall, id)).orElseThrow();
+            return new Point(r.x + r.width / 2, r.y + r.height / 2);
+        });
+    }
+
+    private void undo(ArchivedPicture picture, java.util.function.Predicate<List<StoredMark>> until) {
+        robot.pressKey(KeyEvent.VK_CONTROL);
+        robot.pressAndReleaseKeys(KeyEvent.VK_Z);
+        robot.releaseKey(KeyEvent.VK_CONTROL);
+        WindowPictures.await("the undo", () -> until.test(marksOf(picture)));
+        window.settle();
+    }
+
+    private void redo(ArchivedPicture picture, java.util.function.Predicate<List<StoredMark>> until) {
+        robot.pressKey(KeyEvent.VK_CONTROL);
+        robot.pressKey(KeyEvent.VK_SHIFT);
+        robot.pressAndReleaseKeys(KeyEvent.VK_Z);
+        robot.releaseKey(KeyEvent.VK_SHIFT);
+        robot.releaseKey(KeyEvent.VK_CONTROL);
+        WindowPictures.await("the redo", () -> until.test(marksOf(picture)));
+        window.settle();
+    }
+
+    @Test
+    @Order(2)
+    void escLeavesAMarkUnnamedDeleteWithdrawsItAndAClickBesideTheDiscWithoutFitSaysWhy() throws IOException {
+        open(calmSettings("keys"));
+        ArchivedPicture unfitted = pictureOf(colourPicture(1));
+        measure(unfitted);
+        Component canvas = window.find("canvas");
+        robot.click(canvas);
+        window.settle();
+        assertThat(status()).contains("Fit the disc first");
+        assertThat(marksOf(unfitted)).isEmpty();
+
+        ArchivedPicture fitted = pictureOf(colourPicture(0));
+        measure(fitted);
+        robot.click(canvas);
+        WindowPictures.await("the list of names", () -> window.find("naming").isVisible());
+        robot.pressAndReleaseKeys(KeyEvent.VK_ESCAPE);
+        window.settle();
+        assertThat(marksOf(fitted)).hasSize(1).allMatch(m -> m.featureName().isEmpty());
+        assertThat(WindowPictures.<Boolean>ask(() -> window.find("naming").isVisible()))
+                .isFalse();
+        robot.pressAndReleaseKeys(KeyEvent.VK_DELETE);
+        WindowPictures.await("it is withdrawn", () -> marksOf(fitted).isEmpty());
+        window.settle();
+
+        // Page Down goes on to the next picture of the night.
+        long before = WindowPictures.ask(
+                () -> window.workbench().selection().pictureId().orElseThrow());
+        robot.pressAndReleaseKeys(KeyEvent.VK_PAGE_DOWN);
+        window.settle();
+        assertThat(WindowPictures.<Long>ask(
+                        () -> window.workbench().selection().pictureId().orElseThrow()))
+                .isNotEqualTo(before);
+    }
+
+    private String status() {
+        return WindowPictures.ask(() -> ((javax.swing.JLabel) window.find("status")).getText());
+    }
+
+    @Test
+    @Order(3)
+    void searchingShowsOnlyWhatMatchesAndDroppedFilesAreFiledWithTheirOutcomes() throws IOException {
+        open(calmSettings("search"));
+        WindowPictures.act(() -> window.workbench().showPanel("nights"));
+        JTextField words = (JTextField) window.find("search");
+        robot.focusAndWaitForFocusGain(words);
+        robot.enterText("disc-1");
+        window.settle();
+        WindowPictures.await("one match", () -> boundsCount() == 1);
+
+        Path strange = Files.writeString(folder.resolve("strange.png"), "no picture at all");
+        Path again = folder.resolve("season").resolve(colourPicture(0).file());
+        WindowPictures.act(() -> ((javax.swing.JComponent)
+                        window.workbench().frame().getContentPane())
+                .getTransferHandler()
+                .importData(new javax.swing.TransferHandler.TransferSupport(
+                        (javax.swing.JComponent) window.workbench().frame().getContentPane(),
+                        new FileList(List.of(strange.toFile(), again.toFile())))));
+        window.settle();
+        press("file");
+        WindowPictures.await("the outcomes", () -> window.find("outcomes").isShowing());
+        String sentences = WindowPictures.ask(() -> ((JTextArea) window.find("outcome.sentences")).getText());
+        assertThat(sentences).contains("strange.png").contains("Refused");
+        assertThat(WindowPictures.<Integer>ask(
+                        () -> window.workbench().shelf().pictures().size()))
+                .isEqualTo(truth.pictures().size());
+    }
+
+    private long boundsCount() {
+        Component wall = window.find("wall");
+        return window.context().archive().pictures(oblate.archive.PictureSearch.all()).stream()
+                .filter(p -> WindowPictures.<Boolean>ask(() -> {
+                    java.lang.reflect.Method bounds = wall.getClass().getDeclaredMethod("boundsOf", long.class);
+                    bounds.setAccessible(true);
+                    return ((Optional<?>) bounds.invoke(wall, p.id())).isPresent();
+                }))
+                .count();
+    }
+
+    @Test
+    @Order(4)
+    void aStrangersPanelJoinsTheRailAndBadOnesAreNamedAndLeftOut() throws IOException {
+        Path settings = calmSettings("plugins");
+        PluginJars.panel(settings.resolve("plugins/counts.jar"), ObserverCountPanel.class);
+        PluginJars.panel(settings.resolve("plugins/failing.jar"), FailingPanel.class);
+        Files.writeString(settings.resolve("plugins/junk.jar"), "these bytes are no jar");
+        open(settings);
+
+        press("rail.observer-count");
+        assertThat(WindowPictures.<String>ask(() -> ((JTextArea) window.find("counts")).getText()))
+                .contains("observer-1: " + truth.pictures().size());
+        assertThat(WindowPictures.<Boolean>ask(
+                        () -> WindowPictures.find(window.workbench().frame().getRootPane(), "rail.failing")
+                                .isEmpty()))
+                .isTrue();
+
+        press("rail.plug-ins");
+        List<PluginRefusal> refusals =
+                WindowPictures.ask(() -> window.workbench().plugins().refusals());
+        assertThat(refusals).extracting(PluginRefusal::where).containsExactlyInAnyOrder("junk.jar", "failing.jar");
+        String shown =
+                WindowPictures.ask(() -> allText(window.workbench().frame().getRootPane()));
+        assertThat(shown).contains("junk.jar").contains("failing.jar").contains("no lamp in the lighthouse");
+        JTable table = (JTable) window.find("plugin.table");
+        String rows = WindowPictures.ask(() -> {
+            StringBuilder text = new StringBuilder();
+            for (int i = 0; i < table.getRowCount(); i++) {
+                text.append(table.getValueAt(i, 2))
+                        .append('=')
+                        .append(table.getValueAt(i, 3))
+                        .append('\n');
+            }
+            return text.toString();
+        });
+        assertThat(rows)
+                .contains("observer-count=counts.jar")
+                .contains("nights=bundled")
+                .doesNotContain("failing=");
+    }
+
+    private static String allText(java.awt.Container in) {
+        StringBuilder text = new StringBuilder();
+        for (Component c : in.getComponents()) {
+            if (c instanceof JTextArea area) {
+                text.append(area.getText()).append('\n');
+            }
+            if (c instanceof java.awt.Container container) {
+                text.append(allText(container));
+            }
+        }
+        return text.toString();
+    }
+
+    @Test
+    @Order(5)
+    void everyPanelIsPaintedInEveryThemeAndTheLayoutIsRemembered() throws IOException {
+        Path settings = calmSettings("themes");
+        open(settings);
+        ArchivedPicture picture = pictureOf(colourPicture(0));
+        measure(picture);
+        for (Theme theme : Theme.values()) {
+            WindowPictures.act(() -> window.workbench().setTheme(theme));
+            for (String panel : List.of("nights", "measure", "report", "plug-ins")) {
+                WindowPictures.act(() -> window.workbench().showPanel(panel));
+                window.settle();
+                assertThat(coloursIn(window.picture())).as(theme + " " + panel).isGreaterThan(20);
+            }
+            if (theme == Theme.RED) {
+                WindowPictures.act(() -> window.workbench().showPanel("measure"));
+                window.settle();
+                assertThat(shareNotRed(window.picture()))
+                        .as("pixels that are not red")
+                        .isLessThan(0.001);
+            }
+        }
+        WindowPictures.act(() -> window.workbench().showPanel("report"));
+        window.settle();
+        window.close();
+        plugins.close();
+        plugins = PluginHost.bundledOnly();
+        window = new WindowPictures(folder.resolve("archive"), settings, plugins);
+        window.settle();
+        assertThat(WindowPictures.<Boolean>ask(() -> window.find("report.page").isShowing()))
+                .isTrue();
+        assertThat(WindowPictures.<Boolean>ask(
+                        () -> javax.swing.UIManager.getLookAndFeel().getName().contains("red")))
+                .isTrue();
+    }
+
+    private static int coloursIn(java.awt.image.BufferedImage image) {
+        java.util.Set<Integer> colours = new java.util.HashSet<>();
+        for (int y = 0; y < image.getHeight(); y += 3) {
+            for (int x = 0; x < image.getWidth(); x += 3) {
+                colours.add(image.getRGB(x, y));
+            }
+        }
+        return colours.size();
+    }
+
+    private static double shareNotRed(java.awt.image.BufferedImage image) {
+        long other = 0;
+        for (int y = 0; y < image.getHeight(); y++) {
+            for (int x = 0; x < image.getWidth(); x++) {
+                java.awt.Color c = new java.awt.Color(image.getRGB(x, y));
+                if (Math.max(c.getGreen(), c.getBlue()) > 100 || Math.max(c.getGreen(), c.getBlue()) > c.getRed() + 8) {
+                    other++;
+                }
+            }
+        }
+        return other / (double) (image.getWidth() * image.getHeight());
+    }
+
+    @Test
+    @Order(6)
+    void theReportShowsAndSavesWhatWasMeasured() throws IOException {
+        open(calmSettings("report"));
+        ArchivedPicture picture = pictureOf(colourPicture(0));
+        measure(picture);
+        SampleTruth.Mark oval = truth.marksOf(colourPicture(0)).stream()
+                .filter(m -> m.feature().equals("red oval"))
+                .findFirst()
+                .orElseThrow();
+        robot.click(window.find("canvas"), onCanvas(oval.xPx(), oval.yPx()));
+        WindowPictures.await("the list of names", () -> window.find("naming").isVisible());
+        robot.enterText("red oval");
+        robot.pressAndReleaseKeys(KeyEvent.VK_ENTER);
+        WindowPictures.await("a named mark", () -> marksOf(picture).stream()
+                .anyMatch(m -> m.featureName().isPresent()));
+        window.settle();
+        press("rail.report");
+        String page = WindowPictures.ask(() -> ((JTextArea) window.find("report.page")).getText());
+        assertThat(page).contains("red oval").contains(picture.sha256());
+    }
+
+    @Test
+    void aPanelThatTouchesTheWindowOffTheEventThreadWouldBeCaught() {
+        javax.swing.JLabel label = WindowPictures.ask(() -> {
+            javax.swing.JFrame frame = new javax.swing.JFrame();
+            javax.swing.JLabel made = new javax.swing.JLabel("quiet");
+            frame.add(made);
+            frame.pack();
+            frame.setVisible(true);
+            return made;
+        });
+        try {
+            assertThat(org.assertj.core.api.Assertions.catchThrowable(() -> label.setText("loud")))
+                    .isInstanceOf(org.assertj.swing.exception.EdtViolationException.class);
+        } finally {
+            WindowPictures.act(
+                    () -> javax.swing.SwingUtilities.getWindowAncestor(label).dispose());
+        }
+    }
+
+    @Test
+    void withoutAScreenOpeningSaysSoInOneSentence() {
+        assertThat(new ProblemException(WorkbenchProblem.NO_SCREEN).getMessage())
+                .contains("no screen")
+                .contains("oblate help");
+    }
+}
