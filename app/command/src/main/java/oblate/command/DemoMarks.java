@@ -3,6 +3,7 @@ package oblate.command;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.Random;
 import oblate.archive.Archive;
@@ -87,7 +88,7 @@ final class DemoMarks {
                         planet.id(),
                         f.name(),
                         f.kind(),
-                        Optional.empty(),
+                        Optional.of(f.tone().name().toLowerCase(Locale.ROOT)),
                         Optional.of(f.systemId()),
                         Optional.of(f.look().words() + ", invented")));
             }
