@@ -8,6 +8,7 @@ import java.util.Optional;
  *
  * @param name what it is called
  * @param kind what it looks like, words
+ * @param tone brighter or darker than what is round it
  * @param systemId "1", "2" or "3"
  * @param lonDeg longitude in that system at the season's epoch (deg, 0…360)
  * @param rateDegPerDay drift in that system (deg/day), until the change if there is one
@@ -20,6 +21,7 @@ import java.util.Optional;
 public record Feature(
         String name,
         String kind,
+        Tone tone,
         String systemId,
         double lonDeg,
         double rateDegPerDay,
@@ -28,6 +30,14 @@ public record Feature(
         double semiLonDeg,
         double semiLatDeg,
         Look look) {
+
+    /** How it stands out. */
+    public enum Tone {
+        /** Brighter than its surroundings. */
+        BRIGHT,
+        /** Darker than its surroundings. */
+        DARK
+    }
 
     /**
      * A change of rate.

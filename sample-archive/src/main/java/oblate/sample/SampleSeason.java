@@ -7,7 +7,9 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.atomic.AtomicInteger;
 import java.util.stream.Stream;
@@ -64,6 +66,28 @@ public final class SampleSeason {
         return scenario.sites();
     }
 
+    /** Evenings in the order of the season, one entry for each kit used. */
+    public List<Night> nights() {
+        Map<String, List<Shot>> groups = new LinkedHashMap<>();
+        for (Shot s : shots) {
+            groups.computeIfAbsent(s.evening() + " " + s.kit().id(), key -> new ArrayList<>())
+                    .add(s);
+        }
+        return groups.values().stream()
+                .map(group -> {
+                    Shot first = group.get(0);
+                    return new Night(
+                            first.evening(),
+                            first.kit().siteId(),
+                            first.kit().observer(),
+                            first.kit().id(),
+                            group.size(),
+                            first.plan().seeing(),
+                            first.plan().transparencyMag());
+                })
+                .toList();
+    }
+
     /** Pictures, features and marks as they truly are; draws nothing. */
     public SampleTruth truth() {
         List<SampleTruth.Picture> pictures = new ArrayList<>();
@@ -98,7 +122,7 @@ public final class SampleSeason {
                 throw new ProblemException(SampleProblem.CANCELLED, folder, done, shots.size());
             }
             TruthTables.write(truth, folder);
-            SeasonTables.write(scenario, shots, folder);
+            SeasonTables.write(scenario, nights(), folder);
             return truth;
         } catch (IOException e) {
             throw new ProblemException(e, SampleProblem.CANNOT_WRITE, folder, e);

@@ -10,6 +10,7 @@ import java.time.Instant;
 import java.time.LocalDate;
 import java.time.ZoneOffset;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Function;
 import org.apache.commons.csv.CSVFormat;
@@ -124,6 +125,7 @@ record Scenario(
         return new Feature(
                 r.get("feature"),
                 r.get("kind"),
+                Feature.Tone.valueOf(r.get("tone").toUpperCase(Locale.ROOT)),
                 r.get("system"),
                 number(r, "lon_deg"),
                 number(r, "rate_deg_per_day"),

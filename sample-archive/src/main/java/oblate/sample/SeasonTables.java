@@ -4,24 +4,22 @@ package oblate.sample;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import org.apache.commons.csv.CSVPrinter;
 
 /** The lists an observer keeps beside the pictures: {@code kits.csv}, {@code sites.csv}, {@code season.csv}, and a word about what the folder is. */
 final class SeasonTables {
     private SeasonTables() {}
 
-    static void write(Scenario scenario, List<Shot> shots, Path folder) throws IOException {
+    static void write(Scenario scenario, List<Night> nights, Path folder) throws IOException {
         try (CSVPrinter out = TruthTables.printer(
                 folder.resolve("sites.csv"), "site", "label", "lat_deg", "lon_east_deg", "height_m", "note")) {
             for (Site s : scenario.sites()) {
                 out.printRecord(s.id(), s.label(), s.latDeg(), s.lonEastDeg(), s.heightM(), "invented");
             }
         }
-        writeKits(scenario, shots, folder);
-        writeNights(shots, folder);
+        writeKits(scenario, nights, folder);
+        writeNights(nights, folder);
         Files.writeString(
                 folder.resolve("README.txt"),
                 scenario.title() + "\n\n"
@@ -32,7 +30,7 @@ final class SeasonTables {
                         + "truth/       what is true about each picture, feature and mark; not for the archive\n");
     }
 
-    private static void writeKits(Scenario scenario, List<Shot> shots, Path folder) throws IOException {
+    private static void writeKits(Scenario scenario, List<Night> nights, Path folder) throws IOException {
         try (CSVPrinter out = TruthTables.printer(
                 folder.resolve("kits.csv"),
                 "kit",
@@ -51,7 +49,7 @@ final class SeasonTables {
                 "capture_s",
                 "note")) {
             for (Kit k : scenario.kits()) {
-                if (shots.stream().noneMatch(s -> s.kit().id().equals(k.id()))) {
+                if (nights.stream().noneMatch(n -> n.kitId().equals(k.id()))) {
                     continue;
                 }
                 Kit.Gear gear = k.gear();
@@ -75,14 +73,7 @@ final class SeasonTables {
         }
     }
 
-    private static void writeNights(List<Shot> shots, Path folder) throws IOException {
-        Map<String, Integer> pictures = new LinkedHashMap<>();
-        Map<String, Shot> first = new LinkedHashMap<>();
-        for (Shot s : shots) {
-            String key = s.evening() + " " + s.kit().id();
-            pictures.merge(key, 1, Integer::sum);
-            first.putIfAbsent(key, s);
-        }
+    private static void writeNights(List<Night> nights, Path folder) throws IOException {
         try (CSVPrinter out = TruthTables.printer(
                 folder.resolve("season.csv"),
                 "evening",
@@ -94,17 +85,16 @@ final class SeasonTables {
                 "seeing_scale",
                 "transparency",
                 "transparency_scale")) {
-            for (Map.Entry<String, Shot> night : first.entrySet()) {
-                Shot s = night.getValue();
+            for (Night n : nights) {
                 out.printRecord(
-                        s.evening(),
-                        s.kit().siteId(),
-                        s.kit().observer(),
-                        s.kit().id(),
-                        pictures.get(night.getKey()),
-                        s.plan().seeing(),
+                        n.evening(),
+                        n.siteId(),
+                        n.observer(),
+                        n.kitId(),
+                        n.pictures(),
+                        n.seeing(),
                         "Antoniadi",
-                        s.plan().transparencyMag(),
+                        n.transparencyMag(),
                         "limiting magnitude");
             }
         }

@@ -55,8 +55,23 @@ final class TruthTables {
         "red_shift_y_px"
     };
     private static final String[] FEATURE_COLUMNS = {
-        "feature", "kind", "system", "lon_deg", "epoch_utc", "rate_deg_per_day", "change_day", "rate_after_deg_per_day",
-        "lat_graphic_deg", "semi_lon_deg", "semi_lat_deg", "red", "green", "blue", "strength", "colour"
+        "feature",
+        "kind",
+        "tone",
+        "system",
+        "lon_deg",
+        "epoch_utc",
+        "rate_deg_per_day",
+        "change_day",
+        "rate_after_deg_per_day",
+        "lat_graphic_deg",
+        "semi_lon_deg",
+        "semi_lat_deg",
+        "red",
+        "green",
+        "blue",
+        "strength",
+        "colour"
     };
     private static final String[] MARK_COLUMNS = {
         "picture",
@@ -135,6 +150,7 @@ final class TruthTables {
         out.printRecord(
                 f.name(),
                 f.kind(),
+                f.tone().name().toLowerCase(Locale.ROOT),
                 f.systemId(),
                 f.lonDeg(),
                 epoch,

@@ -48,7 +48,17 @@ class GeometryTest {
             @ForAll @DoubleRange(min = -40, max = 40) double change,
             @ForAll @DoubleRange(min = -60, max = 60) double day) {
         Feature f = new Feature(
-                "t", "dark spot", "2", 100, 0.5, Optional.of(new Feature.Change(change, -0.25)), 0, 1, 1, LOOK);
+                "t",
+                "dark spot",
+                Feature.Tone.DARK,
+                "2",
+                100,
+                0.5,
+                Optional.of(new Feature.Change(change, -0.25)),
+                0,
+                1,
+                1,
+                LOOK);
         assertThat(f.lonAtDeg(0)).isCloseTo(100, offset(1e-12));
         double rate = (f.lonAtDeg(day + 1e-6) - f.lonAtDeg(day)) / 1e-6;
         if (Math.abs(day - change) > 1e-5) {

@@ -50,9 +50,9 @@ class PicturesTest {
                 "2024-01-10T11:08:06Z");
         List<NightPlan> nights = all.nights().stream()
                 .filter(n -> wanted.contains(n.firstMid().toString())
-                        || n.kitId().equals("d") && n.count() == 4
-                        || n.kitId().equals("b") && n.count() == 3
-                        || n.kitId().equals("c") && n.evening().toString().compareTo("2023-11-18") < 0)
+                        || (n.kitId().equals("d") && n.count() == 4)
+                        || (n.kitId().equals("b") && n.count() == 3)
+                        || (n.kitId().equals("c") && n.evening().isBefore(LocalDate.of(2023, 11, 18))))
                 .map(n -> n.kitId().equals("c") && n.count() > 1 ? shortened(n) : n)
                 .toList();
         Scenario few = new Scenario(

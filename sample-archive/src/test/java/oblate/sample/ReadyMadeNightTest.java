@@ -12,6 +12,7 @@ import java.util.concurrent.ExecutionException;
 import java.util.concurrent.ForkJoinPool;
 import java.util.stream.Stream;
 import oblate.base.Progress;
+import oblate.sky.Sky;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
@@ -32,18 +33,33 @@ class ReadyMadeNightTest {
     static void drawTwice() throws InterruptedException, ExecutionException, IOException {
         alone = temp.resolve("alone");
         together = temp.resolve("together");
-        on(1, alone);
-        on(4, together);
+        on(1, SampleSeason.night(), alone);
+        on(4, firstHalf(), together);
         if (Boolean.getBoolean("oblate.sample.rewrite")) {
             rewrite();
         }
     }
 
-    private static void on(int threads, Path folder) throws InterruptedException, ExecutionException {
+    private static SampleSeason firstHalf() {
+        Scenario all = Scenario.oneNight();
+        return SampleSeason.of(
+                new Scenario(
+                        all.title(),
+                        all.seed(),
+                        all.epoch(),
+                        all.sites(),
+                        all.kits(),
+                        all.bands(),
+                        all.features(),
+                        all.nights().subList(0, 5)),
+                Sky.bundled());
+    }
+
+    private static void on(int threads, SampleSeason season, Path folder)
+            throws InterruptedException, ExecutionException {
         ForkJoinPool pool = new ForkJoinPool(threads);
         try {
-            pool.submit(() -> SampleSeason.night().writeTo(folder, Progress.SILENT))
-                    .get();
+            pool.submit(() -> season.writeTo(folder, Progress.SILENT)).get();
         } finally {
             pool.shutdown();
         }
@@ -74,8 +90,11 @@ class ReadyMadeNightTest {
 
     @Test
     void sameBytesWithOneThreadAndWithFour() throws IOException {
-        assertThat(files(together)).isEqualTo(files(alone)).hasSizeGreaterThan(8);
-        for (String file : files(alone)) {
+        List<String> pictures =
+                files(together).stream().filter(f -> f.startsWith("pictures/")).toList();
+        // Five pictures and a note; of the tables, those of the whole evening have more rows.
+        assertThat(pictures).hasSize(6);
+        for (String file : pictures) {
             assertThat(Files.mismatch(alone.resolve(file), together.resolve(file)))
                     .as(file)
                     .isEqualTo(-1);

@@ -5,6 +5,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.offset;
 
 import java.time.Instant;
+import java.time.LocalDate;
+import java.time.ZoneOffset;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -12,9 +14,15 @@ import java.util.TreeMap;
 import java.util.TreeSet;
 import oblate.planet.jupiter.Jupiter;
 import oblate.sky.ApparentDisc;
+import oblate.sky.GroundSite;
+import oblate.sky.GroundSky;
+import oblate.sky.GroundView;
 import oblate.sky.Sky;
+import oblate.sky.UtcTime;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 /** The season's truth against formulas that are not the program's. */
 @Tag("truth")
@@ -102,13 +110,62 @@ class SeasonTruthTest {
         return Math.abs(Math.IEEEremainder(a - b, 360));
     }
 
-    /** Published for 2023 November 3, 0h UT: I 102.03, II 247.80, III 285.37 (IAU model with another ephemeris and other software). */
+    /**
+     * How the globe is turned and lit, against rows of a reference table: JPL DE431 as distributed with the Swiss Ephemeris 2.10, rotation of the IAU WGCCRE 2015 report,
+     * computed outside this project. Columns: Systems I, II, III and planetocentric latitude under the Earth, then System III and planetocentric latitude under the Sun.
+     */
+    @ParameterizedTest
+    @CsvSource({
+        "1987-09-26T01:09:15Z,169.09276,131.31346,261.15723,3.26159,266.08060,2.83948",
+        "2011-11-11T11:49:10Z,208.62033,251.88830,205.84235,3.28103,202.82861,3.06265"
+    })
+    void theViewAgreesWithAReferenceTable(
+            Instant time, double cm1, double cm2, double cm3, double tilt, double sunLon3, double sunLat) {
+        GlobeView view = GlobeView.of(sky.disc(new Jupiter(), time));
+        assertThat(apart(view.cmDeg().get(0), cm1)).isLessThan(0.005);
+        assertThat(apart(view.cmDeg().get(1), cm2)).isLessThan(0.005);
+        assertThat(apart(view.cmDeg().get(2), cm3)).isLessThan(0.005);
+        assertThat(view.latDeg()).isCloseTo(tilt, offset(0.005));
+        assertThat(Math.toDegrees(Math.asin(view.sunP()))).isCloseTo(sunLat, offset(0.005));
+        double sunEast = Math.toDegrees(Math.atan2(view.sunQ(), view.sunE()));
+        assertThat(apart(sunEast, cm3 - sunLon3)).isLessThan(0.01);
+    }
+
     @Test
-    void theEpochHasThePublishedMeridians() {
-        ApparentDisc disc = sky.disc(new Jupiter(), truth.epoch());
-        assertThat(GlobeView.of(disc).cmDeg().get(0)).isCloseTo(102.03, offset(0.02));
-        assertThat(GlobeView.of(disc).cmDeg().get(1)).isCloseTo(247.80, offset(0.02));
-        assertThat(GlobeView.of(disc).cmDeg().get(2)).isCloseTo(285.37, offset(0.02));
+    void everyPictureIsTakenInTheDarkWithThePlanetUp() {
+        SampleSeason season = SampleSeason.of(Scenario.standard(), sky);
+        Map<String, GroundSky> skies = new TreeMap<>();
+        Map<String, Site> sites = new TreeMap<>();
+        for (Site s : season.sites()) {
+            sites.put(s.id(), s);
+            skies.put(s.id(), GroundSky.over(sky, new GroundSite(s.latDeg(), s.lonEastDeg(), s.heightM())));
+        }
+        Map<String, Kit> kits = new TreeMap<>();
+        season.kits().forEach(k -> kits.put(k.id(), k));
+        for (SampleTruth.Picture p : truth.pictures()) {
+            String siteId = kits.get(p.kitId()).siteId();
+            GroundView view = skies.get(siteId).view(new Jupiter(), UtcTime.of(p.mid()));
+            assertThat(view.altitudeDeg()).as(p.file()).isGreaterThan(25);
+            assertThat(view.sunAltitudeDeg()).as(p.file()).isLessThan(-6);
+            // The evening's date is that of the local noon before.
+            long eastS = Math.round(sites.get(siteId).lonEastDeg() * 240);
+            LocalDate evening =
+                    p.mid().plusSeconds(eastS - 43_200).atOffset(ZoneOffset.UTC).toLocalDate();
+            assertThat(p.evening()).as(p.file()).isEqualTo(evening);
+        }
+    }
+
+    @Test
+    void nightsCountTheirPictures() {
+        List<Night> nights = SampleSeason.of(Scenario.standard(), sky).nights();
+        for (Night n : nights) {
+            assertThat(truth.pictures().stream()
+                            .filter(p ->
+                                    p.evening().equals(n.evening()) && p.kitId().equals(n.kitId())))
+                    .hasSize(n.pictures());
+        }
+        assertThat(nights.stream().mapToInt(Night::pictures).sum())
+                .isEqualTo(truth.pictures().size());
     }
 
     @Test

@@ -1,3 +1,4 @@
+/* SPDX-License-Identifier: Apache-2.0 */
 package oblate.archive;
 
 import java.io.IOException;
@@ -13,8 +14,8 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.atomic.AtomicBoolean;
 import java.util.regex.Pattern;
-import oblate.base.Progress;
 import oblate.base.ProblemException;
+import oblate.base.Progress;
 import oblate.disc.DiscFit;
 import oblate.image.TimeClaim;
 import oblate.sky.PlanetModel;
@@ -60,7 +61,8 @@ public final class Archive implements AutoCloseable {
      */
     public static Archive create(Path folder, List<PlanetModel> planets, Clock clock) {
         ArchiveFolder made = vacant(folder);
-        // The catalog first: a folder with an unfinished one can be opened, a folder with other things and no catalog could not.
+        // The catalog first: a folder with an unfinished one can be opened, a folder with other things and no catalog
+        // could not.
         Catalog catalog = CatalogOpening.inFolder(made.root(), false, CatalogOpening.PATIENCE, clock);
         made.make();
         return new Archive(made, catalog, planets, clock);
@@ -142,7 +144,9 @@ public final class Archive implements AutoCloseable {
     public Path fileOf(ArchivedPicture picture) {
         return folder.inside(picture.relativePath())
                 .orElseThrow(() -> new ProblemException(
-                        ArchiveProblem.BROKEN_CATALOG, catalog.name(), "path of picture " + picture.id() + " leads out of it"));
+                        ArchiveProblem.BROKEN_CATALOG,
+                        catalog.name(),
+                        "path of picture " + picture.id() + " leads out of it"));
     }
 
     /** Pictures a search finds, in order of time, undated ones last. */
@@ -277,9 +281,13 @@ public final class Archive implements AutoCloseable {
                 throw new ProblemException(ArchiveProblem.NO_SUCH_FIT, fit, picture.id());
             }
         });
-        mark.featureId().ifPresent(id -> features.byId(handle, id)
-                .filter(f -> Optional.of(f.planetId()).equals(picture.planetId()))
-                .orElseThrow(() -> new ProblemException(ArchiveProblem.NO_SUCH_FEATURE, id, picture.id())));
+        mark.featureId().ifPresent(id -> {
+            Optional<Feature> known = features.byId(handle, id)
+                    .filter(f -> Optional.of(f.planetId()).equals(picture.planetId()));
+            if (known.isEmpty()) {
+                throw new ProblemException(ArchiveProblem.NO_SUCH_FEATURE, id, picture.id());
+            }
+        });
         Map<String, Double> longitudes = new LinkedHashMap<>();
         mark.point().ifPresent(point -> {
             double iauMeridian = iauSystem(picture)
@@ -396,7 +404,8 @@ public final class Archive implements AutoCloseable {
 
     /** Whether a path in the archive is some picture's. */
     boolean isEntered(String relativePath) {
-        return catalog.read(handle -> !pictures.called(handle, relativePath, false).isEmpty());
+        return catalog.read(
+                handle -> !pictures.called(handle, relativePath, false).isEmpty());
     }
 
     ArchiveFolder layout() {

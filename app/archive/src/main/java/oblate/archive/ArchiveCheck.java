@@ -1,3 +1,4 @@
+/* SPDX-License-Identifier: Apache-2.0 */
 package oblate.archive;
 
 import java.io.IOException;
@@ -49,7 +50,8 @@ final class ArchiveCheck {
         int done = 0;
         for (ArchivedPicture picture : pictures) {
             if (progress.isCancelled()) {
-                faults.add("The check was stopped after " + done + " of " + pictures.size() + " pictures; run it again.");
+                faults.add(
+                        "The check was stopped after " + done + " of " + pictures.size() + " pictures; run it again.");
                 return new CheckReport(done, bytes, faults, repaired);
             }
             checkFile(picture, strays, repair);
@@ -79,15 +81,16 @@ final class ArchiveCheck {
                 missing(picture, file, strays, repair, "has other bytes than when it was filed");
             }
         } catch (IOException e) {
-            faults.add(picture.relativePath() + ": cannot be read (" + Reason.of(e) + "); check the disk and permissions");
+            faults.add(
+                    picture.relativePath() + ": cannot be read (" + Reason.of(e) + "); check the disk and permissions");
         }
     }
 
     private void missing(ArchivedPicture picture, Path file, Map<String, Path> strays, boolean repair, String what) {
         Path found = strays.get(picture.sha256());
         if (found == null) {
-            faults.add(picture.relativePath() + ": " + what
-                    + "; put the original back there (SHA-256 " + picture.sha256() + ") from a backup");
+            faults.add(picture.relativePath() + ": " + what + "; put the original back there (SHA-256 "
+                    + picture.sha256() + ") from a backup");
         } else if (repair) {
             intake.putBack(found, file);
             strays.remove(picture.sha256());
@@ -104,8 +107,9 @@ final class ArchiveCheck {
             repaired.add(folder.relative(stray) + ": no row speaks of it; set aside as " + folder.relative(aside)
                     + ", file it again from there if it belongs to the archive");
         } else {
-            faults.add(folder.relative(stray)
-                    + ": no row speaks of it; file the same picture again, or set it aside with: oblate check --repair");
+            faults.add(
+                    folder.relative(stray)
+                            + ": no row speaks of it; file the same picture again, or set it aside with: oblate check --repair");
         }
     }
 
@@ -114,8 +118,9 @@ final class ArchiveCheck {
             Intake.discard(part);
             repaired.add(folder.relative(part) + ": leftover of an interrupted filing; deleted");
         } else {
-            faults.add(folder.relative(part)
-                    + ": leftover of an interrupted filing; it goes at the next filing, or with: oblate check --repair");
+            faults.add(
+                    folder.relative(part)
+                            + ": leftover of an interrupted filing; it goes at the next filing, or with: oblate check --repair");
         }
     }
 
@@ -128,7 +133,8 @@ final class ArchiveCheck {
             return strays;
         }
         try (Stream<Path> files = Files.walk(folder.pictures())) {
-            for (Path file : files.filter(f -> !Files.isDirectory(f, LinkOption.NOFOLLOW_LINKS)).toList()) {
+            for (Path file : files.filter(f -> !Files.isDirectory(f, LinkOption.NOFOLLOW_LINKS))
+                    .toList()) {
                 if (!known.contains(folder.relative(file))) {
                     strays.put(digestOrPath(file), file);
                 }
@@ -141,7 +147,9 @@ final class ArchiveCheck {
 
     private static String digestOrPath(Path file) {
         try {
-            return Files.isRegularFile(file, LinkOption.NOFOLLOW_LINKS) ? Hashing.of(file).sha256() : file.toString();
+            return Files.isRegularFile(file, LinkOption.NOFOLLOW_LINKS)
+                    ? Hashing.of(file).sha256()
+                    : file.toString();
         } catch (IOException e) {
             return file.toString(); // it is told as a stray all the same
         }

@@ -1,3 +1,4 @@
+/* SPDX-License-Identifier: Apache-2.0 */
 package oblate.archive;
 
 import java.io.IOException;
@@ -44,7 +45,8 @@ record ArchiveFolder(Path root) {
 
     /** A file of the archive by its path in the catalog, or empty when that path leads out of the archive. */
     Optional<Path> inside(String relativePath) {
-        Path file = root.resolve(relativePath.replace('/', root.getFileSystem().getSeparator().charAt(0)))
+        Path file = root.resolve(relativePath.replace(
+                        '/', root.getFileSystem().getSeparator().charAt(0)))
                 .normalize();
         return file.startsWith(root) && !file.equals(root) ? Optional.of(file) : Optional.empty();
     }

@@ -1,3 +1,4 @@
+/* SPDX-License-Identifier: Apache-2.0 */
 package oblate.archive;
 
 import oblate.base.ProblemKind;
@@ -12,8 +13,10 @@ public enum ArchiveProblem implements ProblemKind {
             "{0}: the catalog cannot be read ({1}); set it aside with its -wal file, put the newest file of backups/ in its place, and run: oblate check --repair"),
     BUSY("{0}: the catalog is in use by another program ({1}); close that one or try again"),
     FILING_BUSY("{0}: another program is filing into this archive; wait until it is done or close it"),
-    GROUP_UNREACHABLE("{0}: the group's catalog cannot be opened ({1}); check the network, the address, name and password"),
-    NOT_FOR_GROUP("{0}: is a group's catalog, which this does not cover; use the database's own backup and copy the pictures' folder"),
+    GROUP_UNREACHABLE(
+            "{0}: the group's catalog cannot be opened ({1}); check the network, the address, name and password"),
+    NOT_FOR_GROUP(
+            "{0}: is a group's catalog, which this does not cover; use the database's own backup and copy the pictures' folder"),
     NO_SUCH_PICTURE("{0}: there is no such picture in the archive; list them with: oblate pictures"),
     AMBIGUOUS_PICTURE("{0}: means {1} pictures in the archive; give the number instead"),
     UNDATED_PICTURE("picture {0}: has no time, and a mark needs one; file it again with --time"),
@@ -29,8 +32,10 @@ public enum ArchiveProblem implements ProblemKind {
     CANNOT_READ("{0}: cannot be read ({1}); check the path and permissions"),
     FILE_EXISTS("{0}: is there already and is not overwritten; choose another name"),
     CHANGED_MEANWHILE("{0}: changed while it was being read; file it again when the other program is done with it"),
-    COPY_DIFFERS("{0}: the copy in the archive does not have the same bytes as the original; check the disk and file it again"),
-    OUTSIDE_EPHEMERIS("{0}: its time {1} lies outside what planet positions are known for ({2} to {3}); correct it with --time"),
+    COPY_DIFFERS(
+            "{0}: the copy in the archive does not have the same bytes as the original; check the disk and file it again"),
+    OUTSIDE_EPHEMERIS(
+            "{0}: its time {1} lies outside what planet positions are known for ({2} to {3}); correct it with --time"),
     NOT_A_BACKUP("{0}: is no backup of an archive ({1}); name a file made with: oblate backup"),
     BROKEN_BACKUP("{0}: the backup is damaged at {1} ({2}); use another copy of it"),
     CANCELLED("{0}: stopped as asked; nothing was left half-done");

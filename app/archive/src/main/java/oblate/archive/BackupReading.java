@@ -1,3 +1,4 @@
+/* SPDX-License-Identifier: Apache-2.0 */
 package oblate.archive;
 
 import java.io.BufferedReader;
@@ -8,7 +9,9 @@ import java.io.OutputStream;
 import java.nio.channels.Channels;
 import java.nio.channels.FileChannel;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
 import java.util.ArrayList;
 import java.util.HashSet;
@@ -33,7 +36,8 @@ record BackupReading(Path file) {
         try (ZipFile zip = open()) {
             List<BackupFile.Item> items = items(zip);
             if (!items.equals(meant)) {
-                throw new ProblemException(ArchiveProblem.BROKEN_BACKUP, file, BackupFile.LIST, "other files than were written");
+                throw new ProblemException(
+                        ArchiveProblem.BROKEN_BACKUP, file, BackupFile.LIST, "other files than were written");
             }
             long bytes = 0;
             for (BackupFile.Item item : items) {
@@ -67,14 +71,17 @@ record BackupReading(Path file) {
 
     private static List<BackupFile.Item> catalogLast(List<BackupFile.Item> items) {
         List<BackupFile.Item> ordered = new ArrayList<>(items);
-        ordered.sort((a, b) -> Boolean.compare(a.path().equals(BackupFile.CATALOG), b.path().equals(BackupFile.CATALOG)));
+        ordered.sort((a, b) ->
+                Boolean.compare(a.path().equals(BackupFile.CATALOG), b.path().equals(BackupFile.CATALOG)));
         return ordered;
     }
 
     private Path place(ArchiveFolder into, BackupFile.Item item) {
         boolean fits = item.path().equals(BackupFile.CATALOG) || item.path().startsWith(ArchiveFolder.PICTURES + "/");
         Optional<Path> place = into.inside(item.path());
-        if (!fits || place.isEmpty() || !(item.path().equals(BackupFile.CATALOG) || place.get().startsWith(into.pictures()))) {
+        if (!fits
+                || place.isEmpty()
+                || !(item.path().equals(BackupFile.CATALOG) || place.get().startsWith(into.pictures()))) {
             throw new ProblemException(
                     ArchiveProblem.BROKEN_BACKUP, file, item.path(), "the path leads out of the archive");
         }
@@ -96,12 +103,16 @@ record BackupReading(Path file) {
         }
         List<BackupFile.Item> items = new ArrayList<>();
         Set<String> paths = new HashSet<>();
-        try (BufferedReader lines = new BufferedReader(new InputStreamReader(zip.getInputStream(list), StandardCharsets.UTF_8))) {
+        try (BufferedReader lines =
+                new BufferedReader(new InputStreamReader(zip.getInputStream(list), StandardCharsets.UTF_8))) {
             for (String line = lines.readLine(); line != null; line = lines.readLine()) {
                 BackupFile.Item item = BackupFile.Item.of(line);
                 if (item == null || !paths.add(item.path()) || items.size() >= MOST_FILES) {
                     throw new ProblemException(
-                            ArchiveProblem.BROKEN_BACKUP, file, BackupFile.LIST, "line " + (items.size() + 1) + " cannot be read");
+                            ArchiveProblem.BROKEN_BACKUP,
+                            file,
+                            BackupFile.LIST,
+                            "line " + (items.size() + 1) + " cannot be read");
                 }
                 items.add(item);
             }
@@ -112,13 +123,21 @@ record BackupReading(Path file) {
         return items;
     }
 
+    /** Unpacks under another name first: what has its own name is whole. */
     private long unpackTo(ZipFile zip, BackupFile.Item item, Path place) throws IOException {
         ArchiveFolder.makeDurably(place.getParent());
-        try (FileChannel channel = FileChannel.open(place, StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE);
-                OutputStream out = Channels.newOutputStream(channel)) {
-            long bytes = unpack(zip, item, out);
-            channel.force(true);
+        Path part = place.resolveSibling(place.getFileName() + ".part");
+        try {
+            long bytes;
+            try (FileChannel channel = FileChannel.open(part, StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE);
+                    OutputStream out = Channels.newOutputStream(channel)) {
+                bytes = unpack(zip, item, out);
+                channel.force(true);
+            }
+            Files.move(part, place, StandardCopyOption.ATOMIC_MOVE);
             return bytes;
+        } finally {
+            Intake.discard(part);
         }
     }
 

@@ -1,3 +1,4 @@
+/* SPDX-License-Identifier: Apache-2.0 */
 package oblate.archive;
 
 import java.io.BufferedOutputStream;
@@ -36,7 +37,8 @@ record BackupWriting(Archive archive, Catalog catalog) {
         Path part = target.resolveSibling("." + target.getFileName() + ".part");
         Path copy = target.resolveSibling("." + target.getFileName() + ".catalog");
         try {
-            // The catalog is copied first: every picture in the copy has its file by then, since files come before rows.
+            // The catalog is copied first: every picture in the copy has its file by then, since files come before
+            // rows.
             CatalogCopies.copy(catalog, copy);
             List<BackupFile.Item> items = fill(part, copy, progress);
             Intake.force(part);

@@ -1,3 +1,4 @@
+/* SPDX-License-Identifier: Apache-2.0 */
 package oblate.archive;
 
 import java.sql.SQLException;
@@ -20,7 +21,8 @@ final class Catalog implements AutoCloseable {
     private final Jdbi reading;
     private final Jdbi writing;
 
-    private Catalog(Dialect dialect, String name, boolean readOnly, ConnectionPool.Opener read, ConnectionPool.Opener write) {
+    private Catalog(
+            Dialect dialect, String name, boolean readOnly, ConnectionPool.Opener read, ConnectionPool.Opener write) {
         this.dialect = dialect;
         this.name = name;
         this.readOnly = readOnly;
@@ -35,11 +37,7 @@ final class Catalog implements AutoCloseable {
 
     static Catalog sqlite(SqliteFile file) {
         return new Catalog(
-                Dialect.SQLITE,
-                file.file().toString(),
-                file.readOnly(),
-                file::openForReading,
-                file::openForWriting);
+                Dialect.SQLITE, file.file().toString(), file.readOnly(), file::openForReading, file::openForWriting);
     }
 
     static Catalog group(GroupCatalog group) {

@@ -1,3 +1,4 @@
+/* SPDX-License-Identifier: Apache-2.0 */
 package oblate.archive;
 
 import java.util.ArrayList;
@@ -21,13 +22,11 @@ record CatalogCheck(Catalog catalog) {
                       and not exists (select 1 from picture_meridian m where m.picture_id = p.id)
                     """,
                     "picture %s: has a planet and a time but no central meridian; file it again from its original"),
-            new Rule(
-                    """
+            new Rule("""
                     select cast(m.id as text) from mark m
                     where m.lon_iau_deg is not null
                       and not exists (select 1 from mark_longitude l where l.mark_id = m.id)
-                    """,
-                    "mark %s: is on the globe but has no longitudes; supersede it"),
+                    """, "mark %s: is on the globe but has no longitudes; supersede it"),
             new Rule(
                     """
                     select cast(m.id as text) from mark m
@@ -35,12 +34,10 @@ record CatalogCheck(Catalog catalog) {
                     where p.planet_id is null or f.planet_id <> p.planet_id
                     """,
                     "mark %s: its feature is of another planet than its picture; supersede it with the right feature"),
-            new Rule(
-                    """
+            new Rule("""
                     select cast(m.id as text) from mark m
                     where m.x_px <> m.x_px or m.y_px <> m.y_px
-                    """,
-                    "mark %s: its pixel is no number; supersede it"));
+                    """, "mark %s: its pixel is no number; supersede it"));
 
     /** One sentence per fault. */
     List<String> faults() {
@@ -50,7 +47,8 @@ record CatalogCheck(Catalog catalog) {
                 askSqlite(handle, faults);
             }
             for (Rule rule : RULES) {
-                for (String id : handle.createQuery(rule.sql()).mapTo(String.class).list()) {
+                for (String id :
+                        handle.createQuery(rule.sql()).mapTo(String.class).list()) {
                     faults.add(String.format(rule.sentence(), id));
                 }
             }
@@ -59,7 +57,8 @@ record CatalogCheck(Catalog catalog) {
     }
 
     private void askSqlite(Handle handle, List<String> faults) {
-        for (String answer : handle.createQuery("pragma quick_check").mapTo(String.class).list()) {
+        for (String answer :
+                handle.createQuery("pragma quick_check").mapTo(String.class).list()) {
             if (!answer.equals("ok")) {
                 faults.add(catalog.name() + ": the database says \"" + answer
                         + "\"; put the newest file of backups/ in its place");
@@ -67,7 +66,8 @@ record CatalogCheck(Catalog catalog) {
         }
         handle.createQuery("pragma foreign_key_check")
                 .map((rs, context) -> rs.getString("table") + " " + rs.getString("rowid") + ": speaks of a row of "
-                        + rs.getString("parent") + " that is not there; put the newest file of backups/ in the catalog's place")
+                        + rs.getString("parent")
+                        + " that is not there; put the newest file of backups/ in the catalog's place")
                 .forEach(faults::add);
     }
 }

@@ -1,3 +1,4 @@
+/* SPDX-License-Identifier: Apache-2.0 */
 package oblate.archive;
 
 import java.io.IOException;
@@ -29,7 +30,9 @@ final class CatalogOpening {
             if (!version.agreesWith(known, catalog.name())) {
                 if (readOnly) {
                     throw new ProblemException(
-                            ArchiveProblem.CANNOT_WRITE, catalog.name(), "its catalog is older and the folder is read-only");
+                            ArchiveProblem.CANNOT_WRITE,
+                            catalog.name(),
+                            "its catalog is older and the folder is read-only");
                 }
                 if (!version.empty()) {
                     CatalogCopies.in(folder).beforeMigration(catalog, version.newest(), clock);

@@ -1,3 +1,4 @@
+/* SPDX-License-Identifier: Apache-2.0 */
 package oblate.archive;
 
 import java.sql.SQLException;
@@ -40,8 +41,8 @@ final class CatalogTrouble {
         return switch (code) {
             case SQLITE_BUSY, SQLITE_LOCKED -> Optional.of(ArchiveProblem.BUSY);
             case SQLITE_CORRUPT, SQLITE_NOTADB -> Optional.of(ArchiveProblem.BROKEN_CATALOG);
-            case SQLITE_PERM, SQLITE_READONLY, SQLITE_IOERR, SQLITE_FULL, SQLITE_CANTOPEN -> Optional.of(
-                    ArchiveProblem.CANNOT_WRITE);
+            case SQLITE_PERM, SQLITE_READONLY, SQLITE_IOERR, SQLITE_FULL, SQLITE_CANTOPEN ->
+                Optional.of(ArchiveProblem.CANNOT_WRITE);
             case SQLITE_CONSTRAINT -> Optional.of(ArchiveProblem.AGAINST_RULES);
             default -> Optional.empty();
         };

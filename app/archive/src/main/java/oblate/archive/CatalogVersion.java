@@ -1,3 +1,4 @@
+/* SPDX-License-Identifier: Apache-2.0 */
 package oblate.archive;
 
 import java.util.List;
@@ -29,20 +30,21 @@ record CatalogVersion(boolean empty, List<Applied> applied) {
     private static List<String> tables(Handle handle, Dialect dialect) {
         String sql =
                 switch (dialect) {
-                    case SQLITE -> "select name from sqlite_master where type = 'table' and name not like 'sqlite!_%' escape '!'";
-                    case POSTGRESQL -> "select table_name from information_schema.tables where table_schema = current_schema()";
+                    case SQLITE ->
+                        "select name from sqlite_master where type = 'table' and name not like 'sqlite!_%' escape '!'";
+                    case POSTGRESQL ->
+                        "select table_name from information_schema.tables where table_schema = current_schema()";
                 };
         return handle.createQuery(sql).mapTo(String.class).list();
     }
 
     private static List<Applied> applied(Handle handle) {
-        return handle.createQuery(
-                        """
+        return handle.createQuery("""
                         select version, checksum, success from flyway_schema_history
                         where version is not null order by installed_rank
                         """)
-                .map((rs, ctx) ->
-                        new Applied(Integer.parseInt(rs.getString("version")), rs.getInt("checksum"), rs.getBoolean("success")))
+                .map((rs, ctx) -> new Applied(
+                        Integer.parseInt(rs.getString("version")), rs.getInt("checksum"), rs.getBoolean("success")))
                 .list();
     }
 
@@ -61,7 +63,9 @@ record CatalogVersion(boolean empty, List<Applied> applied) {
         }
         wrongStep(known).ifPresent(version -> {
             throw new ProblemException(
-                    ArchiveProblem.BROKEN_CATALOG, name, "version " + version + " of its tables was made by another program");
+                    ArchiveProblem.BROKEN_CATALOG,
+                    name,
+                    "version " + version + " of its tables was made by another program");
         });
         return newest() == known.newest() && applied.size() == known.steps().size();
     }

@@ -1,3 +1,4 @@
+/* SPDX-License-Identifier: Apache-2.0 */
 package oblate.archive;
 
 import java.time.LocalDateTime;
@@ -13,15 +14,15 @@ import org.jdbi.v3.core.Handle;
 final class ClaimRows {
 
     List<TimeClaim> ofPicture(Handle handle, long pictureId) {
-        return handle.createQuery(
-                        """
+        return handle.createQuery("""
                         select source, place, original_text, stated, offset_s, meaning, exposure_s, precision_s
                         from time_claim where picture_id = :picture order by ordinal
                         """)
                 .bind("picture", pictureId)
                 .map((rs, ctx) -> {
                     int offset = rs.getInt("offset_s");
-                    Optional<ZoneOffset> zone = rs.wasNull() ? Optional.empty() : Optional.of(ZoneOffset.ofTotalSeconds(offset));
+                    Optional<ZoneOffset> zone =
+                            rs.wasNull() ? Optional.empty() : Optional.of(ZoneOffset.ofTotalSeconds(offset));
                     return new TimeClaim(
                             TimeSource.valueOf(rs.getString("source")),
                             rs.getString("place"),

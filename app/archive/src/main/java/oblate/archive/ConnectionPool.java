@@ -1,3 +1,4 @@
+/* SPDX-License-Identifier: Apache-2.0 */
 package oblate.archive;
 
 import java.sql.Connection;
@@ -24,7 +25,8 @@ final class ConnectionPool implements ConnectionFactory, AutoCloseable {
     public Connection openConnection() throws SQLException {
         Idle kept = takeIdle();
         while (kept != null) {
-            if (System.nanoTime() - kept.sinceNanos() < TRUSTED_IDLE_NANOS || kept.connection().isValid(VALID_TIMEOUT_S)) {
+            if (System.nanoTime() - kept.sinceNanos() < TRUSTED_IDLE_NANOS
+                    || kept.connection().isValid(VALID_TIMEOUT_S)) {
                 return kept.connection();
             }
             kept.connection().close();

@@ -1,3 +1,4 @@
+/* SPDX-License-Identifier: Apache-2.0 */
 package oblate.archive;
 
 import java.util.List;
@@ -21,18 +22,13 @@ enum Dialect {
             select mark_id, system_id, lon_deg from mark_longitude
             where mark_id in (select value from json_each('[' || :ids || ']'))
             """),
-    POSTGRESQL(
-            "oblate/catalog/postgresql",
-            "p.words_index @@ to_tsquery('simple', :words)",
-            """
+    POSTGRESQL("oblate/catalog/postgresql", "p.words_index @@ to_tsquery('simple', :words)", """
             select picture_id, system_id, cm_deg from picture_meridian
             where picture_id = any (cast(string_to_array(:ids, ',') as bigint[]))
-            """,
-            """
+            """, """
             select picture_id, kind, sentence from picture_sentence
             where picture_id = any (cast(string_to_array(:ids, ',') as bigint[])) order by picture_id, kind, ordinal
-            """,
-            """
+            """, """
             select mark_id, system_id, lon_deg from mark_longitude
             where mark_id = any (cast(string_to_array(:ids, ',') as bigint[]))
             """);

@@ -1,3 +1,4 @@
+/* SPDX-License-Identifier: Apache-2.0 */
 package oblate.archive;
 
 import java.time.Instant;
@@ -16,10 +17,18 @@ final class Evening {
      */
     static LocalDate of(Instant time, Optional<Site> site) {
         if (site.isPresent() && site.get().zone().isPresent()) {
-            return time.atZone(site.get().zone().get()).toLocalDateTime().minusHours(12).toLocalDate();
+            return time.atZone(site.get().zone().get())
+                    .toLocalDateTime()
+                    .minusHours(12)
+                    .toLocalDate();
         }
-        double eastDeg = site.map(Site::lonDeg).map(lon -> lon > 180 ? lon - 360 : lon).orElse(0.0);
+        double eastDeg =
+                site.map(Site::lonDeg).map(lon -> lon > 180 ? lon - 360 : lon).orElse(0.0);
         long seconds = Math.round(eastDeg * SECONDS_PER_DEG);
-        return time.plusSeconds(seconds).atOffset(ZoneOffset.UTC).toLocalDateTime().minusHours(12).toLocalDate();
+        return time.plusSeconds(seconds)
+                .atOffset(ZoneOffset.UTC)
+                .toLocalDateTime()
+                .minusHours(12)
+                .toLocalDate();
     }
 }

@@ -1,3 +1,4 @@
+/* SPDX-License-Identifier: Apache-2.0 */
 package oblate.archive;
 
 import java.time.Instant;
@@ -11,8 +12,7 @@ final class FeatureRows {
     private final HistoryRows history = new HistoryRows();
 
     Feature add(Handle handle, Feature feature, Instant now) {
-        long id = handle.createQuery(
-                        """
+        long id = handle.createQuery("""
                         insert into feature (planet_id, name, kind, tone, system_id, note)
                         values (:planet, :name, :kind, :tone, :system, :note)
                         on conflict (planet_id, name) do nothing
@@ -46,7 +46,8 @@ final class FeatureRows {
     }
 
     List<Feature> ofPlanet(Handle handle, String planetId) {
-        return handle.createQuery("select id from feature where planet_id = :planet order by name, id")
+        return handle
+                .createQuery("select id from feature where planet_id = :planet order by name, id")
                 .bind("planet", planetId)
                 .mapTo(Long.class)
                 .list()

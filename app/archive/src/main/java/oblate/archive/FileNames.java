@@ -1,3 +1,4 @@
+/* SPDX-License-Identifier: Apache-2.0 */
 package oblate.archive;
 
 import java.nio.charset.StandardCharsets;
@@ -11,7 +12,8 @@ final class FileNames {
     static final int MOST_BYTES = 180;
     private static final int MOST_EXTENSION_BYTES = 20;
 
-    private static final Pattern UNFIT = Pattern.compile("[\\p{Cntrl}\\p{Cf}\\p{Cs}\\p{Co}\\p{Cn}\\p{Zl}\\p{Zp}/\\\\:*?\"<>|]");
+    private static final Pattern UNFIT =
+            Pattern.compile("[\\p{Cntrl}\\p{Cf}\\p{Cs}\\p{Co}\\p{Cn}\\p{Zl}\\p{Zp}/\\\\:*?\"<>|]");
     private static final Pattern EDGE = Pattern.compile("^[\\p{Z}.]+|[\\p{Z}.]+$");
     private static final Set<String> RESERVED = Set.of("con", "prn", "aux", "nul");
     private static final Pattern RESERVED_PORT = Pattern.compile("(com|lpt)[0-9¹²³]");

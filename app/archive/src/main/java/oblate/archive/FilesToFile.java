@@ -1,3 +1,4 @@
+/* SPDX-License-Identifier: Apache-2.0 */
 package oblate.archive;
 
 import java.io.IOException;
@@ -53,7 +54,8 @@ record FilesToFile(Map<Path, Optional<ProblemException>> byPath) {
 
                 @Override
                 public FileVisitResult visitFileFailed(Path file, IOException e) {
-                    found.put(file, Optional.of(new ProblemException(e, ArchiveProblem.CANNOT_READ, file, Reason.of(e))));
+                    found.put(
+                            file, Optional.of(new ProblemException(e, ArchiveProblem.CANNOT_READ, file, Reason.of(e))));
                     return FileVisitResult.CONTINUE;
                 }
             });

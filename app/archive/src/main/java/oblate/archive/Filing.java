@@ -1,3 +1,4 @@
+/* SPDX-License-Identifier: Apache-2.0 */
 package oblate.archive;
 
 import java.io.IOException;
@@ -75,7 +76,8 @@ public final class Filing {
         }
         facts.planetId().ifPresent(word -> PlanetWord.named(word, planets));
         Optional<Site> site = facts.site().map(this::site);
-        Map<Path, Optional<ProblemException>> files = FilesToFile.of(paths, archive.folder()).byPath();
+        Map<Path, Optional<ProblemException>> files =
+                FilesToFile.of(paths, archive.folder()).byPath();
         List<FilingOutcome> outcomes = new ArrayList<>(files.size());
         try (FilingLock lock = FilingLock.take(archive.layout())) {
             intake.leftovers().forEach(Intake::discard);
@@ -83,7 +85,8 @@ public final class Filing {
                 if (progress.isCancelled()) {
                     break;
                 }
-                progress.report(outcomes.size(), files.size(), "filing " + file.getKey().getFileName());
+                progress.report(
+                        outcomes.size(), files.size(), "filing " + file.getKey().getFileName());
                 outcomes.add(file.getValue()
                         .<FilingOutcome>map(problem -> new Refused(file.getKey(), problem.getMessage()))
                         .orElseGet(() -> one(file.getKey(), facts, site)));
@@ -125,7 +128,8 @@ public final class Filing {
         Optional<CaptureTime> time = c.finding().time();
         time.ifPresent(t -> remarks.addAll(t.notes()));
         time.filter(t -> t.midUtc().isAfter(archive.clock().instant().plus(CLOCKS_DIFFER)))
-                .ifPresent(t -> remarks.add("Its time " + t.midUtc() + " lies in the future; look at the clock it came from."));
+                .ifPresent(t ->
+                        remarks.add("Its time " + t.midUtc() + " lies in the future; look at the clock it came from."));
         if (time.isEmpty()) {
             remarks.add("It has no time and was filed as undated.");
         }
@@ -156,7 +160,8 @@ public final class Filing {
         if (entered.isEmpty()) {
             // Another program of the group was quicker with the same bytes.
             intake.setAside(placed);
-            return new AlreadyThere(c.file(), archive.pictureWithSha(c.digest().sha256()).orElseThrow());
+            return new AlreadyThere(
+                    c.file(), archive.pictureWithSha(c.digest().sha256()).orElseThrow());
         }
         return new Filed(c.file(), entered.get(), List.copyOf(remarks));
     }
@@ -179,7 +184,8 @@ public final class Filing {
 
     private Path folderOf(Optional<LocalDate> night) {
         Path pictures = archive.layout().pictures();
-        return night.map(date -> pictures.resolve(date.toString().substring(0, 4)).resolve(date.toString()))
+        return night.map(date ->
+                        pictures.resolve(date.toString().substring(0, 4)).resolve(date.toString()))
                 .orElseGet(() -> pictures.resolve("undated"));
     }
 
@@ -207,7 +213,9 @@ public final class Filing {
         return new FilingFacts(
                 facts.planetId(),
                 facts.site(),
-                name(facts.observer().or(() -> header.fact("FITS", "OBSERVER")).or(() -> header.fact("Exif", "Artist"))),
+                name(facts.observer()
+                        .or(() -> header.fact("FITS", "OBSERVER"))
+                        .or(() -> header.fact("Exif", "Artist"))),
                 name(facts.kit()),
                 name(facts.filter().or(() -> header.fact("FITS", "FILTER"))),
                 facts.seeing(),

@@ -1,3 +1,4 @@
+/* SPDX-License-Identifier: Apache-2.0 */
 package oblate.archive;
 
 import java.sql.ResultSet;
@@ -15,14 +16,12 @@ import org.jdbi.v3.core.Handle;
 
 /** Disc fits: added, and read with the chain of what superseded what. */
 final class FitRows {
-    private static final String SELECT =
-            """
+    private static final String SELECT = """
             select f.*, (select x.id from disc_fit x where x.supersedes = f.id) as superseded_by
             from disc_fit f where f.picture_id = :picture order by f.id
             """;
 
-    private static final String INSERT =
-            """
+    private static final String INSERT = """
             insert into disc_fit (picture_id, centre_x_px, centre_y_px, equatorial_radius_px, pole_angle_deg, mirrored,
               var_x_px2, cov_x_y_px2, cov_x_radius_px2, cov_x_angle_px_deg, var_y_px2, cov_y_radius_px2,
               cov_y_angle_px_deg, var_radius_px2, cov_radius_angle_px_deg, var_angle_deg2,
@@ -66,7 +65,11 @@ final class FitRows {
         addLists(handle, id, fit);
         String subject = "picture " + pictureId;
         history.add(
-                handle, now, "fitted", subject, "fit " + id + ", " + fit.trust().name().toLowerCase(Locale.ROOT) + ", " + fit.method());
+                handle,
+                now,
+                "fitted",
+                subject,
+                "fit " + id + ", " + fit.trust().name().toLowerCase(Locale.ROOT) + ", " + fit.method());
         before.ifPresent(b -> history.add(handle, now, "superseded", "fit " + b.id(), "by fit " + id));
         return current(handle, pictureId).orElseThrow();
     }
@@ -81,8 +84,7 @@ final class FitRows {
         }
         for (int i = 0; i < fit.witnesses().size(); i++) {
             Witness w = fit.witnesses().get(i);
-            handle.createUpdate(
-                            """
+            handle.createUpdate("""
                             insert into fit_witness (fit_id, ordinal, quantity, source, value, sigma)
                             values (:fit, :ordinal, :quantity, :source, :value, :sigma)
                             """)
@@ -141,7 +143,8 @@ final class FitRows {
     }
 
     private static List<Witness> witnesses(Handle handle, long fitId) {
-        return handle.createQuery("select quantity, source, value, sigma from fit_witness where fit_id = :fit order by ordinal")
+        return handle.createQuery(
+                        "select quantity, source, value, sigma from fit_witness where fit_id = :fit order by ordinal")
                 .bind("fit", fitId)
                 .map((rs, ctx) -> new Witness(
                         rs.getString("quantity"),
@@ -162,7 +165,8 @@ final class FitRows {
         double rr = rs.getDouble("var_radius_px2");
         double ra = rs.getDouble("cov_radius_angle_px_deg");
         double aa = rs.getDouble("var_angle_deg2");
-        return new PlacementCovariance(new double[][] {{xx, xy, xr, xa}, {xy, yy, yr, ya}, {xr, yr, rr, ra}, {xa, ya, ra, aa}});
+        return new PlacementCovariance(
+                new double[][] {{xx, xy, xr, xa}, {xy, yy, yr, ya}, {xr, yr, rr, ra}, {xa, ya, ra, aa}});
     }
 
     /** A fit to be kept. */

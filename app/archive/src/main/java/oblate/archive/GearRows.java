@@ -1,3 +1,4 @@
+/* SPDX-License-Identifier: Apache-2.0 */
 package oblate.archive;
 
 import java.sql.ResultSet;
@@ -15,12 +16,12 @@ final class GearRows {
     private final HistoryRows history = new HistoryRows();
 
     void keepSite(Handle handle, Site site, Instant now) {
-        Optional<Site> before = sites(handle).stream().filter(s -> s.name().equals(site.name())).findFirst();
+        Optional<Site> before =
+                sites(handle).stream().filter(s -> s.name().equals(site.name())).findFirst();
         if (before.isPresent() && before.get().equals(site)) {
             return;
         }
-        handle.createUpdate(
-                        """
+        handle.createUpdate("""
                         insert into site (name, lat_deg, lon_deg, height_m, zone) values (:name, :lat, :lon, :height, :zone)
                         on conflict (name) do update set lat_deg = excluded.lat_deg, lon_deg = excluded.lon_deg,
                           height_m = excluded.height_m, zone = excluded.zone
@@ -53,12 +54,12 @@ final class GearRows {
     }
 
     void keepKit(Handle handle, Kit kit, Instant now) {
-        Optional<Kit> before = kits(handle).stream().filter(k -> k.name().equals(kit.name())).findFirst();
+        Optional<Kit> before =
+                kits(handle).stream().filter(k -> k.name().equals(kit.name())).findFirst();
         if (before.isPresent() && before.get().equals(kit)) {
             return;
         }
-        handle.createUpdate(
-                        """
+        handle.createUpdate("""
                         insert into kit (name, telescope, aperture_mm, focal_mm, camera, pixel_um, amplifier, corrector,
                           filter, mirrored, note)
                         values (:name, :telescope, :aperture, :focal, :camera, :pixel, :amplifier, :corrector,
@@ -124,17 +125,21 @@ final class GearRows {
                 .bind("site", site.orElse(0L))
                 .mapTo(Long.class)
                 .findOne();
-        return id.orElseGet(() -> handle.createQuery(
-                        "insert into night (evening, site_id) values (:evening, :site) returning id")
-                .bind("evening", evening.toString())
-                .bind("site", site)
-                .mapTo(Long.class)
-                .one());
+        return id.orElseGet(
+                () -> handle.createQuery("insert into night (evening, site_id) values (:evening, :site) returning id")
+                        .bind("evening", evening.toString())
+                        .bind("site", site)
+                        .mapTo(Long.class)
+                        .one());
     }
 
     private void logKept(Handle handle, Instant now, String subject, Optional<String> before) {
         history.add(
-                handle, now, before.isPresent() ? "changed" : "added", subject, before.map(b -> "before: " + b).orElse("new"));
+                handle,
+                now,
+                before.isPresent() ? "changed" : "added",
+                subject,
+                before.map(b -> "before: " + b).orElse("new"));
     }
 
     private static Kit kit(ResultSet rs) throws SQLException {

@@ -1,3 +1,4 @@
+/* SPDX-License-Identifier: Apache-2.0 */
 package oblate.archive;
 
 import java.time.Instant;
@@ -8,7 +9,8 @@ import org.jdbi.v3.core.Handle;
 final class HistoryRows {
 
     void add(Handle handle, Instant now, String action, String subject, String detail) {
-        handle.createUpdate("insert into history (at_utc, action, subject, detail) values (:at, :action, :subject, :detail)")
+        handle.createUpdate(
+                        "insert into history (at_utc, action, subject, detail) values (:at, :action, :subject, :detail)")
                 .bind("at", UtcText.of(now))
                 .bind("action", action)
                 .bind("subject", subject)
@@ -17,7 +19,8 @@ final class HistoryRows {
     }
 
     List<HistoryEntry> newest(Handle handle, int limit) {
-        return handle.createQuery("select id, at_utc, action, subject, detail from history order by id desc limit :limit")
+        return handle.createQuery(
+                        "select id, at_utc, action, subject, detail from history order by id desc limit :limit")
                 .bind("limit", limit)
                 .map((rs, ctx) -> new HistoryEntry(
                         rs.getLong("id"),

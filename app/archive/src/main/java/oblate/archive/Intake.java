@@ -1,3 +1,4 @@
+/* SPDX-License-Identifier: Apache-2.0 */
 package oblate.archive;
 
 import java.io.IOException;
@@ -167,7 +168,9 @@ record Intake(ArchiveFolder folder) {
     }
 
     private static boolean isSame(Path file, Hashing.Digest digest) throws IOException {
-        return Files.isRegularFile(file) && Files.size(file) == digest.bytes() && Hashing.of(file).equals(digest);
+        return Files.isRegularFile(file)
+                && Files.size(file) == digest.bytes()
+                && Hashing.of(file).equals(digest);
     }
 
     private static Set<String> names(Path folder) throws IOException {

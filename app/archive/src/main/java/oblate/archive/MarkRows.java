@@ -1,3 +1,4 @@
+/* SPDX-License-Identifier: Apache-2.0 */
 package oblate.archive;
 
 import java.sql.ResultSet;
@@ -16,8 +17,7 @@ import org.jdbi.v3.core.Handle;
 
 /** Marks: added, superseded, withdrawn, and read. */
 final class MarkRows {
-    private static final String SELECT =
-            """
+    private static final String SELECT = """
             select m.*, p.mid_utc, f.name as feature_name, w.reason as withdrawn_reason,
               (select x.id from mark x where x.supersedes = m.id) as superseded_by
             from mark m
@@ -28,10 +28,10 @@ final class MarkRows {
 
     private static final String IN_ORDER_OF_TIME = " order by p.mid_utc, m.id";
 
-    private static final String CURRENT = "w.mark_id is null and not exists (select 1 from mark x where x.supersedes = m.id)";
+    private static final String CURRENT =
+            "w.mark_id is null and not exists (select 1 from mark x where x.supersedes = m.id)";
 
-    private static final String INSERT =
-            """
+    private static final String INSERT = """
             insert into mark (picture_id, fit_id, feature_id, x_px, y_px, pick_sigma_px, lon_iau_deg, lat_graphic_deg,
               lat_centric_deg, emission_deg, incidence_deg, from_meridian_deg, has_errors, pick_lon_deg, pick_lat_deg,
               centre_lon_deg, centre_lat_deg, scale_lon_deg, scale_lat_deg, angle_lon_deg, angle_lat_deg, time_lon_deg,
@@ -105,7 +105,8 @@ final class MarkRows {
     }
 
     Optional<StoredMark> byId(Handle handle, long id) {
-        return find(handle, new Condition().and("m.id = :id", "id", id)).stream().findFirst();
+        return find(handle, new Condition().and("m.id = :id", "id", id)).stream()
+                .findFirst();
     }
 
     List<StoredMark> find(Handle handle, MarkSearch search) {

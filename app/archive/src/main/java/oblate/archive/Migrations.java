@@ -1,3 +1,4 @@
+/* SPDX-License-Identifier: Apache-2.0 */
 package oblate.archive;
 
 import java.io.BufferedReader;
@@ -43,7 +44,11 @@ record Migrations(List<Step> steps) {
 
     /** Checksum of a version, or 0 when there is none such. */
     int checksumOf(int version) {
-        return steps.stream().filter(s -> s.version() == version).mapToInt(Step::checksum).findFirst().orElse(0);
+        return steps.stream()
+                .filter(s -> s.version() == version)
+                .mapToInt(Step::checksum)
+                .findFirst()
+                .orElse(0);
     }
 
     private static int checksum(List<String> lines) {
@@ -57,7 +62,9 @@ record Migrations(List<Step> steps) {
             if (in == null) {
                 throw new IllegalStateException("not on the class path: " + resource);
             }
-            return new BufferedReader(new InputStreamReader(in, StandardCharsets.UTF_8)).lines().toList();
+            return new BufferedReader(new InputStreamReader(in, StandardCharsets.UTF_8))
+                    .lines()
+                    .toList();
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }

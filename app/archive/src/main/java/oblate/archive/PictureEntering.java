@@ -1,3 +1,4 @@
+/* SPDX-License-Identifier: Apache-2.0 */
 package oblate.archive;
 
 import java.time.Instant;
@@ -13,8 +14,7 @@ import org.jdbi.v3.core.statement.PreparedBatch;
 
 /** Enters a picture with all that hangs on it. */
 final class PictureEntering {
-    private static final String INSERT =
-            """
+    private static final String INSERT = """
             insert into picture (sha256, size_bytes, relative_path, file_name, original_name, format_id,
               width_px, height_px, channels, planet_id, mid_utc, exposure_s, time_source, time_place, time_text,
               time_meaning, meaning_assumed, zone_assumed, time_sigma_s, night_id, site_id, observer_id, kit_id,
@@ -65,7 +65,11 @@ final class PictureEntering {
                 .bind("filed", UtcText.of(now));
         Optional<CaptureTime> time = entry.time();
         Optional<Long> id = insert.bind("mid", time.map(t -> UtcText.of(t.midUtc())))
-                .bind("exposure", time.map(CaptureTime::exposureS).filter(e -> e.isPresent()).map(e -> e.getAsDouble()))
+                .bind(
+                        "exposure",
+                        time.map(CaptureTime::exposureS)
+                                .filter(e -> e.isPresent())
+                                .map(e -> e.getAsDouble()))
                 .bind("source", time.map(t -> t.source().name()))
                 .bind("place", time.map(CaptureTime::place))
                 .bind("text", time.map(CaptureTime::originalText))
@@ -87,15 +91,18 @@ final class PictureEntering {
                 .bind("deg", Angle.turn(deg))
                 .execute());
         enterSentences(handle, picture, "conflict", entry.conflicts());
-        enterSentences(handle, picture, "time note", entry.time().map(CaptureTime::notes).orElse(List.of()));
+        enterSentences(
+                handle,
+                picture,
+                "time note",
+                entry.time().map(CaptureTime::notes).orElse(List.of()));
         enterClaims(handle, picture, entry.claims());
         history.add(handle, now, "filed", "picture " + picture, entry.originalName() + " as " + entry.relativePath());
     }
 
     private static void enterSentences(Handle handle, long picture, String kind, List<String> sentences) {
         for (int i = 0; i < sentences.size(); i++) {
-            handle.createUpdate(
-                            """
+            handle.createUpdate("""
                             insert into picture_sentence (picture_id, kind, ordinal, sentence)
                             values (:picture, :kind, :ordinal, :sentence)
                             """)
@@ -111,8 +118,7 @@ final class PictureEntering {
         if (claims.isEmpty()) {
             return;
         }
-        PreparedBatch batch = handle.prepareBatch(
-                """
+        PreparedBatch batch = handle.prepareBatch("""
                 insert into time_claim (picture_id, ordinal, source, place, original_text, stated, offset_s, meaning,
                   exposure_s, precision_s)
                 values (:picture, :ordinal, :source, :place, :text, :stated, :offset, :meaning, :exposure, :precision)

@@ -1,9 +1,10 @@
+/* SPDX-License-Identifier: Apache-2.0 */
 package oblate.archive;
 
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.time.LocalDate;
 import oblate.image.CaptureTime;
 import oblate.image.PictureHeader;
 import oblate.image.TimeClaim;

@@ -1,3 +1,4 @@
+/* SPDX-License-Identifier: Apache-2.0 */
 package oblate.archive;
 
 import java.sql.ResultSet;
@@ -18,8 +19,7 @@ import org.jdbi.v3.core.Handle;
 
 /** Reads pictures from the catalog. */
 final class PictureRows {
-    private static final String SELECT =
-            """
+    private static final String SELECT = """
             select p.*, n.evening, s.name as site, o.name as observer, k.name as kit,
               exists (select 1 from disc_fit f where f.picture_id = p.id) as fitted,
               (select count(*) from mark m where m.picture_id = p.id
@@ -34,8 +34,7 @@ final class PictureRows {
 
     private static final String IN_ORDER_OF_TIME = " order by coalesce(p.mid_utc, '~'), p.id limit :limit";
 
-    private static final String CURRENT_MARK =
-            """
+    private static final String CURRENT_MARK = """
             (select 1 from mark m where m.picture_id = p.id
                and not exists (select 1 from mark x where x.supersedes = m.id)
                and not exists (select 1 from mark_withdrawal w where w.mark_id = m.id))
@@ -54,7 +53,8 @@ final class PictureRows {
     }
 
     Optional<ArchivedPicture> byId(Handle handle, long id) {
-        return find(handle, new Condition().and("p.id = :id", "id", id), 1).stream().findFirst();
+        return find(handle, new Condition().and("p.id = :id", "id", id), 1).stream()
+                .findFirst();
     }
 
     Optional<ArchivedPicture> bySha(Handle handle, String sha256) {
@@ -65,16 +65,13 @@ final class PictureRows {
     /** Pictures with a path, a file name, an original name or a start of a SHA-256. */
     List<ArchivedPicture> called(Handle handle, String word, boolean maybeSha) {
         Condition condition = new Condition()
-                .and(
-                        """
+                .and("""
                         p.id in (
                           select id from picture where relative_path = :word
                           union select id from picture where file_name = :word
                           union select id from picture where original_name = :word
                           union select id from picture where sha256 >= :shaLow and sha256 < :shaHigh)
-                        """,
-                        "word",
-                        word)
+                        """, "word", word)
                 .with("shaLow", maybeSha ? word : "~")
                 .with("shaHigh", maybeSha ? word + "~" : "~");
         return find(handle, condition, Integer.MAX_VALUE);
@@ -82,7 +79,8 @@ final class PictureRows {
 
     private List<ArchivedPicture> find(Handle handle, Condition condition, int limit) {
         List<Row> rows = condition
-                .bind(handle.createQuery(condition.sql(SELECT, IN_ORDER_OF_TIME)).bind("limit", limit))
+                .bind(handle.createQuery(condition.sql(SELECT, IN_ORDER_OF_TIME))
+                        .bind("limit", limit))
                 .map((rs, ctx) -> Row.of(rs))
                 .list();
         if (rows.isEmpty()) {
@@ -130,10 +128,10 @@ final class PictureRows {
         search.to().ifPresent(v -> c.and("coalesce(p.mid_utc, '~') < :to", "to", UtcText.of(v)));
         search.meridian().ifPresent(v -> meridian(c, v));
         search.observer()
-                .ifPresent(v -> c.and("p.observer_id = (select id from observer where name = :observer)", "observer", v));
+                .ifPresent(
+                        v -> c.and("p.observer_id = (select id from observer where name = :observer)", "observer", v));
         search.kit().ifPresent(v -> c.and("p.kit_id = (select id from kit where name = :kit)", "kit", v));
-        search.filter()
-                .ifPresent(v -> c.and("p.filter_words like :filter", "filter", "%" + Words.joined(v) + "%"));
+        search.filter().ifPresent(v -> c.and("p.filter_words like :filter", "filter", "%" + Words.joined(v) + "%"));
         search.words().ifPresent(v -> words(c, v));
         search.fitted()
                 .ifPresent(v -> c.and(
@@ -160,12 +158,10 @@ final class PictureRows {
             from = 0;
             to = 360;
         }
-        String sql = from <= to
-                ? """
+        String sql = from <= to ? """
                   p.id in (select picture_id from picture_meridian
                            where system_id = :system and cm_deg >= :cmFrom and cm_deg <= :cmTo)
-                  """
-                : """
+                  """ : """
                   p.id in (select picture_id from picture_meridian where system_id = :system and cm_deg >= :cmFrom
                            union all
                            select picture_id from picture_meridian where system_id = :system and cm_deg <= :cmTo)

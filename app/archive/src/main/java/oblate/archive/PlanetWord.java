@@ -1,3 +1,4 @@
+/* SPDX-License-Identifier: Apache-2.0 */
 package oblate.archive;
 
 import java.nio.file.Path;
@@ -69,12 +70,17 @@ record PlanetWord(Optional<PlanetModel> planet, List<String> remarks) {
                 remarks.add(String.format(
                         Locale.ROOT,
                         "%s says %s, %s says %s; it was filed as %s.",
-                        by, chosen.get().label(), source.getKey(), planet.label(), chosen.get().label()));
+                        by,
+                        chosen.get().label(),
+                        source.getKey(),
+                        planet.label(),
+                        chosen.get().label()));
             }
         }
         if (chosen.isEmpty()) {
-            remarks.add("The planet is not known, so it has no central meridian; file it with --planet, or with the planet's name in the "
-                    + "file's name.");
+            remarks.add(
+                    "The planet is not known, so it has no central meridian; file it with --planet, or with the planet's name in the "
+                            + "file's name.");
         }
         return new PlanetWord(chosen, List.copyOf(remarks));
     }

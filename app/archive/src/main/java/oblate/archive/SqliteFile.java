@@ -1,3 +1,4 @@
+/* SPDX-License-Identifier: Apache-2.0 */
 package oblate.archive;
 
 import java.nio.file.Path;
@@ -55,7 +56,8 @@ record SqliteFile(Path file, boolean readOnly, Duration patience) {
     }
 
     private String url() {
-        return "jdbc:sqlite:" + (readOnly ? immutableUri() : file.toAbsolutePath().toString());
+        return "jdbc:sqlite:"
+                + (readOnly ? immutableUri() : file.toAbsolutePath().toString());
     }
 
     /** SQLite's address for a file nobody can write to: then it needs no lock and makes no files beside it. */

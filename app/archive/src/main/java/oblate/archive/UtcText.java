@@ -1,3 +1,4 @@
+/* SPDX-License-Identifier: Apache-2.0 */
 package oblate.archive;
 
 import java.time.Instant;
@@ -7,8 +8,9 @@ import java.util.Locale;
 
 /** Instants as the catalog keeps them: UTC to the nanosecond in 30 characters, so that the order of the texts is the order in time. */
 final class UtcText {
-    private static final DateTimeFormatter FORMAT =
-            DateTimeFormatter.ofPattern("uuuu-MM-dd'T'HH:mm:ss.nnnnnnnnn'Z'", Locale.ROOT).withZone(ZoneOffset.UTC);
+    private static final DateTimeFormatter FORMAT = DateTimeFormatter.ofPattern(
+                    "uuuu-MM-dd'T'HH:mm:ss.nnnnnnnnn'Z'", Locale.ROOT)
+            .withZone(ZoneOffset.UTC);
 
     private static final Instant FIRST = Instant.parse("0001-01-01T00:00:00Z");
     private static final Instant LAST = Instant.parse("9999-12-31T23:59:59Z");

@@ -1,3 +1,4 @@
+/* SPDX-License-Identifier: Apache-2.0 */
 package oblate.archive;
 
 import java.text.Normalizer;
@@ -15,7 +16,8 @@ final class Words {
     private Words() {}
 
     static List<String> of(String text) {
-        String plain = ACCENT.matcher(Normalizer.normalize(text, Normalizer.Form.NFKD)).replaceAll("");
+        String plain =
+                ACCENT.matcher(Normalizer.normalize(text, Normalizer.Form.NFKD)).replaceAll("");
         Matcher matcher = WORD.matcher(plain.toLowerCase(Locale.ROOT));
         List<String> words = new ArrayList<>();
         while (matcher.find()) {

@@ -1,3 +1,4 @@
+/* SPDX-License-Identifier: Apache-2.0 */
 package oblate.command;
 
 import java.nio.file.Path;
@@ -34,8 +35,9 @@ final class BackupCommand implements Callable<Integer> {
             ConsoleProgress progress = new ConsoleProgress(console, "Backing up");
             BackupReport report = open.backup(file, progress);
             progress.finish();
-            console.out().println(report.pictures() + " pictures, " + report.bytes() + " bytes written to " + report.path()
-                    + ", read back and found equal.");
+            console.out()
+                    .println(report.pictures() + " pictures, " + report.bytes() + " bytes written to " + report.path()
+                            + ", read back and found equal.");
             return 0;
         }
     }

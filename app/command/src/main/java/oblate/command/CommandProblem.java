@@ -1,3 +1,4 @@
+/* SPDX-License-Identifier: Apache-2.0 */
 package oblate.command;
 
 import oblate.base.ProblemKind;
@@ -11,7 +12,8 @@ public enum CommandProblem implements ProblemKind {
     NO_TIME("{0}: {1}"),
     NO_FIT("{0}: has no disc fit; run: oblate fit"),
     NOT_FITTED("{0}: {1}"),
-    OFF_DISC("{0}: the point {1}, {2} is not on the disc, or too near its edge to be measured; choose a point nearer the middle");
+    OFF_DISC(
+            "{0}: the point {1}, {2} is not on the disc, or too near its edge to be measured; choose a point nearer the middle");
 
     private final String template;
 

@@ -1,3 +1,4 @@
+/* SPDX-License-Identifier: Apache-2.0 */
 package oblate.command;
 
 import java.util.LinkedHashMap;
@@ -47,7 +48,8 @@ final class Commands {
         own.forEach(line::addSubcommand);
         for (Subcommand plugged : services.plugins().load(Subcommand.class)) {
             if (own.containsKey(plugged.id())) {
-                console.say("The plugged-in command \"" + plugged.id() + "\" has the name of one that ships and is left out.");
+                console.say("The plugged-in command \"" + plugged.id()
+                        + "\" has the name of one that ships and is left out.");
             } else {
                 line.addSubcommand(plugged.id(), plugged.command(services, console));
             }

@@ -1,3 +1,4 @@
+/* SPDX-License-Identifier: Apache-2.0 */
 package oblate.command;
 
 import java.io.IOException;
@@ -55,8 +56,9 @@ final class Demo {
             DemoSummary summary = new DemoSummary(console, truth);
             int status = summary.print(filed, fits, marks, drifts);
             tables.forEach(t -> console.out().println("Table: " + t));
-            console.out().println("Archive: " + archiveFolder() + " ("
-                    + archive.pictures(PictureSearch.all()).size() + " pictures)");
+            console.out()
+                    .println("Archive: " + archiveFolder() + " ("
+                            + archive.pictures(PictureSearch.all()).size() + " pictures)");
             console.say("Done in " + Duration.ofNanos(System.nanoTime() - start).toSeconds() + " s.");
             return status;
         }

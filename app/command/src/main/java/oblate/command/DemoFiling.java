@@ -1,3 +1,4 @@
+/* SPDX-License-Identifier: Apache-2.0 */
 package oblate.command;
 
 import java.nio.file.Path;
@@ -58,7 +59,8 @@ final class DemoFiling {
         int done = 0;
         for (Map.Entry<Group, List<Path>> group : groups.entrySet()) {
             oblate.sample.Kit kit = kits.get(group.getKey().kit());
-            for (FilingOutcome outcome : filing.file(group.getValue(), facts(kit, group.getKey(), false), Progress.SILENT)) {
+            for (FilingOutcome outcome :
+                    filing.file(group.getValue(), facts(kit, group.getKey(), false), Progress.SILENT)) {
                 count(outcome, filing, facts(kit, group.getKey(), true), count, remarks);
             }
             progress.report(++done, groups.size(), group.getKey().evening());

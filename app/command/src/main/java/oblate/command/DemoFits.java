@@ -1,3 +1,4 @@
+/* SPDX-License-Identifier: Apache-2.0 */
 package oblate.command;
 
 import java.util.ArrayList;
@@ -65,7 +66,9 @@ final class DemoFits {
                 fits.add(answer.value());
             } else {
                 refused.add(dated.get(i).picture().name() + ": "
-                        + (answer.value() == null ? answer.refusal() : answer.value().refusal()));
+                        + (answer.value() == null
+                                ? answer.refusal()
+                                : answer.value().refusal()));
             }
         }
         return tally(fits, refused);
@@ -80,7 +83,11 @@ final class DemoFits {
                 Optional.of(new FitHints.Angle(known, KNOWN_TO_DEG / 2)), Optional.empty(), Optional.empty());
         Subject subject = subjects.ofArchive(archive, pair.picture(), said);
         FitOutcome outcome = new DiscFitter()
-                .fit(services.reader().decode(subject.file()).pixels(), subject.disc(), subject.hints(), Progress.SILENT);
+                .fit(
+                        services.reader().decode(subject.file()).pixels(),
+                        subject.disc(),
+                        subject.hints(),
+                        Progress.SILENT);
         if (outcome instanceof FitOutcome.Fitted fitted) {
             archive.keepFit(pair.picture().id(), fitted.fit(), subject.disc().ephemeris(), Version.text());
             return new Fitted(pair, Optional.of(fitted.fit()), "");

@@ -1,7 +1,9 @@
+/* SPDX-License-Identifier: Apache-2.0 */
 package oblate.command;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.Random;
 import oblate.archive.Archive;
@@ -66,7 +68,9 @@ final class DemoMarks {
 
     private static void mark(Marking marking, Marking.Wish wish, int[] count, List<String> refused) {
         try {
-            boolean moon = wish.kind().filter(k -> k.equals("moon") || k.equals("shadow")).isPresent();
+            boolean moon = wish.kind()
+                    .filter(k -> k.equals("moon") || k.equals("shadow"))
+                    .isPresent();
             marking.add(wish);
             count[moon ? 1 : 0]++;
         } catch (ProblemException e) {
@@ -84,7 +88,7 @@ final class DemoMarks {
                         planet.id(),
                         f.name(),
                         f.kind(),
-                        Optional.empty(),
+                        Optional.of(f.tone().name().toLowerCase(Locale.ROOT)),
                         Optional.of(f.systemId()),
                         Optional.of(f.look().words() + ", invented")));
             }
@@ -96,7 +100,8 @@ final class DemoMarks {
         List<Marking.Wish> wishes = new ArrayList<>();
         for (SampleTruth.Mark mark : truth.marksOf(pair.truth())) {
             PixelPoint pixel = new PixelPoint(
-                    mark.xPx() + PICK_SIGMA_PX * random.nextGaussian(), mark.yPx() + PICK_SIGMA_PX * random.nextGaussian());
+                    mark.xPx() + PICK_SIGMA_PX * random.nextGaussian(),
+                    mark.yPx() + PICK_SIGMA_PX * random.nextGaussian());
             if (mark.emissionDeg().orElse(0) < LARGEST_EMISSION_DEG) {
                 wishes.add(new Marking.Wish(
                         String.valueOf(pair.picture().id()),

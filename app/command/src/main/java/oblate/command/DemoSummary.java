@@ -1,3 +1,4 @@
+/* SPDX-License-Identifier: Apache-2.0 */
 package oblate.command;
 
 import java.util.List;
@@ -22,19 +23,25 @@ final class DemoSummary {
     int print(DemoFiling.Tally filed, DemoFits.Tally fits, DemoMarks.Tally marks, List<Drift> drifts) {
         line("");
         line("The sample season is invented: pictures, features, sites, kits.");
-        line("Filed     %d pictures now, %d were there already, %d without a time filed as undated", filed.filed(), filed.known(), filed.undated());
+        line(
+                "Filed     %d pictures now, %d were there already, %d without a time filed as undated",
+                filed.filed(), filed.known(), filed.undated());
         filed.remarks().forEach(r -> line("          %s", r));
         printFits(fits);
         line(
                 "Marked    %d features and %d moons and shadows at their true pixels plus a pick error of %.1f px (1 sigma);",
                 marks.made(), marks.moons(), DemoMarks.PICK_SIGMA_PX);
-        line("          longitudes come from the fits. %d pictures had been marked before, %d marks refused.", marks.known(), marks.refused().size());
-        printWrongClocks();
+        line(
+                "          longitudes come from the fits. %d pictures had been marked before, %d marks refused.",
+                marks.known(), marks.refused().size());
+        printClocks(drifts);
         return printDrifts(drifts);
     }
 
     private void printFits(DemoFits.Tally fits) {
-        line("Fitted    %d trusted, %d doubtful, %d refused", fits.trusted(), fits.doubtful(), fits.refused().size());
+        line(
+                "Fitted    %d trusted, %d doubtful, %d refused",
+                fits.trusted(), fits.doubtful(), fits.refused().size());
         fits.refused().forEach(r -> line("          %s", r));
         if (!fits.centreErrorPx().isEmpty()) {
             line(
@@ -47,9 +54,24 @@ final class DemoSummary {
         }
     }
 
-    private void printWrongClocks() {
+    private void printClocks(List<Drift> drifts) {
+        List<ClockSuspicion> suspicions = ClockSuspicion.among(drifts);
+        for (ClockSuspicion c : suspicions) {
+            line(
+                    "Clock     the picture of %s: its %d marks stand off together by %+.1f deg, so its clock was %.1f +- %.1f min %s",
+                    c.midUtc(),
+                    c.marks(),
+                    c.meanDeg(),
+                    Math.abs(c.fastMinutes()),
+                    c.sigmaMinutes(),
+                    c.fastMinutes() > 0 ? "fast" : "slow");
+        }
         for (SampleTruth.Picture p : truth.wrongClocks()) {
-            line("Clock     %s has a wrong one (%s): its marks must not spoil the drifts", p.file(), p.wrongClock());
+            boolean found = suspicions.stream()
+                    .anyMatch(c -> c.midUtc().equals(p.stated().orElse(p.mid())));
+            line(
+                    "          true: %s, %s (%s)",
+                    p.file(), p.wrongClock(), found ? "found" : "not found: too few marks on it");
         }
     }
 
@@ -74,7 +96,10 @@ final class DemoSummary {
                     sigmas,
                     period(drift.periodS()),
                     drift.speedMS().isPresent()
-                            ? plusMinus(drift.speedMS().getAsDouble(), drift.sigmaSpeedMS().orElse(0), 1)
+                            ? plusMinus(
+                                    drift.speedMS().getAsDouble(),
+                                    drift.sigmaSpeedMS().orElse(0),
+                                    2)
                             : "");
         }
         int features = truth.features().size();
@@ -82,7 +107,8 @@ final class DemoSummary {
         line(
                 good == features
                         ? "All %d drifts lie within %.0f of their own standard errors of the truth."
-                        : "Of %d drifts not all lie within %.0f of their own standard errors of the truth: " + good + " do.",
+                        : "Of %d drifts not all lie within %.0f of their own standard errors of the truth: " + good
+                                + " do.",
                 features,
                 WITHIN_SIGMAS);
         return good == features ? 0 : 1;

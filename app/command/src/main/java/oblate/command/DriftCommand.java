@@ -1,3 +1,4 @@
+/* SPDX-License-Identifier: Apache-2.0 */
 package oblate.command;
 
 import java.io.InputStreamReader;
@@ -42,7 +43,10 @@ final class DriftCommand implements Callable<Integer> {
     @Option(names = "--archive", paramLabel = "DIR", description = "take the marks of this archive")
     private Path archive;
 
-    @Option(names = "--planet", paramLabel = "PLANET", description = "the planet (of an archive: when it holds several)")
+    @Option(
+            names = "--planet",
+            paramLabel = "PLANET",
+            description = "the planet (of an archive: when it holds several)")
     private String planet;
 
     @Option(
@@ -92,7 +96,8 @@ final class DriftCommand implements Callable<Integer> {
     private MarkTable read(PlanetModel model) {
         RotationSystem of = PlanetChoice.system(model, system);
         MarkTable table = file.equals("-")
-                ? MarkFile.read(new InputStreamReader(console.in(), StandardCharsets.UTF_8), "standard input", model, of)
+                ? MarkFile.read(
+                        new InputStreamReader(console.in(), StandardCharsets.UTF_8), "standard input", model, of)
                 : MarkFile.read(Path.of(file), model, of.id());
         table.remarks().forEach(console::say);
         return table;

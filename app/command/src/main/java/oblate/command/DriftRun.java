@@ -1,3 +1,4 @@
+/* SPDX-License-Identifier: Apache-2.0 */
 package oblate.command;
 
 import java.util.ArrayList;
@@ -30,12 +31,14 @@ final class DriftRun {
             Optional<RotationSystem> system,
             Optional<String> feature,
             OutputOptions output) {
-        List<LongitudeSeries> series = new MarkSeries().ofArchive(archive, planet, system).stream()
-                .filter(s -> feature.isEmpty() || feature.get().equals(s.feature()))
-                .toList();
+        List<LongitudeSeries> series = new MarkSeries()
+                .ofArchive(archive, planet, system).stream()
+                        .filter(s -> feature.isEmpty() || feature.get().equals(s.feature()))
+                        .toList();
         if (series.isEmpty()) {
-            console.say("The archive has no named mark" + feature.map(f -> " of \"" + f + "\"").orElse("") + " on "
-                    + planet.label() + "; add marks with: oblate marks add");
+            console.say("The archive has no named mark"
+                    + feature.map(f -> " of \"" + f + "\"").orElse("") + " on " + planet.label()
+                    + "; add marks with: oblate marks add");
             return 1;
         }
         return fitAndPrint(planet, series, output);

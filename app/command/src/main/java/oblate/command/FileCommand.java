@@ -1,3 +1,4 @@
+/* SPDX-License-Identifier: Apache-2.0 */
 package oblate.command;
 
 import java.nio.file.Path;
@@ -145,18 +146,18 @@ final class FileCommand implements Callable<Integer> {
         t.text("file", "file that was handed in", o -> o.file().getFileName().toString());
         t.text("state", "filed now, or already there", o -> o instanceof Filed ? "filed" : "already there");
         t.text("planet", "planet", o -> picture(o).planetId().orElse(null));
-        t.text("mid_time_utc", "middle of the capture", o -> picture(o)
-                .time()
-                .map(time -> time.midUtc().toString())
-                .orElse("undated"));
+        t.text(
+                "mid_time_utc",
+                "middle of the capture",
+                o -> picture(o).time().map(time -> time.midUtc().toString()).orElse("undated"));
         t.number("time_sigma_s", "s", 1, "standard uncertainty of the time", o -> picture(o)
                 .time()
                 .map(CaptureTime::uncertaintyS)
                 .orElse(null));
-        t.text("time_source", "where the time is from", o -> picture(o)
-                .time()
-                .map(CaptureTime::place)
-                .orElse(null));
+        t.text(
+                "time_source",
+                "where the time is from",
+                o -> picture(o).time().map(CaptureTime::place).orElse(null));
         t.text("path", "where it is in the archive", o -> picture(o).relativePath());
         return t;
     }

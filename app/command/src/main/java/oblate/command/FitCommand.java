@@ -1,3 +1,4 @@
+/* SPDX-License-Identifier: Apache-2.0 */
 package oblate.command;
 
 import java.nio.file.Path;
@@ -92,7 +93,11 @@ final class FitCommand implements Callable<Integer> {
 
     private FitTable.Row fit(Subject subject) {
         FitOutcome outcome = new DiscFitter()
-                .fit(services.reader().decode(subject.file()).pixels(), subject.disc(), subject.hints(), Progress.SILENT);
+                .fit(
+                        services.reader().decode(subject.file()).pixels(),
+                        subject.disc(),
+                        subject.hints(),
+                        Progress.SILENT);
         return new FitTable.Row(subject, outcome);
     }
 
@@ -123,12 +128,15 @@ final class FitCommand implements Callable<Integer> {
     /** For callers that need one fit and nothing else. */
     static DiscFitResult fitOne(Services services, Subject subject) {
         FitOutcome outcome = new DiscFitter()
-                .fit(services.reader().decode(subject.file()).pixels(), subject.disc(), subject.hints(), Progress.SILENT);
+                .fit(
+                        services.reader().decode(subject.file()).pixels(),
+                        subject.disc(),
+                        subject.hints(),
+                        Progress.SILENT);
         if (outcome instanceof FitOutcome.Fitted fitted) {
             return new DiscFitResult(subject, fitted.fit());
         }
-        throw new ProblemException(
-                CommandProblem.NOT_FITTED, subject.name(), ((FitOutcome.Refused) outcome).reason());
+        throw new ProblemException(CommandProblem.NOT_FITTED, subject.name(), ((FitOutcome.Refused) outcome).reason());
     }
 
     /**

@@ -1,3 +1,4 @@
+/* SPDX-License-Identifier: Apache-2.0 */
 package oblate.command;
 
 import java.util.List;
@@ -24,12 +25,18 @@ final class FitTable {
         t.fact("pole angle", "direction of the IAU north pole from straight up, counter-clockwise as displayed");
         t.text("picture", "picture", r -> r.subject().name());
         t.text("planet", "planet", r -> r.subject().disc().planet().id());
-        t.text("mid_time_utc", "middle of the capture", r -> r.subject().disc().time().iso());
+        t.text(
+                "mid_time_utc",
+                "middle of the capture",
+                r -> r.subject().disc().time().iso());
         number(t, "centre_x_px", "px", 3, f -> f.placement().centreXPx());
         number(t, "centre_y_px", "px", 3, f -> f.placement().centreYPx());
         number(t, "equatorial_radius_px", "px", 3, f -> f.placement().equatorialRadiusPx());
         number(t, "pole_angle_deg", "deg", 3, f -> f.placement().poleAngleDeg());
-        t.text("mirrored", "mirror image of the sky", r -> fit(r) == null ? null : fit(r).placement().mirrored() ? "yes" : "no");
+        t.text(
+                "mirrored",
+                "mirror image of the sky",
+                r -> fit(r) == null ? null : fit(r).placement().mirrored() ? "yes" : "no");
         number(t, "sigma_centre_px", "px", 3, f -> f.covariance().sigmaCentrePx());
         number(t, "sigma_radius_px", "px", 3, f -> f.covariance().sigmaRadiusPx());
         number(t, "sigma_pole_angle_deg", "deg", 3, f -> f.covariance().sigmaPoleAngleDeg());
@@ -48,7 +55,9 @@ final class FitTable {
                 return null;
             }
             return value == null
-                    ? r.subject().disc().diameterEquatorialArcsec() / 2 / fit.placement().equatorialRadiusPx()
+                    ? r.subject().disc().diameterEquatorialArcsec()
+                            / 2
+                            / fit.placement().equatorialRadiusPx()
                     : value.apply(fit);
         });
     }
@@ -63,8 +72,6 @@ final class FitTable {
     }
 
     private static String reason(Row row) {
-        return row.outcome() instanceof FitOutcome.Refused r
-                ? r.reason()
-                : String.join("; ", fit(row).reasons());
+        return row.outcome() instanceof FitOutcome.Refused r ? r.reason() : String.join("; ", fit(row).reasons());
     }
 }

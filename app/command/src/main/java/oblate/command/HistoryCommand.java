@@ -1,3 +1,4 @@
+/* SPDX-License-Identifier: Apache-2.0 */
 package oblate.command;
 
 import java.nio.file.Path;
@@ -20,7 +21,11 @@ final class HistoryCommand implements Callable<Integer> {
     @Option(names = "--archive", required = true, paramLabel = "DIR", description = "the archive's folder")
     private Path archive;
 
-    @Option(names = "--limit", defaultValue = "50", paramLabel = "N", description = "at most so many (default: ${DEFAULT-VALUE})")
+    @Option(
+            names = "--limit",
+            defaultValue = "50",
+            paramLabel = "N",
+            description = "at most so many (default: ${DEFAULT-VALUE})")
     private int limit;
 
     @Mixin

@@ -1,3 +1,4 @@
+/* SPDX-License-Identifier: Apache-2.0 */
 package oblate.command;
 
 import java.io.BufferedReader;
@@ -21,7 +22,10 @@ final class InstantOptions {
             description = "instants, ISO 8601 with Z, e.g. 2024-12-07T20:00:00Z")
     private List<String> times = new ArrayList<>();
 
-    @Option(names = "--times", paramLabel = "FILE", description = "a file with one instant per line; - for standard input")
+    @Option(
+            names = "--times",
+            paramLabel = "FILE",
+            description = "a file with one instant per line; - for standard input")
     private String timesFile;
 
     /** The instants as written; they are parsed one by one, so that a bad one costs only itself. */

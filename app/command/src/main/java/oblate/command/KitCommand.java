@@ -1,3 +1,4 @@
+/* SPDX-License-Identifier: Apache-2.0 */
 package oblate.command;
 
 import java.nio.file.Path;
@@ -51,7 +52,9 @@ final class KitCommand implements Callable<Integer> {
             t.text("amplifier", "amplifier lens", k -> k.amplifier().orElse(null));
             t.text("corrector", "dispersion corrector", k -> k.corrector().orElse(null));
             t.text("filter", "filters in order", k -> k.filter().orElse(null));
-            t.text("mirrored", "mirror images", k -> k.mirrored().map(m -> m ? "yes" : "no").orElse(null));
+            t.text("mirrored", "mirror images", k -> k.mirrored()
+                    .map(m -> m ? "yes" : "no")
+                    .orElse(null));
             t.text("note", "anything else", k -> k.note().orElse(null));
             output.write(t.rows(open.kits()), services, console);
             return 0;

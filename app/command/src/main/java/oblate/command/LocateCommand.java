@@ -1,3 +1,4 @@
+/* SPDX-License-Identifier: Apache-2.0 */
 package oblate.command;
 
 import java.nio.file.Path;
@@ -47,7 +48,10 @@ final class LocateCommand implements Callable<Integer> {
             description = "CSV with columns id, x_px, y_px; - for standard input")
     private String points;
 
-    @Option(names = "--archive", paramLabel = "DIR", description = "the picture is in this archive; its current fit is used")
+    @Option(
+            names = "--archive",
+            paramLabel = "DIR",
+            description = "the picture is in this archive; its current fit is used")
     private Path archive;
 
     @Option(
@@ -76,7 +80,11 @@ final class LocateCommand implements Callable<Integer> {
 
     /** One point and what is there. */
     private record Located(
-            String id, PixelPoint pixel, ApparentDisc disc, Optional<SurfacePoint> point, Optional<MarkMeasurer.Measured> measured) {}
+            String id,
+            PixelPoint pixel,
+            ApparentDisc disc,
+            Optional<SurfacePoint> point,
+            Optional<MarkMeasurer.Measured> measured) {}
 
     @Override
     public Integer call() {
@@ -99,7 +107,11 @@ final class LocateCommand implements Callable<Integer> {
                         frame.disc(),
                         frame.locate(pixel.xPx(), pixel.yPx()),
                         measurer.measure(
-                                frame, fit.covariance(), pixel, pickSigmaPx, fitted.subject().timeSigmaS())));
+                                frame,
+                                fit.covariance(),
+                                pixel,
+                                pickSigmaPx,
+                                fitted.subject().timeSigmaS())));
             } catch (ProblemException e) {
                 console.say(e.getMessage());
                 refused++;
@@ -139,7 +151,8 @@ final class LocateCommand implements Callable<Integer> {
                         Double.parseDouble(parts[2]),
                         Double.parseDouble(parts[3]),
                         options.hints().mirrored().orElse(false));
-                // Nobody told how good a placement by hand is: a quarter of a pixel and of a degree are what a careful hand does.
+                // Nobody told how good a placement by hand is: a quarter of a pixel and of a degree are what a careful
+                // hand does.
                 return new DiscFit(
                         placed,
                         PlacementCovariance.diagonal(0.25, 0.25, 0.25, 0.25),
@@ -164,7 +177,9 @@ final class LocateCommand implements Callable<Integer> {
         t.number("x_px", "px", 3, "right", l -> l.pixel().xPx());
         t.number("y_px", "px", 3, "down", l -> l.pixel().yPx());
         t.text("on_disc", "whether the point is on the globe", l -> l.point().isPresent() ? "yes" : "no");
-        t.number("lon_deg", "deg", 3, "longitude, IAU system", l -> l.point().map(SurfacePoint::lonIauDeg).orElse(null));
+        t.number("lon_deg", "deg", 3, "longitude, IAU system", l -> l.point()
+                .map(SurfacePoint::lonIauDeg)
+                .orElse(null));
         for (String id : List.of("1", "2", "3")) {
             t.number("lon_sys" + id + "_deg", "deg", 3, "longitude, System " + id, l -> l.point()
                     .flatMap(p -> l.disc().planet().globe().system(id).map(s -> p.lonDeg(l.disc(), s)))

@@ -1,3 +1,4 @@
+/* SPDX-License-Identifier: Apache-2.0 */
 package oblate.command;
 
 import java.util.HashMap;
@@ -39,14 +40,24 @@ final class MarkTable {
                     .get(id));
         }
         point(t, "lat_graphic_deg", SurfacePoint::latGraphicDeg);
-        t.number("sigma_lon_deg", "deg", 2, "standard error", m -> m.mark().errors().map(ErrorBudget::totalLonDeg).orElse(null));
-        t.number("sigma_lat_deg", "deg", 2, "standard error", m -> m.mark().errors().map(ErrorBudget::totalLatDeg).orElse(null));
+        t.number("sigma_lon_deg", "deg", 2, "standard error", m -> m.mark()
+                .errors()
+                .map(ErrorBudget::totalLonDeg)
+                .orElse(null));
+        t.number("sigma_lat_deg", "deg", 2, "standard error", m -> m.mark()
+                .errors()
+                .map(ErrorBudget::totalLatDeg)
+                .orElse(null));
         point(t, "from_meridian_deg", SurfacePoint::fromMeridianDeg);
         point(t, "emission_deg", SurfacePoint::emissionDeg);
         t.number("x_px", "px", 2, "right", m -> m.mark().pixel().xPx());
         t.number("y_px", "px", 2, "down", m -> m.mark().pixel().yPx());
-        t.number("x_west_radii", "", 3, "offset from the disc's centre", m -> offset(m).map(o -> o[0]).orElse(null));
-        t.number("y_north_radii", "", 3, "offset from the disc's centre", m -> offset(m).map(o -> o[1]).orElse(null));
+        t.number("x_west_radii", "", 3, "offset from the disc's centre", m -> offset(m)
+                .map(o -> o[0])
+                .orElse(null));
+        t.number("y_north_radii", "", 3, "offset from the disc's centre", m -> offset(m)
+                .map(o -> o[1])
+                .orElse(null));
         t.text("what", "what was measured", m -> m.mark().what());
         t.text("measurer", "who measured", m -> m.mark().measurer());
         t.text("state", "current, or what became of it", MarkTable::state);

@@ -1,3 +1,4 @@
+/* SPDX-License-Identifier: Apache-2.0 */
 package oblate.command;
 
 import java.util.ArrayList;
@@ -77,10 +78,14 @@ final class Marking {
     StoredMark add(Wish wish) {
         ArchivedPicture picture = archive.pictureCalled(wish.picture());
         boolean offGlobe = wish.kind().filter(OFF_GLOBE::contains).isPresent()
-                || wish.feature().flatMap(name -> known(picture, name)).filter(f -> OFF_GLOBE.contains(f.kind())).isPresent();
+                || wish.feature()
+                        .flatMap(name -> known(picture, name))
+                        .filter(f -> OFF_GLOBE.contains(f.kind()))
+                        .isPresent();
         // Measured first: a point that cannot be measured must not leave a new feature behind.
         NewMark measured = measure(picture, wish.pixel(), wish.what(), offGlobe, Optional.empty());
-        Optional<Long> feature = wish.feature().map(name -> featureNamed(picture, name, wish).id());
+        Optional<Long> feature =
+                wish.feature().map(name -> featureNamed(picture, name, wish).id());
         return archive.addMark(withFeature(measured, feature));
     }
 
@@ -91,11 +96,15 @@ final class Marking {
                 .orElseThrow(() -> new ProblemException(ArchiveProblem.NO_SUCH_MARK, markId));
         ArchivedPicture picture = MarksCommand.pictureOf(archive, old);
         NewMark measured = measure(
-                picture, pixel, old.mark().what(), old.mark().point().isEmpty(), old.mark().featureId());
+                picture,
+                pixel,
+                old.mark().what(),
+                old.mark().point().isEmpty(),
+                old.mark().featureId());
         Optional<Long> feature = featureName
                 .map(name -> known(picture, name)
-                        .orElseThrow(() -> new UsageException("feature \"" + name + "\" is not known; "
-                                + Nearest.hint(name, names(picture))))
+                        .orElseThrow(() -> new UsageException(
+                                "feature \"" + name + "\" is not known; " + Nearest.hint(name, names(picture))))
                         .id())
                 .or(() -> old.mark().featureId());
         return archive.supersedeMark(markId, withFeature(measured, feature), reason);
@@ -109,8 +118,7 @@ final class Marking {
         if (!offGlobe) {
             Subject subject = new Subjects(services, null).ofArchive(archive, picture, FitHints.none());
             DiscFrame frame = new DiscFrame(subject.disc(), fit.fit().placement());
-            place = new MarkMeasurer()
-                    .measure(frame, fit.fit().covariance(), pixel, pickSigmaPx, subject.timeSigmaS());
+            place = new MarkMeasurer().measure(frame, fit.fit().covariance(), pixel, pickSigmaPx, subject.timeSigmaS());
             if (place.isEmpty()) {
                 throw new ProblemException(CommandProblem.OFF_DISC, picture.name(), pixel.xPx(), pixel.yPx());
             }
@@ -129,7 +137,15 @@ final class Marking {
 
     private static NewMark withFeature(NewMark m, Optional<Long> feature) {
         return new NewMark(
-                m.pictureId(), m.fitId(), feature, m.pixel(), m.pickSigmaPx(), m.point(), m.errors(), m.what(), m.measurer());
+                m.pictureId(),
+                m.fitId(),
+                feature,
+                m.pixel(),
+                m.pickSigmaPx(),
+                m.point(),
+                m.errors(),
+                m.what(),
+                m.measurer());
     }
 
     private Optional<Feature> known(ArchivedPicture picture, String name) {

@@ -1,3 +1,4 @@
+/* SPDX-License-Identifier: Apache-2.0 */
 package oblate.command;
 
 import java.nio.file.Path;
@@ -17,7 +18,9 @@ import picocli.CommandLine.Parameters;
 @Command(
         name = "marks",
         mixinStandardHelpOptions = true,
-        description = {"Lists the marks of an archive. With add, supersede or withdraw, changes them; nothing is overwritten."},
+        description = {
+            "Lists the marks of an archive. With add, supersede or withdraw, changes them; nothing is overwritten."
+        },
         footer = {
             "",
             "Examples:  oblate marks --archive season --feature \"oval A\"",
@@ -120,16 +123,21 @@ final class MarksCommand implements Callable<Integer> {
         @Option(
                 names = "--points",
                 paramLabel = "FILE",
-                description = "CSV with columns picture, x_px, y_px and if known feature, kind, tone, what; - for standard input")
+                description =
+                        "CSV with columns picture, x_px, y_px and if known feature, kind, tone, what; - for standard input")
         private String points;
 
-        @Option(names = "--feature", paramLabel = "NAME", description = "the feature; made when the planet has none of that name")
+        @Option(
+                names = "--feature",
+                paramLabel = "NAME",
+                description = "the feature; made when the planet has none of that name")
         private String feature;
 
         @Option(
                 names = "--kind",
                 paramLabel = "WORD",
-                description = "kind of a new feature: oval, spot, bar, moon, shadow … (moon: the mark is off the globe)")
+                description =
+                        "kind of a new feature: oval, spot, bar, moon, shadow … (moon: the mark is off the globe)")
         private String kind;
 
         @Option(names = "--tone", paramLabel = "WORD", description = "bright or dark, of a new feature")

@@ -1,3 +1,4 @@
+/* SPDX-License-Identifier: Apache-2.0 */
 package oblate.command;
 
 import java.util.ArrayList;
@@ -70,7 +71,9 @@ final class MoonsCommand implements Callable<Integer> {
 
     private static TableOf<Row> table() {
         TableOf<Row> t = new TableOf<>("Moons");
-        t.fact("offsets", "moon minus planet's centre; x to celestial west along the equator as seen, y north, z toward the Earth");
+        t.fact(
+                "offsets",
+                "moon minus planet's centre; x to celestial west along the equator as seen, y north, z toward the Earth");
         t.text("time_utc", "instant of observation", r -> r.time().iso());
         t.text("planet", "planet", r -> r.planet().id());
         t.text("moon", "moon", r -> r.moon().id());

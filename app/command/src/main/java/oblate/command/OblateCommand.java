@@ -1,3 +1,4 @@
+/* SPDX-License-Identifier: Apache-2.0 */
 package oblate.command;
 
 import java.nio.file.Path;
@@ -10,11 +11,7 @@ import picocli.CommandLine.Option;
 /** {@code oblate} alone: opens the window. */
 @Command(
         name = "oblate",
-        description = {
-            "Archive and measuring desk for planet pictures.",
-            "Without a command, opens the window.",
-            ""
-        },
+        description = {"Archive and measuring desk for planet pictures.", "Without a command, opens the window.", ""},
         mixinStandardHelpOptions = true,
         versionProvider = Version.class,
         subcommands = HelpCommand.class,

@@ -1,9 +1,10 @@
+/* SPDX-License-Identifier: Apache-2.0 */
 package oblate.command;
 
+import java.time.DateTimeException;
+import java.time.ZoneId;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.time.ZoneId;
-import java.time.DateTimeException;
 import oblate.disc.FitHints;
 import oblate.image.TimeMeaning;
 import oblate.image.TimeWish;
@@ -27,10 +28,16 @@ final class PictureOptions {
             description = "which moment stated times are where the file does not say: start, middle or end")
     private TimeMeaning timeIs;
 
-    @Option(names = "--zone", paramLabel = "ZONE", description = "time zone of times that give none, e.g. UTC or +02:00")
+    @Option(
+            names = "--zone",
+            paramLabel = "ZONE",
+            description = "time zone of times that give none, e.g. UTC or +02:00")
     private String zone;
 
-    @Option(names = "--exposure", paramLabel = "SECONDS", description = "length of the capture where the file does not say")
+    @Option(
+            names = "--exposure",
+            paramLabel = "SECONDS",
+            description = "length of the capture where the file does not say")
     private Double exposureS;
 
     @Option(
@@ -42,7 +49,8 @@ final class PictureOptions {
     @Option(
             names = "--pole-angle",
             paramLabel = "DEG",
-            description = "direction of the north pole from straight up, counter-clockwise as displayed, as far as known")
+            description =
+                    "direction of the north pole from straight up, counter-clockwise as displayed, as far as known")
     private Double poleAngleDeg;
 
     @Option(
@@ -52,7 +60,10 @@ final class PictureOptions {
             description = "how sure that is, one standard error (default: ${DEFAULT-VALUE})")
     private double poleSigmaDeg;
 
-    @Option(names = "--mirrored", paramLabel = "yes|no", description = "whether the picture is a mirror image of the sky")
+    @Option(
+            names = "--mirrored",
+            paramLabel = "yes|no",
+            description = "whether the picture is a mirror image of the sky")
     private YesNo mirrored;
 
     /** yes or no. */
@@ -78,7 +89,8 @@ final class PictureOptions {
         try {
             return ZoneId.of(text);
         } catch (DateTimeException e) {
-            throw new UsageException("zone \"" + text + "\" is not known; write UTC, an offset like +02:00, or a name like Europe/Lisbon");
+            throw new UsageException("zone \"" + text
+                    + "\" is not known; write UTC, an offset like +02:00, or a name like Europe/Lisbon");
         }
     }
 

@@ -1,3 +1,4 @@
+/* SPDX-License-Identifier: Apache-2.0 */
 package oblate.command;
 
 import java.nio.file.Path;
@@ -59,26 +60,34 @@ final class PicturesCommand implements Callable<Integer> {
         TableOf<ArchivedPicture> t = new TableOf<>("Pictures");
         t.text("picture", "number in the archive", p -> p.id());
         t.text("night", "evening's date", p -> p.night().map(Object::toString).orElse(null));
-        t.text("mid_time_utc", "middle of the capture", p -> p.time().map(x -> x.midUtc().toString()).orElse(null));
+        t.text("mid_time_utc", "middle of the capture", p -> p.time()
+                .map(x -> x.midUtc().toString())
+                .orElse(null));
         t.number("time_sigma_s", "s", 1, "its standard uncertainty", p -> p.time()
                 .map(CaptureTime::uncertaintyS)
                 .orElse(null));
         t.text("planet", "planet", p -> p.planetId().orElse(null));
         for (String id : List.of("1", "2", "3", "iau")) {
-            t.number("cm_" + (id.equals("iau") ? id : "sys" + id) + "_deg", "deg", 1, "central meridian", p -> p
-                    .centralMeridians()
-                    .get(id));
+            t.number(
+                    "cm_" + (id.equals("iau") ? id : "sys" + id) + "_deg",
+                    "deg",
+                    1,
+                    "central meridian",
+                    p -> p.centralMeridians().get(id));
         }
         t.text("fitted", "has a disc fit", p -> p.fitted() ? "yes" : "no");
         t.text("marks", "current marks", p -> p.markCount());
         t.text("kit", "kit", p -> p.kit().orElse(null));
         t.text("observer", "observer", p -> p.observer().orElse(null));
-        t.text("seeing", "seeing as given", p -> p.seeing().map(PicturesCommand::rating).orElse(null));
+        t.text("seeing", "seeing as given", p -> p.seeing()
+                .map(PicturesCommand::rating)
+                .orElse(null));
         t.text("filter", "filter", p -> p.filter().orElse(null));
         t.text("name", "file name", ArchivedPicture::name);
-        t.text("conflict", "disagreement of its time's sources", p -> p.timeConflicts().isEmpty()
-                ? null
-                : String.join("; ", p.timeConflicts()));
+        t.text(
+                "conflict",
+                "disagreement of its time's sources",
+                p -> p.timeConflicts().isEmpty() ? null : String.join("; ", p.timeConflicts()));
         return t;
     }
 

@@ -1,3 +1,4 @@
+/* SPDX-License-Identifier: Apache-2.0 */
 package oblate.command;
 
 import java.util.List;
@@ -45,10 +46,11 @@ final class PlanetChoice {
                     case "IAU" -> planet.globe().iauSystemId();
                     default -> word;
                 };
-        List<String> known = planet.globe().systems().stream().map(RotationSystem::id).toList();
+        List<String> known =
+                planet.globe().systems().stream().map(RotationSystem::id).toList();
         return planet.globe()
                 .system(id)
-                .orElseThrow(() -> new UsageException("system \"" + word + "\" is not one of " + planet.label() + "; "
-                        + Nearest.hint(word, known)));
+                .orElseThrow(() -> new UsageException(
+                        "system \"" + word + "\" is not one of " + planet.label() + "; " + Nearest.hint(word, known)));
     }
 }

@@ -1,3 +1,4 @@
+/* SPDX-License-Identifier: Apache-2.0 */
 package oblate.command;
 
 import java.nio.file.Path;
@@ -67,7 +68,8 @@ final class ReportCommand implements Callable<Integer> {
             PlanetModel model = new PlanetChoice(services).of(open, Optional.ofNullable(planet));
             Optional<RotationSystem> chosen = Optional.ofNullable(system).map(s -> PlanetChoice.system(model, s));
             if (kind == Kind.DRIFTS) {
-                return new DriftRun(services, console).archived(open, model, chosen, Optional.ofNullable(feature), output);
+                return new DriftRun(services, console)
+                        .archived(open, model, chosen, Optional.ofNullable(feature), output);
             }
             MarkSearch search = new MarkSearch(
                     Optional.of(model.id()),
@@ -80,5 +82,4 @@ final class ReportCommand implements Callable<Integer> {
             return 0;
         }
     }
-
 }

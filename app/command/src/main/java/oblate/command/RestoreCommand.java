@@ -1,3 +1,4 @@
+/* SPDX-License-Identifier: Apache-2.0 */
 package oblate.command;
 
 import java.nio.file.Path;
@@ -31,8 +32,9 @@ final class RestoreCommand implements Callable<Integer> {
         ConsoleProgress progress = new ConsoleProgress(console, "Restoring");
         BackupReport report = Archive.restore(file, archive, progress);
         progress.finish();
-        console.out().println(
-                report.pictures() + " pictures, " + report.bytes() + " bytes restored to " + report.path() + " and verified.");
+        console.out()
+                .println(report.pictures() + " pictures, " + report.bytes() + " bytes restored to " + report.path()
+                        + " and verified.");
         return 0;
     }
 }

@@ -1,3 +1,4 @@
+/* SPDX-License-Identifier: Apache-2.0 */
 package oblate.command;
 
 import java.time.DateTimeException;
@@ -82,7 +83,8 @@ final class SearchOptions {
                     ? LocalDate.parse(text).atStartOfDay(ZoneOffset.UTC).toInstant()
                     : Instant.parse(text);
         } catch (DateTimeException e) {
-            throw new UsageException("\"" + text + "\" is no date or instant; write it as 2031-03-24 or 2031-03-24T21:05:30Z");
+            throw new UsageException(
+                    "\"" + text + "\" is no date or instant; write it as 2031-03-24 or 2031-03-24T21:05:30Z");
         }
     }
 

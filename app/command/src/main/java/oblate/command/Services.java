@@ -1,3 +1,4 @@
+/* SPDX-License-Identifier: Apache-2.0 */
 package oblate.command;
 
 import java.nio.file.Files;
@@ -73,7 +74,8 @@ public final class Services implements AutoCloseable {
                 .filter(p -> p.id().equalsIgnoreCase(word))
                 .findFirst()
                 .orElseThrow(() -> new UsageException("planet \"" + word + "\" is not known; "
-                        + Nearest.hint(word, planets().stream().map(PlanetModel::id).toList())));
+                        + Nearest.hint(
+                                word, planets().stream().map(PlanetModel::id).toList())));
     }
 
     /** Reads pictures of every known format. */

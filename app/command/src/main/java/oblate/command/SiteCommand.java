@@ -1,3 +1,4 @@
+/* SPDX-License-Identifier: Apache-2.0 */
 package oblate.command;
 
 import java.nio.file.Path;
@@ -42,7 +43,9 @@ final class SiteCommand implements Callable<Integer> {
             t.number("lat_deg", "deg", 4, "geodetic latitude, north positive", Site::latDeg);
             t.number("lon_deg", "deg", 4, "longitude, east positive", Site::lonDeg);
             t.number("height_m", "m", 0, "height", Site::heightM);
-            t.text("zone", "time zone, for local dates", s -> s.zone().map(Object::toString).orElse(null));
+            t.text("zone", "time zone, for local dates", s -> s.zone()
+                    .map(Object::toString)
+                    .orElse(null));
             output.write(t.rows(open.sites()), services, console);
             return 0;
         }
@@ -80,8 +83,9 @@ final class SiteCommand implements Callable<Integer> {
         @Override
         public Integer call() {
             if (!(Math.abs(latDeg) <= 90 && Math.abs(lonDeg) <= 360 && Math.abs(heightM) < 9000)) {
-                throw new UsageException("a site at latitude " + latDeg + ", longitude " + lonDeg + ", height " + heightM
-                        + " m is not on the globe; latitude is -90 to 90, longitude -180 to 180, east positive");
+                throw new UsageException(
+                        "a site at latitude " + latDeg + ", longitude " + lonDeg + ", height " + heightM
+                                + " m is not on the globe; latitude is -90 to 90, longitude -180 to 180, east positive");
             }
             try (Archive open = services.openOrMakeArchive(archive, console)) {
                 open.keepSite(new Site(

@@ -1,3 +1,4 @@
+/* SPDX-License-Identifier: Apache-2.0 */
 package oblate.command;
 
 import java.util.ArrayList;
@@ -48,7 +49,8 @@ final class SkyTable {
     }
 
     private static void subPoint(TableOf<ApparentDisc> t, String name, Function<ApparentDisc, SubPoint> point) {
-        t.number(name + "_lon_deg", "deg", 5, "longitude, IAU system", d -> point.apply(d).iauLonDeg());
+        t.number(name + "_lon_deg", "deg", 5, "longitude, IAU system", d -> point.apply(d)
+                .iauLonDeg());
         for (String id : List.of("1", "2", "3")) {
             t.number(name + "_lon_sys" + id + "_deg", "deg", 5, "longitude, System " + id, d -> d.planet()
                     .globe()
@@ -63,7 +65,12 @@ final class SkyTable {
     }
 
     private static void angles(TableOf<ApparentDisc> t) {
-        t.number("north_pole_pa_deg", "deg", 5, "position angle of the north pole, of date", ApparentDisc::northPolePaDeg);
+        t.number(
+                "north_pole_pa_deg",
+                "deg",
+                5,
+                "position angle of the north pole, of date",
+                ApparentDisc::northPolePaDeg);
         t.number("north_pole_pa_icrf_deg", "deg", 5, "the same, ICRF", ApparentDisc::northPolePaIcrfDeg);
         t.number("bright_limb_pa_deg", "deg", 5, "middle of the sunlit limb", ApparentDisc::brightLimbPaDeg);
         t.number("defect_pa_deg", "deg", 5, "greatest defect of illumination", ApparentDisc::defectPaDeg);
@@ -71,8 +78,14 @@ final class SkyTable {
         ring(t, "ring_opening_sun_deg", "deg", 5, RingAspect::openingSunDeg);
         ring(t, "ring_outer_semi_major_arcsec", "arcsec", 4, RingAspect::outerSemiMajorArcsec);
         ring(t, "ring_outer_semi_minor_arcsec", "arcsec", 4, RingAspect::outerSemiMinorArcsec);
-        t.number("equatorial_radius_km", "km", 2, "IAU 2015", d -> d.planet().globe().figure().equatorialRadiusKm());
-        t.number("polar_radius_km", "km", 2, "IAU 2015", d -> d.planet().globe().figure().polarRadiusKm());
+        t.number("equatorial_radius_km", "km", 2, "IAU 2015", d -> d.planet()
+                .globe()
+                .figure()
+                .equatorialRadiusKm());
+        t.number("polar_radius_km", "km", 2, "IAU 2015", d -> d.planet()
+                .globe()
+                .figure()
+                .polarRadiusKm());
         t.text("ephemeris", "planetary ephemeris", ApparentDisc::ephemeris);
     }
 
@@ -100,7 +113,10 @@ final class SkyTable {
             for (List<Object> row : wide.rows()) {
                 Object value = row.get(c);
                 any |= value != null;
-                line.add(value instanceof Double d ? String.format(Locale.ROOT, "%." + column.decimals() + "f", d) : value);
+                line.add(
+                        value instanceof Double d
+                                ? String.format(Locale.ROOT, "%." + column.decimals() + "f", d)
+                                : value);
             }
             if (any) {
                 lines.add(line);

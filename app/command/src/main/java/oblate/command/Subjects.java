@@ -1,3 +1,4 @@
+/* SPDX-License-Identifier: Apache-2.0 */
 package oblate.command;
 
 import java.nio.file.Path;
@@ -67,7 +68,8 @@ final class Subjects {
                 .map(services::planet)
                 .orElseThrow(() -> new ProblemException(CommandProblem.NO_PLANET, picture.name()));
         ApparentDisc disc = services.sky().disc(planet, time.midUtc());
-        Optional<Boolean> mirrored = said.mirrored().or(() -> kitOf(archive, picture).flatMap(Kit::mirrored));
+        Optional<Boolean> mirrored =
+                said.mirrored().or(() -> kitOf(archive, picture).flatMap(Kit::mirrored));
         FitHints hints = new FitHints(said.poleAngle(), mirrored, said.near());
         return new Subject(
                 picture.name(), archive.fileOf(picture), disc, time.uncertaintyS(), hints, Optional.of(picture));
@@ -75,6 +77,8 @@ final class Subjects {
 
     private static Optional<Kit> kitOf(Archive archive, ArchivedPicture picture) {
         List<Kit> kits = archive.kits();
-        return picture.kit().flatMap(name -> kits.stream().filter(k -> k.name().equals(name)).findFirst());
+        return picture.kit()
+                .flatMap(
+                        name -> kits.stream().filter(k -> k.name().equals(name)).findFirst());
     }
 }

@@ -1,3 +1,4 @@
+/* SPDX-License-Identifier: Apache-2.0 */
 package oblate.command;
 
 /** The words of the command line cannot be followed; the message is one sentence. Ends the run with status 2. */

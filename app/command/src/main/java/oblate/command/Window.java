@@ -1,3 +1,4 @@
+/* SPDX-License-Identifier: Apache-2.0 */
 package oblate.command;
 
 import java.io.IOException;
@@ -50,8 +51,9 @@ final class Window {
 
     private Optional<Path> last() {
         try {
-            Path folder = Path.of(Files.readString(services.settingsFolder().resolve(LAST_ARCHIVE), StandardCharsets.UTF_8)
-                    .strip());
+            Path folder =
+                    Path.of(Files.readString(services.settingsFolder().resolve(LAST_ARCHIVE), StandardCharsets.UTF_8)
+                            .strip());
             return Optional.of(folder).filter(Files::isDirectory);
         } catch (IOException e) {
             return Optional.empty();
@@ -66,7 +68,8 @@ final class Window {
                     folder.toAbsolutePath().normalize().toString(),
                     StandardCharsets.UTF_8);
         } catch (IOException e) {
-            console.say("The settings folder cannot be written (" + e.getMessage() + "); this archive will not be remembered.");
+            console.say("The settings folder cannot be written (" + e.getMessage()
+                    + "); this archive will not be remembered.");
         }
     }
 

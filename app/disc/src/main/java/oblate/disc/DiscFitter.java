@@ -1,3 +1,4 @@
+/* SPDX-License-Identifier: Apache-2.0 */
 package oblate.disc;
 
 import java.util.ArrayList;
@@ -47,9 +48,11 @@ public final class DiscFitter {
         progress.report(0, STEPS, "looking for the disc");
         StartSearch search = new StartSearch(disc, picture, hints);
         TemplateMatcher.Match match = search.find();
-        if (match == null || match.correlation() < StartSearch.LEAST_CORRELATION || match.explained() < StartSearch.LEAST_EXPLAINED) {
-            return new FitOutcome.Refused("Nothing in the picture looks like the disc of " + disc.planet().label()
-                    + " as the sky shows it at that time; check planet, time and file.");
+        if (match == null
+                || match.correlation() < StartSearch.LEAST_CORRELATION
+                || match.explained() < StartSearch.LEAST_EXPLAINED) {
+            return new FitOutcome.Refused("Nothing in the picture looks like the disc of "
+                    + disc.planet().label() + " as the sky shows it at that time; check planet, time and file.");
         }
         if (progress.isCancelled()) {
             return new FitOutcome.Refused(CANCELLED);
@@ -81,8 +84,10 @@ public final class DiscFitter {
         if (pixels.channels() != 3) {
             return List.of();
         }
-        FitHints hints = FitHints.of(fit.placement().poleAngleDeg(), 0.02, fit.placement().mirrored());
-        Placement green = again(Plane.of(pixels, pixels.plane(1)), disc, hints, fit.placement()).place();
+        FitHints hints = FitHints.of(
+                fit.placement().poleAngleDeg(), 0.02, fit.placement().mirrored());
+        Placement green = again(Plane.of(pixels, pixels.plane(1)), disc, hints, fit.placement())
+                .place();
         List<ChannelShift> shifts = new ArrayList<>();
         for (int c = 0; c < 3; c += 2) {
             Found other = again(Plane.of(pixels, pixels.plane(c)), disc, hints, fit.placement());

@@ -1,3 +1,4 @@
+/* SPDX-License-Identifier: Apache-2.0 */
 package oblate.disc;
 
 import java.util.ArrayList;
@@ -107,7 +108,17 @@ public final class DiscFrame {
     double emissionDeg(double lonIauDeg, double latGraphicDeg) {
         double[] p = surface(lonIauDeg, latGraphicDeg);
         double normalZ = view.k * p[2];
-        double cos = (p[0] * view.cosB + normalZ * view.sinB) / Math.sqrt(p[0] * p[0] + p[1] * p[1] + normalZ * normalZ);
+        double cos =
+                (p[0] * view.cosB + normalZ * view.sinB) / Math.sqrt(p[0] * p[0] + p[1] * p[1] + normalZ * normalZ);
+        return Math.toDegrees(Math.acos(Math.max(-1, Math.min(1, cos))));
+    }
+
+    /** Incidence angle (deg, 0…180) of a place. */
+    double incidenceDeg(double lonIauDeg, double latGraphicDeg) {
+        double[] p = surface(lonIauDeg, latGraphicDeg);
+        double normalZ = view.k * p[2];
+        double cos = (p[0] * view.sunX + p[1] * view.sunY + normalZ * view.sunZ)
+                / Math.sqrt(p[0] * p[0] + p[1] * p[1] + normalZ * normalZ);
         return Math.toDegrees(Math.acos(Math.max(-1, Math.min(1, cos))));
     }
 
@@ -116,9 +127,7 @@ public final class DiscFrame {
         double east = Math.toRadians(view.eastSign * (lonIauDeg - view.meridianDeg));
         double scale = 1 / Math.hypot(Math.cos(lat), view.q * Math.sin(lat));
         double rho = Math.cos(lat) * scale;
-        return new double[] {
-            rho * Math.cos(east), rho * Math.sin(east), view.q * view.q * Math.sin(lat) * scale
-        };
+        return new double[] {rho * Math.cos(east), rho * Math.sin(east), view.q * view.q * Math.sin(lat) * scale};
     }
 
     private Optional<PixelPoint> place(double[] p) {
@@ -214,9 +223,7 @@ public final class DiscFrame {
     }
 
     private static String label(double deg) {
-        return deg == Math.rint(deg)
-                ? Long.toString(Math.round(deg))
-                : String.format(Locale.ROOT, "%.1f", deg);
+        return deg == Math.rint(deg) ? Long.toString(Math.round(deg)) : String.format(Locale.ROOT, "%.1f", deg);
     }
 
     private boolean visible(double[] p) {

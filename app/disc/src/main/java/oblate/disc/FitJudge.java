@@ -1,3 +1,4 @@
+/* SPDX-License-Identifier: Apache-2.0 */
 package oblate.disc;
 
 import java.util.ArrayList;
@@ -28,6 +29,19 @@ final class FitJudge {
     /** An orientation wins when the other's residual is larger by this part. */
     private static final double CLEAR_MARGIN = 0.02;
 
+    private static final double RING_MARGIN = 0.1;
+    private static final double SURE_OPENING_DEG = 3;
+    private static final double SURE_PHASE_DEG = 30;
+    private static final double EDGE_REACH = 0.06;
+    /** A blur wider than this share of the radius leaves no limb. */
+    private static final double SOFTEST_EDGE = 0.25;
+
+    private static final double DISAGREE = 4;
+    private static final double LEAST_LIMB = 0.33;
+    private static final double WORST_CENTRE = 0.08;
+    private static final double WRONG_SHAPE = 0.008;
+    private static final double MIRROR_SHARE = 0.7;
+
     private final ApparentDisc disc;
     private final Plane picture;
     private final FitHints hints;
@@ -41,31 +55,19 @@ final class FitJudge {
     }
 
     FitOutcome judge(TemplateMatcher.Match match, Orientation.Choice choice, Found found) {
-        double scatter = found.solution().bandSigma();
-        LimbRays.Edge edge = new LimbRays(new GlobeView(disc), picture).trace(found.place(), 0.06);
-        double r = found.place().equatorialRadiusPx();
-        double moved = Math.hypot(
-                        found.place().centreXPx() - match.place().centreXPx(),
-                        found.place().centreYPx() - match.place().centreYPx())
-                / r;
-        if (!(scatter < REFUSED_SCATTER)
-                || edge.contrast() < LEAST_EDGE
-                || moved > 0.5
-                || r < 0.6 * match.place().equatorialRadiusPx()
-                || r > 1.6 * match.place().equatorialRadiusPx()) {
-            return new FitOutcome.Refused(String.format(
-                    Locale.ROOT,
-                    "No limb of %s fits the picture (what is left at the edge is %.0f %% of the brightness); check planet, time and file, or place the disc by hand.",
-                    disc.planet().label(),
-                    100 * scatter));
+        LimbRays.Edge edge = new LimbRays(new GlobeView(disc), picture).trace(found.place(), EDGE_REACH);
+        PlacementCovariance covariance = covariance(disc, found, hints);
+        String refusal = refusal(match, found, edge, covariance);
+        if (!refusal.isEmpty()) {
+            return new FitOutcome.Refused(refusal + " Check planet, time and file, or place the disc by hand.");
         }
         List<String> reasons = new ArrayList<>();
-        doubts(reasons, found, edge, scatter);
+        doubts(reasons, found, edge);
         orientationDoubts(reasons, choice, found);
-        PlacementCovariance covariance = covariance(disc, found, hints);
+        Weighted weighted = weighted(found.place(), covariance);
         return new FitOutcome.Fitted(new DiscFit(
-                found.place(),
-                covariance,
+                weighted.place(),
+                parityOpen(choice) ? withMirrorImage(weighted.covariance(), choice) : weighted.covariance(),
                 reasons.isEmpty() ? Trust.TRUSTED : Trust.DOUBTFUL,
                 reasons,
                 DiscFitter.METHOD,
@@ -75,19 +77,144 @@ final class FitJudge {
                 witnesses(choice, found, covariance)));
     }
 
-    private void doubts(List<String> reasons, Found found, LimbRays.Edge edge, double scatter) {
+    /** Why there is no disc here worth a number; empty when there is. */
+    private String refusal(
+            TemplateMatcher.Match match, Found found, LimbRays.Edge edge, PlacementCovariance covariance) {
+        String planet = disc.planet().label();
+        double scatter = found.solution().bandSigma();
+        double r = found.place().equatorialRadiusPx();
+        double before = match.place().equatorialRadiusPx();
+        double moved = Math.hypot(
+                found.place().centreXPx() - match.place().centreXPx(),
+                found.place().centreYPx() - match.place().centreYPx());
+        double seen = seen(edge);
+        if (!(scatter < REFUSED_SCATTER)) {
+            return String.format(
+                    Locale.ROOT,
+                    "No limb of %s fits the picture: what is left at the edge is %.0f %% of the disc's brightness.",
+                    planet,
+                    100 * scatter);
+        }
+        if (edge.contrast() < LEAST_EDGE || found.corePx() > SOFTEST_EDGE * r) {
+            return "What looks like the disc of " + planet + " has no edge, only a soft fall of brightness.";
+        }
+        if (seen < LEAST_LIMB) {
+            return String.format(
+                    Locale.ROOT, "An edge was found along only %.0f %% of the sunlit limb of %s.", 100 * seen, planet);
+        }
+        if (moved > 0.5 * r || r < 0.55 * before || r > 1.8 * before) {
+            return "The fit of " + planet + " ran away from the place where its shape was found.";
+        }
+        if (covariance.sigmaCentrePx() > WORST_CENTRE * r) {
+            return String.format(
+                    Locale.ROOT,
+                    "The place of %s is only known to %.0f %% of its radius.",
+                    planet,
+                    100 * covariance.sigmaCentrePx() / r);
+        }
+        return "";
+    }
+
+    private record Weighted(Placement place, PlacementCovariance covariance) {}
+
+    /** Combines the picture's word on the pole angle with the hint's by weight; what hangs together with the angle moves along. */
+    private Weighted weighted(Placement place, PlacementCovariance covariance) {
+        if (hints.poleAngle().isEmpty() || !Orientation.angleSeen(disc)) {
+            return new Weighted(place, covariance);
+        }
+        FitHints.Angle hint = hints.poleAngle().get();
+        double off = Math.IEEEremainder(hint.valueDeg() - place.poleAngleDeg(), 360);
+        double variance = covariance.get(3, 3) + hint.sigmaDeg() * hint.sigmaDeg();
+        if (off * off > DISAGREE * DISAGREE * variance) {
+            return new Weighted(place, covariance);
+        }
+        double[] gain = new double[4];
+        double[][] matrix = covariance.toArray();
+        for (int i = 0; i < 4; i++) {
+            gain[i] = covariance.get(i, 3) / variance;
+        }
+        for (int i = 0; i < 4; i++) {
+            for (int j = 0; j < 4; j++) {
+                matrix[i][j] -= gain[i] * covariance.get(3, j);
+            }
+        }
+        return new Weighted(
+                new Placement(
+                        place.centreXPx() + gain[0] * off,
+                        place.centreYPx() + gain[1] * off,
+                        Math.max(1, place.equatorialRadiusPx() + gain[2] * off),
+                        place.poleAngleDeg() + gain[3] * off,
+                        place.mirrored()),
+                new PlacementCovariance(matrix));
+    }
+
+    private static double seen(LimbRays.Edge edge) {
+        return edge.expected() == 0 ? 0 : (double) edge.points() / edge.expected();
+    }
+
+    /** Which end is north shows in the rings when they are open, else in the side the Sun stands on once parity is known; belts are too alike. */
+    private boolean northOpen(Orientation.Choice choice) {
+        if (choice.northMargin().isEmpty()) {
+            return false;
+        }
+        boolean ringsTell = disc.planet().rings().isPresent()
+                && Math.abs(disc.subEarth().latCentricDeg()) > SURE_OPENING_DEG
+                && choice.northMargin().get() > RING_MARGIN;
+        boolean phaseTells = disc.phaseAngleDeg() > SURE_PHASE_DEG
+                && hints.mirrored().isPresent()
+                && choice.northMargin().get() > CLEAR_MARGIN;
+        return !ringsTell && !phaseTells;
+    }
+
+    /** Whether nobody knows if the picture is a mirror image: no hint, and a phase too small to be sure by. */
+    private boolean parityOpen(Orientation.Choice choice) {
+        return choice.mirrorMargin().isPresent()
+                && (choice.mirrorMargin().get() < CLEAR_MARGIN || disc.phaseAngleDeg() < SURE_PHASE_DEG);
+    }
+
+    /** The mirror image puts the unlit sliver on the other side, and with it the centre: half the way there counts as an error. */
+    private static PlacementCovariance withMirrorImage(PlacementCovariance covariance, Orientation.Choice choice) {
+        if (choice.mirrorImage().isEmpty()) {
+            return covariance;
+        }
+        Placement other = choice.mirrorImage().get();
+        Placement winner = choice.rough().place();
+        double[] half = {
+            (other.centreXPx() - winner.centreXPx()) * MIRROR_SHARE,
+            (other.centreYPx() - winner.centreYPx()) * MIRROR_SHARE
+        };
+        double[][] matrix = covariance.toArray();
+        for (int i = 0; i < 2; i++) {
+            for (int j = 0; j < 2; j++) {
+                matrix[i][j] += half[i] * half[j];
+            }
+        }
+        return new PlacementCovariance(matrix);
+    }
+
+    private void doubts(List<String> reasons, Found found, LimbRays.Edge edge) {
+        double scatter = found.solution().bandSigma();
         if (scatter > DOUBTFUL_SCATTER) {
             reasons.add(String.format(
-                    Locale.ROOT, "The limb is fitted badly: %.0f %% of the brightness is left at the edge.", 100 * scatter));
+                    Locale.ROOT,
+                    "The limb is fitted badly: %.0f %% of the brightness is left at the edge.",
+                    100 * scatter));
         }
-        double seen = edge.expected() == 0 ? 0 : (double) edge.points() / edge.expected();
+        double seen = seen(edge);
         if (seen < 0.6) {
+            reasons.add(String.format(Locale.ROOT, "Only %.0f %% of the sunlit limb is in the picture.", 100 * seen));
+        }
+        if (Math.abs(edge.ovalPx()) > WRONG_SHAPE * found.place().equatorialRadiusPx() && seen > 0.9) {
             reasons.add(String.format(
-                    Locale.ROOT, "Only %.0f %% of the sunlit limb is in the picture.", 100 * seen));
+                    Locale.ROOT,
+                    "The outline in the picture is %s than %s looks at that time.",
+                    edge.ovalPx() > 0 ? "flatter" : "rounder",
+                    disc.planet().label()));
         }
         boolean[] bound = found.solution().bound();
         if (bound[Slot.SUN] || bound[Slot.VIEW]) {
-            reasons.add("The darkening towards the limb came out at the end of its range, so the centre along the Sun line is less sure.");
+            reasons.add(
+                    "The darkening towards the limb came out at the end of its range, so the centre along the Sun line is less sure.");
         }
         if (found.place().equatorialRadiusPx() < 12) {
             reasons.add("The disc is under 24 px across, too small for a trustworthy scale.");
@@ -101,23 +228,23 @@ final class FitJudge {
     private void orientationDoubts(List<String> reasons, Orientation.Choice choice, Found found) {
         boolean seen = Orientation.angleSeen(disc);
         if (!seen && hints.poleAngle().isEmpty()) {
-            reasons.add("Nothing in the picture shows the pole angle of " + disc.planet().label()
-                    + "; give it by hand, by kit or from another picture of the run.");
+            reasons.add("Nothing in the picture shows the pole angle of "
+                    + disc.planet().label() + "; give it by hand, by kit or from another picture of the run.");
         }
-        boolean turned = choice.northMargin().isPresent() && choice.northMargin().get() < CLEAR_MARGIN;
-        boolean mirror = choice.mirrorMargin().isPresent() && choice.mirrorMargin().get() < CLEAR_MARGIN;
-        if (turned) {
+        if (northOpen(choice)) {
             reasons.add("North and south look alike here: the axis is found, but which end is north is undecided.");
         }
-        if (mirror) {
-            reasons.add("Mirrored or not is undecided: the picture fits both ways.");
+        if (parityOpen(choice)) {
+            reasons.add("Mirrored or not is undecided: the picture fits both ways, or nearly.");
         }
         if (seen && hints.poleAngle().isPresent()) {
             FitHints.Angle hint = hints.poleAngle().get();
             double off = Math.abs(Math.IEEEremainder(found.place().poleAngleDeg() - hint.valueDeg(), 360));
             if (off > 3 * Math.hypot(hint.sigmaDeg(), 0.3)) {
                 reasons.add(String.format(
-                        Locale.ROOT, "The pole angle found is %.1f° from the one given, more than that was said to be sure.", off));
+                        Locale.ROOT,
+                        "The pole angle found is %.1f° from the one given, more than that was said to be sure.",
+                        off));
             }
         }
     }
@@ -133,12 +260,15 @@ final class FitJudge {
         }
         Optional<Boolean> given = hints.mirrored();
         given.ifPresent(m -> list.add(new Witness("mirrored", "hint", m ? 1 : 0, 0)));
-        if (given.isEmpty() && choice.mirrorMargin().orElse(0.0) >= CLEAR_MARGIN) {
+        if (given.isEmpty() && !parityOpen(choice)) {
             list.add(new Witness("mirrored", "phase", found.place().mirrored() ? 1 : 0, 0.1));
         }
         double arcsec = disc.diameterEquatorialArcsec() / (2 * found.place().equatorialRadiusPx());
         list.add(new Witness(
-                "scale", "limb", arcsec, arcsec * covariance.sigmaRadiusPx() / found.place().equatorialRadiusPx()));
+                "scale",
+                "limb",
+                arcsec,
+                arcsec * covariance.sigmaRadiusPx() / found.place().equatorialRadiusPx()));
         return list;
     }
 

@@ -1,3 +1,4 @@
+/* SPDX-License-Identifier: Apache-2.0 */
 package oblate.disc;
 
 /**
@@ -39,9 +40,15 @@ record FitLimits(double[] low, double[] high, double[] mean, double[] sigma, dou
         limits.set(Slot.HALO, -0.3, 0.6, 0.1, 0.1);
         limits.set(Slot.TONE, 0.4, 2, 1, 0.25);
         limits.set(Slot.LEAN, -0.8, 0.8, 0, 0.05);
+        limits.set(Slot.BLACK, -0.01, 0.08, 0.01, 0.012);
         limits.set(Slot.BACK_X, -FREE, FREE, 0, 0.02);
         limits.set(Slot.BACK_Y, -FREE, FREE, 0, 0.02);
         return limits;
+    }
+
+    /** For pictures whose undershoot was not cut: black then cannot be told from the background. */
+    void holdBlack() {
+        set(Slot.BLACK, 0, 0, 0, FREE);
     }
 
     private void set(int k, double from, double to, double prior, double priorSigma) {

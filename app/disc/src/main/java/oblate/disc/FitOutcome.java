@@ -1,3 +1,4 @@
+/* SPDX-License-Identifier: Apache-2.0 */
 package oblate.disc;
 
 /** What came of a fit: a disc, or a refusal with its reason. A picture without a disc is an outcome, not an exception. */

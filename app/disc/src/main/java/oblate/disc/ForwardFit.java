@@ -1,3 +1,4 @@
+/* SPDX-License-Identifier: Apache-2.0 */
 package oblate.disc;
 
 import java.util.Arrays;
@@ -12,8 +13,10 @@ import org.hipparchus.linear.RealMatrix;
  * scatter and Cauchy weights against what the model does not know (moons, spots, captions). One use, one thread.
  */
 final class ForwardFit {
-    private static final int[] SHAPE = {Slot.SUN, Slot.VIEW, Slot.CORE, Slot.RING, Slot.RING_WIDTH, Slot.HALO, Slot.TONE};
-    private static final double CONVERGED_PX = 0.004;
+    private static final int[] SHAPE = {
+        Slot.SUN, Slot.VIEW, Slot.CORE, Slot.RING, Slot.RING_WIDTH, Slot.HALO, Slot.TONE, Slot.BLACK
+    };
+    private static final double CONVERGED_PX = 0.008;
     private static final double CAUCHY = 3;
     private static final double BAND_FACTOR = 2;
     private static final double INSIDE_FACTOR = 5;
@@ -21,9 +24,7 @@ final class ForwardFit {
     private static final int SECTORS = 36;
     private static final int INNER_SECTORS = 12;
     /** Largest steps: place 2 px, angle 3°, shapes as the notes on the method found good. */
-    private static final double[] LARGEST_STEP = {
-        2, 2, 2, Math.toRadians(3), 0.2, 0.2, 0.4, 0.5, 0.25, 0.1, 0.2
-    };
+    private static final double[] LARGEST_STEP = {2, 2, 2, Math.toRadians(3), 0.2, 0.2, 0.4, 0.5, 0.25, 0.1, 0.2};
 
     private final Plane plane;
     private final ForwardModel model;
@@ -366,7 +367,8 @@ final class ForwardFit {
             if (zone[i] < 0) {
                 continue;
             }
-            double around = Math.atan2(i / plane.width() - p[Slot.Y], i % plane.width() - p[Slot.X]) / (2 * Math.PI) + 0.5;
+            double around =
+                    Math.atan2(i / plane.width() - p[Slot.Y], i % plane.width() - p[Slot.X]) / (2 * Math.PI) + 0.5;
             int sector = zone[i] == 2
                     ? SECTORS + Math.min(INNER_SECTORS - 1, (int) (around * INNER_SECTORS))
                     : Math.min(SECTORS - 1, (int) (around * SECTORS));

@@ -1,3 +1,4 @@
+/* SPDX-License-Identifier: Apache-2.0 */
 package oblate.disc;
 
 import java.util.Arrays;
@@ -154,8 +155,10 @@ final class ForwardModel {
                 double dx = x - p[Slot.X];
                 double dy = y - p[Slot.Y];
                 double ringL = laplacian(ring, i);
-                double byCore =
-                        s * ((1 + r - h) * laplacian(core, i) - r * w * w * ringL + h * HALO_WIDTH * HALO_WIDTH * laplacian(halo, i));
+                double byCore = s
+                        * ((1 + r - h) * laplacian(core, i)
+                                - r * w * w * ringL
+                                + h * HALO_WIDTH * HALO_WIDTH * laplacian(halo, i));
                 slope[Slot.X][i] = (float) -gx;
                 slope[Slot.Y][i] = (float) -gy;
                 slope[Slot.ANGLE][i] = (float) (gy * dx - gx * dy);
@@ -175,7 +178,7 @@ final class ForwardModel {
         double foot = Math.pow(TONE_FOOT, tone);
         double footSlope = tone * foot / TONE_FOOT;
         for (int i = 0; i < value.length; i++) {
-            double signal = sum[i];
+            double signal = sum[i] - p[Slot.BLACK];
             double pass = 1;
             if (clipped) {
                 double t = signal / softness;
@@ -198,6 +201,7 @@ final class ForwardModel {
                 byTone = power * log - foot * Math.log(TONE_FOOT);
             }
             gain[i] = (float) pass;
+            slope[Slot.BLACK][i] = -1;
             double dx = (i % width - p[Slot.X]) / p[Slot.RADIUS];
             double dy = (double) (i / width - p[Slot.Y]) / p[Slot.RADIUS];
             value[i] = (float) (p[Slot.BACK] + p[Slot.BACK_X] * dx + p[Slot.BACK_Y] * dy + toned);

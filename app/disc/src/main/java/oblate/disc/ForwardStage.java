@@ -1,3 +1,4 @@
+/* SPDX-License-Identifier: Apache-2.0 */
 package oblate.disc;
 
 import java.util.Arrays;
@@ -36,15 +37,16 @@ final class ForwardStage {
     }
 
     /** Starting values of the shared parameters, lengths in picture pixels. */
-    double[] startShape(double corePx) {
+    double[] startShape(double corePx, double ring) {
         double[] p = new double[Slot.PATTERN];
         double exponent = disc.planet().appearance().limbDarkening();
         p[Slot.SUN] = exponent;
         p[Slot.VIEW] = exponent - 1;
         p[Slot.CORE] = corePx;
-        p[Slot.RING] = 2;
+        p[Slot.RING] = ring;
         p[Slot.RING_WIDTH] = 1.6;
         p[Slot.HALO] = 0.1;
+        p[Slot.BLACK] = 0.005;
         p[Slot.TONE] = 1;
         return p;
     }
@@ -69,7 +71,8 @@ final class ForwardStage {
         int cy = (int) Math.round(start.centreYPx() / bin);
         int x0 = cx - half;
         int y0 = cy - half;
-        Plane plane = picture.cut(x0 * bin, y0 * bin, (2 * half + 1) * bin, (2 * half + 1) * bin).binned(bin);
+        Plane plane = picture.cut(x0 * bin, y0 * bin, (2 * half + 1) * bin, (2 * half + 1) * bin)
+                .binned(bin);
         double[] p = start(plane, start, shared, bin, x0, y0);
         double noise = plane.pixelNoise();
         boolean clipped = clipped(plane, p);
@@ -77,7 +80,11 @@ final class ForwardStage {
         double exponent = disc.planet().appearance().limbDarkening();
         FitLimits limits = angle == null
                 ? FitLimits.usual(exponent, bin, 0, Double.POSITIVE_INFINITY, least)
-                : FitLimits.usual(exponent, bin, Math.toRadians(angle.valueDeg()), Math.toRadians(angle.sigmaDeg()), least);
+                : FitLimits.usual(
+                        exponent, bin, Math.toRadians(angle.valueDeg()), Math.toRadians(angle.sigmaDeg()), least);
+        if (!clipped) {
+            limits.holdBlack();
+        }
         ForwardModel model = new ForwardModel(
                 view, start.mirrored(), pattern(r, p[Slot.CORE], ringed), plane, clipped, Math.max(0.001, noise / 3));
         double[] full = Arrays.copyOf(p, Slot.PATTERN + model.pattern.size());

@@ -1,3 +1,4 @@
+/* SPDX-License-Identifier: Apache-2.0 */
 package oblate.disc;
 
 /** Separable Gaussian smoothing of an image that is dark at its rim: beyond the edge there is nothing. Holds scratch, so one per thread. */
@@ -31,12 +32,18 @@ final class GaussianBlur {
 
     /** Smooths {@code in} into {@code out}, which must be another array. */
     void blur(float[] in, float[] out, double sigma) {
-        float[] k = kernel(sigma);
+        blur(in, out, sigma, sigma);
+    }
+
+    /** Smooths with one width along rows and another across them. */
+    void blur(float[] in, float[] out, double alongRows, double acrossRows) {
+        float[] k = kernel(alongRows);
         for (int y = 0; y < height; y++) {
             row(in, y * width, k);
         }
+        float[] across = kernel(acrossRows);
         for (int y = 0; y < height; y++) {
-            column(out, y, k);
+            column(out, y, across);
         }
     }
 

@@ -1,3 +1,4 @@
+/* SPDX-License-Identifier: Apache-2.0 */
 package oblate.disc;
 
 import java.util.Arrays;
@@ -113,8 +114,7 @@ final class GlobePainter {
     }
 
     @SuppressWarnings("checkstyle:ParameterNumber") // plain numbers of an inner loop
-    private void inner(
-            int i, double[] p, double x, double y, double rightX, double rightY, double upX, double upY) {
+    private void inner(int i, double[] p, double x, double y, double rightX, double rightY, double upX, double upY) {
         double z = view.depth(x, y);
         double bx = view.bodyX(y, z);
         double nz = view.k * view.bodyZ(y, z);
@@ -135,8 +135,7 @@ final class GlobePainter {
     }
 
     @SuppressWarnings("checkstyle:ParameterNumber") // plain numbers of an inner loop
-    private void averaged(
-            int i, double[] p, double x, double y, double rightX, double rightY, double upX, double upY) {
+    private void averaged(int i, double[] p, double x, double y, double rightX, double rightY, double upX, double upY) {
         sumLight = 0;
         sumSun = 0;
         sumView = 0;

@@ -1,3 +1,4 @@
+/* SPDX-License-Identifier: Apache-2.0 */
 package oblate.disc;
 
 import java.util.Arrays;
@@ -22,8 +23,9 @@ final class LimbRays {
      * @param points how many
      * @param expected how many rays had a sunlit limb, in the frame or not
      * @param contrast median fall of brightness across the edge, in units of the picture's bright parts
+     * @param ovalPx how much longer the equator is than it should be when the poles fit (px): half of the two-lobed part of the offsets
      */
-    record Edge(Placement place, double scatterPx, int points, int expected, double contrast) {}
+    record Edge(Placement place, double scatterPx, int points, int expected, double contrast, double ovalPx) {}
 
     LimbRays(GlobeView view, Plane picture) {
         this.view = view;
@@ -50,7 +52,7 @@ final class LimbRays {
         double[] falls = Arrays.stream(found).mapToDouble(f -> f[3]).sorted().toArray();
         double contrast = n == 0 ? 0 : falls[n / 2];
         if (n < 12) {
-            return new Edge(start, Double.NaN, n, expected, contrast);
+            return new Edge(start, Double.NaN, n, expected, contrast, 0);
         }
         return fitted(start, found, expected, contrast);
     }
@@ -124,7 +126,29 @@ final class LimbRays {
         double r = Math.max(1, start.equatorialRadiusPx() + shift[2]);
         Placement place = new Placement(
                 start.centreXPx() + shift[0], start.centreYPx() + shift[1], r, start.poleAngleDeg(), start.mirrored());
-        return new Edge(place, scatter, found.length, expected, contrast);
+        return new Edge(place, scatter, found.length, expected, contrast, oval(found, shift));
+    }
+
+    /** Twice the median of what is left near the equator minus what is left near the poles is robust; half of that is one lobe. */
+    private double oval(double[][] found, double[] shift) {
+        double[] equator = new double[found.length];
+        double[] pole = new double[found.length];
+        int e = 0;
+        int p = 0;
+        for (double[] f : found) {
+            double rest = f[0] - f[1] * shift[0] - f[2] * shift[1] - grow(f[4]) * shift[2];
+            if (Math.abs(Math.cos(f[4])) > 0.8) {
+                equator[e++] = rest;
+            } else if (Math.abs(Math.cos(f[4])) < 0.6) {
+                pole[p++] = rest;
+            }
+        }
+        if (e < 8 || p < 8) {
+            return 0;
+        }
+        Arrays.sort(equator, 0, e);
+        Arrays.sort(pole, 0, p);
+        return equator[e / 2] - pole[p / 2];
     }
 
     /** How far the outline moves along its normal per unit of equatorial radius. */
@@ -134,7 +158,7 @@ final class LimbRays {
     }
 
     /** Three equations by elimination; a ridge keeps half-seen limbs from running away. */
-    private static double[] solve(double[][] m) {
+    static double[] solve(double[][] m) {
         for (int j = 0; j < 3; j++) {
             m[j][j] += 1e-3;
         }

@@ -1,3 +1,4 @@
+/* SPDX-License-Identifier: Apache-2.0 */
 package oblate.disc;
 
 import java.util.Optional;
@@ -97,9 +98,8 @@ public final class MarkMeasurer {
         double depthByX = -x / towards;
         double depthByY = -(normalZ * view.cosB - bx * view.sinB) / towards;
         double[] byX = places(view, bx, x, bz, new double[] {depthByX * view.cosB, 1, depthByX * view.sinB});
-        double[] byY = places(view, bx, x, bz, new double[] {
-            depthByY * view.cosB - view.sinB, 0, depthByY * view.sinB + view.cosB
-        });
+        double[] byY = places(
+                view, bx, x, bz, new double[] {depthByY * view.cosB - view.sinB, 0, depthByY * view.sinB + view.cosB});
         double r = placement.equatorialRadiusPx();
         double angle = Math.toRadians(placement.poleAngleDeg());
         int hand = placement.mirrored() ? -1 : 1;

@@ -1,3 +1,4 @@
+/* SPDX-License-Identifier: Apache-2.0 */
 package oblate.disc;
 
 import java.util.ArrayList;
@@ -18,6 +19,11 @@ final class Orientation {
     static final double CRESCENT_DEG = 40;
 
     private static final int COARSE_RADIUS_PX = 45;
+    private static final int SCAN_RADIUS_PX = 32;
+    /** From this phase on it shows on which side the Sun stands (deg). */
+    private static final double SIDE_DEG = 4;
+
+    private static final int FINALISTS = 4;
     private static final int CLEAR_RADIUS_PX = 80;
     private static final double FINE_CORE_PX = 1.6;
     private static final double FINE_RADIUS_PX = 90;
@@ -25,6 +31,7 @@ final class Orientation {
     private static final double ANGLE_STEP_DEG = 15;
     private static final double HELD_DEG = 1e-4;
     private static final double START_CORE_PX = 2;
+    private static final double WIDE_CORE_PX = 4;
 
     private final ApparentDisc disc;
     private final Plane picture;
@@ -39,8 +46,13 @@ final class Orientation {
      * @param rough the winner, at a coarse binning
      * @param northMargin by what part of itself the residual of the same axis turned upside down is larger; empty when the hint decided
      * @param mirrorMargin the same for the mirror image; empty when the hint decided
+     * @param mirrorImage where the disc lies if the picture is the mirror image of what was chosen
      */
-    record Choice(Found rough, Optional<Double> northMargin, Optional<Double> mirrorMargin) {}
+    record Choice(
+            Found rough,
+            Optional<Double> northMargin,
+            Optional<Double> mirrorMargin,
+            Optional<Placement> mirrorImage) {}
 
     Orientation(ApparentDisc disc, Plane picture, FitHints hints) {
         this.disc = disc;
@@ -74,7 +86,12 @@ final class Orientation {
 
     /** A coarse fit from one start. */
     Found rough(Placement start) {
-        return stage.fit(start, stage.startShape(START_CORE_PX), prior(start.poleAngleDeg()), bin(start, COARSE_RADIUS_PX), 6, 12);
+        int bin = bin(start, COARSE_RADIUS_PX);
+        Found narrow = stage.fit(start, stage.startShape(START_CORE_PX, 2), prior(start.poleAngleDeg()), bin, 6, 12);
+        // From a narrow start the fit may fall into a valley of too narrow a blur and too small a disc; a wide start
+        // finds the other one.
+        Found wide = stage.fit(start, stage.startShape(WIDE_CORE_PX, 3), prior(start.poleAngleDeg()), bin, 6, 16);
+        return wide.solution().loss() < narrow.solution().loss() ? wide : narrow;
     }
 
     /** The full fit. */
@@ -97,8 +114,9 @@ final class Orientation {
         boolean northOpen = hints.poleAngle().isEmpty() && !angleHeld;
         boolean mirrorOpen = hints.mirrored().isEmpty();
         if (!northOpen && !mirrorOpen) {
-            return new Choice(best, Optional.empty(), Optional.empty());
+            return new Choice(best, Optional.empty(), Optional.empty(), Optional.empty());
         }
+        double clear = view.ringOuter > 0 ? COARSE_RADIUS_PX : CLEAR_RADIUS_PX;
         List<Found> tries = new ArrayList<>();
         for (int turn = 0; turn <= (northOpen ? 1 : 0); turn++) {
             for (int mirror = 0; mirror <= (mirrorOpen ? 1 : 0); mirror++) {
@@ -109,15 +127,20 @@ final class Orientation {
                         p.equatorialRadiusPx(),
                         p.poleAngleDeg() + 180 * turn,
                         p.mirrored() ^ mirror == 1);
-                tries.add(stage.fit(
-                        other, best.shared(), prior(other.poleAngleDeg()), bin(other, CLEAR_RADIUS_PX), 3, 8));
+                tries.add(stage.fit(other, best.shared(), prior(other.poleAngleDeg()), bin(other, clear), 3, 8));
             }
         }
-        Found winner = tries.stream().min(Comparator.comparingDouble(f -> f.solution().loss())).orElse(best);
+        Found winner = tries.stream()
+                .min(Comparator.comparingDouble(f -> f.solution().loss()))
+                .orElse(best);
         return new Choice(
                 winner,
                 northOpen ? Optional.of(margin(tries, winner, false)) : Optional.empty(),
-                mirrorOpen ? Optional.of(margin(tries, winner, true)) : Optional.empty());
+                mirrorOpen ? Optional.of(margin(tries, winner, true)) : Optional.empty(),
+                tries.stream()
+                        .filter(f -> f.place().mirrored() != winner.place().mirrored())
+                        .min(Comparator.comparingDouble(f -> f.solution().loss()))
+                        .map(Found::place));
     }
 
     /** Best loss among the tries on the other side, over the winner's, minus one. */
@@ -150,22 +173,31 @@ final class Orientation {
         return second.solution().loss() < first.solution().loss() ? second : first;
     }
 
-    /** Scans the pole angle over half a turn (or a whole one on crescents) with coarse fits and returns the best start. */
+    /** Scans the pole angle over half a turn, or a whole one where the Sun's side shows, or near the template's on crescents, with coarse fits and returns the best start. */
     private Placement axis(Placement match) {
         boolean crescent = disc.phaseAngleDeg() > CRESCENT_DEG;
-        Placement best = match;
-        double least = Double.POSITIVE_INFINITY;
         double from = crescent ? match.poleAngleDeg() - 20 : 0;
-        double to = crescent ? match.poleAngleDeg() + 20 : 179;
+        double to = crescent ? match.poleAngleDeg() + 20 : disc.phaseAngleDeg() > SIDE_DEG ? 359 : 179;
+        List<Found> scan = new ArrayList<>();
         for (double angle = from; angle <= to; angle += crescent ? 10 : ANGLE_STEP_DEG) {
             Placement start = new Placement(
                     match.centreXPx(), match.centreYPx(), match.equatorialRadiusPx(), angle, match.mirrored());
-            Found found = stage.fit(start, stage.startShape(START_CORE_PX), null, bin(start, COARSE_RADIUS_PX), 5, 4);
-            if (found.solution().loss() < least) {
-                least = found.solution().loss();
-                best = found.place();
+            scan.add(stage.fit(start, stage.startShape(START_CORE_PX, 2), null, bin(start, SCAN_RADIUS_PX), 5, 4));
+        }
+        scan.sort(Comparator.comparingDouble(f -> f.solution().loss()));
+        List<Found> finals = new ArrayList<>();
+        for (Found f : scan) {
+            boolean near = finals.stream()
+                    .anyMatch(g -> Math.abs(Math.IEEEremainder(
+                                    f.place().poleAngleDeg() - g.place().poleAngleDeg(), 360))
+                            < ANGLE_STEP_DEG);
+            if (!near && finals.size() < FINALISTS) {
+                finals.add(rough(f.place()));
             }
         }
-        return best;
+        return finals.stream()
+                .min(Comparator.comparingDouble(f -> f.solution().loss()))
+                .map(Found::place)
+                .orElse(match);
     }
 }

@@ -1,3 +1,4 @@
+/* SPDX-License-Identifier: Apache-2.0 */
 package oblate.disc;
 
 /**
@@ -22,7 +23,8 @@ public record Placement(
      */
     public Placement {
         if (!Double.isFinite(centreXPx + centreYPx + poleAngleDeg) || !(equatorialRadiusPx > 0)) {
-            throw new IllegalArgumentException(centreXPx + " " + centreYPx + " " + equatorialRadiusPx + " " + poleAngleDeg);
+            throw new IllegalArgumentException(
+                    centreXPx + " " + centreYPx + " " + equatorialRadiusPx + " " + poleAngleDeg);
         }
         poleAngleDeg = Math.IEEEremainder(poleAngleDeg, 360);
     }

@@ -1,3 +1,4 @@
+/* SPDX-License-Identifier: Apache-2.0 */
 package oblate.disc;
 
 import java.util.Arrays;
@@ -59,5 +60,15 @@ public final class PlacementCovariance {
     /** Standard error of the pole angle (deg). */
     public double sigmaPoleAngleDeg() {
         return Math.sqrt(matrix[3][3]);
+    }
+
+    @Override
+    public boolean equals(Object other) {
+        return other instanceof PlacementCovariance c && Arrays.deepEquals(matrix, c.matrix);
+    }
+
+    @Override
+    public int hashCode() {
+        return Arrays.deepHashCode(matrix);
     }
 }

@@ -1,3 +1,4 @@
+/* SPDX-License-Identifier: Apache-2.0 */
 package oblate.disc;
 
 import java.util.Arrays;
@@ -8,6 +9,8 @@ import oblate.image.PixelGrid;
  * changed after it is made.
  */
 record Plane(int width, int height, float[] samples) {
+    private static final float FLAT_ROW = 0.02f;
+    private static final float LIVELY_ROW = 0.3f;
 
     /** One channel of a picture, black at 0 and the 99th percentile at 1. */
     static Plane of(PixelGrid pixels, float[] channel) {
@@ -32,7 +35,34 @@ record Plane(int width, int height, float[] samples) {
         for (int i = 0; i < samples.length; i++) {
             samples[i] = Float.isFinite(channel[i]) ? (channel[i] - low) * scale : Float.NaN;
         }
+        forgetLostLines(samples, pixels.widthPx(), pixels.heightPx());
         return new Plane(pixels.widthPx(), pixels.heightPx(), samples);
+    }
+
+    /** Rows without any contrast between rows that have some are lines that were lost, not dark sky: nothing is known there. */
+    private static void forgetLostLines(float[] samples, int width, int height) {
+        boolean[] flat = new boolean[height];
+        int first = -1;
+        int last = -1;
+        for (int y = 0; y < height; y++) {
+            float low = Float.POSITIVE_INFINITY;
+            float high = Float.NEGATIVE_INFINITY;
+            for (int x = 0; x < width; x++) {
+                float v = samples[y * width + x];
+                low = Math.min(low, v);
+                high = Math.max(high, v);
+            }
+            flat[y] = high - low < FLAT_ROW;
+            if (high - low > LIVELY_ROW) {
+                first = first < 0 ? y : first;
+                last = y;
+            }
+        }
+        for (int y = first + 1; y > 0 && y < last; y++) {
+            if (flat[y]) {
+                Arrays.fill(samples, y * width, (y + 1) * width, Float.NaN);
+            }
+        }
     }
 
     /** Whether two samples differ. */
@@ -46,6 +76,19 @@ record Plane(int width, int height, float[] samples) {
             }
         }
         return high > low;
+    }
+
+    /** Median of the known samples; 0 without any. */
+    float median() {
+        float[] finite = new float[samples.length];
+        int n = 0;
+        for (float v : samples) {
+            if (!Float.isNaN(v)) {
+                finite[n++] = v;
+            }
+        }
+        Arrays.sort(finite, 0, n);
+        return n == 0 ? 0 : finite[n / 2];
     }
 
     float at(int x, int y) {

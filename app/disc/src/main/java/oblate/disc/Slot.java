@@ -1,3 +1,4 @@
+/* SPDX-License-Identifier: Apache-2.0 */
 package oblate.disc;
 
 /**
@@ -35,8 +36,10 @@ final class Slot {
     static final int BACK_Y = 13;
     /** Relative brightness slope along the equator, per radius. */
     static final int LEAN = 14;
+    /** Brightness that the finishing took for black and cut away. */
+    static final int BLACK = 15;
     /** First value of the pattern. */
-    static final int PATTERN = 15;
+    static final int PATTERN = 16;
 
     private Slot() {}
 }

@@ -1,3 +1,4 @@
+/* SPDX-License-Identifier: Apache-2.0 */
 package oblate.disc;
 
 import oblate.sky.ApparentDisc;
@@ -12,6 +13,7 @@ final class StartSearch {
     /** From this phase on the lit shape is so far from the whole disc that its direction matters (deg). */
     private static final double CRESCENT_DEG = 40;
 
+    private static final double CRESCENT_STEP_DEG = 30;
     private static final double SMALLEST_PX = 3;
     private static final double LARGEST_PX = 1e6;
 
@@ -36,7 +38,11 @@ final class StartSearch {
             Placement near = hints.near().get();
             double r = near.equatorialRadiusPx();
             TemplateMatcher.Match match = matcher.find(
-                    picture, hints.poleAngle().map(FitHints.Angle::valueDeg).orElse(near.poleAngleDeg()), mirrored, r * 0.75, r * 1.35);
+                    picture,
+                    hints.poleAngle().map(FitHints.Angle::valueDeg).orElse(near.poleAngleDeg()),
+                    mirrored,
+                    r * 0.75,
+                    r * 1.35);
             return match;
         }
         if (hints.poleAngle().isPresent()) {
@@ -52,9 +58,11 @@ final class StartSearch {
     }
 
     private TemplateMatcher.Match anyAngle(boolean mirrored) {
-        double step = view.ringOuter > 0 ? 15 : 30;
+        if (view.ringOuter > 0) {
+            return ringAngle(mirrored);
+        }
         TemplateMatcher.Match best = null;
-        for (double angle = 0; angle < (view.ringOuter > 0 ? 180 : 360); angle += step) {
+        for (double angle = 0; angle < 360; angle += CRESCENT_STEP_DEG) {
             double from = best == null ? SMALLEST_PX : best.place().equatorialRadiusPx() * 0.6;
             double to = best == null ? LARGEST_PX : best.place().equatorialRadiusPx() * 1.7;
             best = better(best, matcher.find(picture, angle, mirrored, from, to));
@@ -63,8 +71,49 @@ final class StartSearch {
             return null;
         }
         double at = best.place().poleAngleDeg();
-        best = turned(best, at - step, at + step, view.ringOuter > 0 ? 2 : 10);
-        return view.ringOuter > 0 ? turned(best, best.place().poleAngleDeg() + 180, best.place().poleAngleDeg() + 180, 1) : best;
+        return turned(best, at - 20, at + 20, 10);
+    }
+
+    /** Rings lie along the long axis of the light; round it the angle is scanned finely, because thin rings are missed by coarse steps. */
+    private TemplateMatcher.Match ringAngle(boolean mirrored) {
+        double axis = longAxisDeg();
+        TemplateMatcher.Match best = null;
+        for (double off = -12; off <= 12; off += 4) {
+            best = better(best, matcher.find(picture, axis + off, mirrored, SMALLEST_PX, LARGEST_PX));
+        }
+        if (best == null) {
+            return null;
+        }
+        double at = best.place().poleAngleDeg();
+        best = turned(best, at - 3, at + 3, 1.5);
+        double upsideDown = best.place().poleAngleDeg() + 180;
+        return turned(best, upsideDown, upsideDown, 1);
+    }
+
+    /** Pole angle (deg) across the principal axis of the light above the background. */
+    private double longAxisDeg() {
+        double floor = picture.median() + 0.05;
+        double[] m = new double[6];
+        for (int y = 0; y < picture.height(); y++) {
+            for (int x = 0; x < picture.width(); x++) {
+                double v = Math.min(1, picture.at(x, y) - floor);
+                if (v > 0) {
+                    m[0] += v;
+                    m[1] += v * x;
+                    m[2] += v * y;
+                    m[3] += v * x * x;
+                    m[4] += v * x * y;
+                    m[5] += v * y * y;
+                }
+            }
+        }
+        if (m[0] == 0) {
+            return 0;
+        }
+        double xx = m[3] / m[0] - m[1] * m[1] / m[0] / m[0];
+        double xy = m[4] / m[0] - m[1] * m[2] / m[0] / m[0];
+        double yy = m[5] / m[0] - m[2] * m[2] / m[0] / m[0];
+        return -Math.toDegrees(Math.atan2(2 * xy, xx - yy)) / 2;
     }
 
     /** Scans the angle with the radius nearly held. */

@@ -1,3 +1,4 @@
+/* SPDX-License-Identifier: Apache-2.0 */
 package oblate.disc;
 
 import oblate.sky.ApparentDisc;
@@ -63,7 +64,8 @@ final class TemplateMatcher {
             int half = (int) Math.ceil(2.2 * r * extent);
             int x0 = (int) scaled.place().centreXPx() - half;
             int y0 = (int) scaled.place().centreYPx() - half;
-            Match again = find(picture.cut(x0, y0, 2 * half, 2 * half), angleDeg, mirrored, r * 0.7, r * 1.4, deeper - 1);
+            Match again =
+                    find(picture.cut(x0, y0, 2 * half, 2 * half), angleDeg, mirrored, r * 0.7, r * 1.4, deeper - 1);
             if (again != null) {
                 return new Match(scaled(again, 1, x0, y0).place(), again.correlation(), best.explained());
             }
@@ -184,7 +186,8 @@ final class TemplateMatcher {
                         double x = hand * (px * Math.cos(a) - py * Math.sin(a)) / radius;
                         double y = -(px * Math.sin(a) + py * Math.cos(a)) / radius;
                         value += brightness(x, y) / 9;
-                        near |= brightness(x / SURROUND, y / SURROUND) > 0 || Math.hypot(x, y / view.axisRatio) < SURROUND;
+                        near |= brightness(x / SURROUND, y / SURROUND) > 0
+                                || Math.hypot(x, y / view.axisRatio) < SURROUND;
                     }
                     if (near) {
                         shape.re[i] = value;

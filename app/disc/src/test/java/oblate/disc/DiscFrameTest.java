@@ -1,3 +1,4 @@
+/* SPDX-License-Identifier: Apache-2.0 */
 package oblate.disc;
 
 import static org.assertj.core.api.Assertions.assertThat;
@@ -30,13 +31,14 @@ class DiscFrameTest {
                 Objects.requireNonNull(getClass().getResourceAsStream("frame_numpy.csv")), StandardCharsets.UTF_8))) {
             rows = in.lines()
                     .filter(line -> !line.startsWith("#") && !line.startsWith("polar"))
-                    .map(line -> Arrays.stream(line.split(",")).mapToDouble(Double::parseDouble).toArray())
+                    .map(line -> Arrays.stream(line.split(","))
+                            .mapToDouble(Double::parseDouble)
+                            .toArray())
                     .toList();
         }
         assertThat(rows).hasSize(60);
         for (double[] r : rows) {
-            PlanetModel planet =
-                    TestDiscs.planet("x", r[0], r[1] > 0 ? LongitudeSense.EAST : LongitudeSense.WEST, 500);
+            PlanetModel planet = TestDiscs.planet("x", r[0], r[1] > 0 ? LongitudeSense.EAST : LongitudeSense.WEST, 500);
             DiscFrame frame = new DiscFrame(
                     TestDiscs.disc(planet, r[2], r[3], r[4], r[5]), new Placement(r[6], r[7], r[8], r[9], r[10] > 0.5));
             PixelPoint pixel = frame.place(r[11], r[12]).orElseThrow();
@@ -66,17 +68,20 @@ class DiscFrameTest {
     @Test
     void westLongitudeGrowsToTheLeftWhenNorthIsUp() {
         ApparentDisc west = TestDiscs.disc(TestDiscs.jupiter(), 100, 2, 100, 2);
-        ApparentDisc east =
-                TestDiscs.disc(TestDiscs.planet("venus", 1, LongitudeSense.EAST, -1.48), 100, 2, 100, 2);
+        ApparentDisc east = TestDiscs.disc(TestDiscs.planet("venus", 1, LongitudeSense.EAST, -1.48), 100, 2, 100, 2);
         Placement upright = new Placement(200, 200, 100, 0, false);
         Placement mirror = new Placement(200, 200, 100, 0, true);
-        assertThat(new DiscFrame(west, upright).place(110, 0).orElseThrow().xPx()).isLessThan(190);
-        assertThat(new DiscFrame(west, mirror).place(110, 0).orElseThrow().xPx()).isGreaterThan(210);
-        assertThat(new DiscFrame(east, upright).place(110, 0).orElseThrow().xPx()).isGreaterThan(210);
-        assertThat(new DiscFrame(west, upright).locate(150, 200).orElseThrow().fromMeridianDeg()).isCloseTo(30, within(0.2));
+        assertThat(new DiscFrame(west, upright).place(110, 0).orElseThrow().xPx())
+                .isLessThan(190);
+        assertThat(new DiscFrame(west, mirror).place(110, 0).orElseThrow().xPx())
+                .isGreaterThan(210);
+        assertThat(new DiscFrame(east, upright).place(110, 0).orElseThrow().xPx())
+                .isGreaterThan(210);
+        assertThat(new DiscFrame(west, upright).locate(150, 200).orElseThrow().fromMeridianDeg())
+                .isCloseTo(30, within(0.2));
     }
 
-    @Property(tries = 400)
+    @Property(tries = 400, seed = "20")
     void placeUndoesLocate(
             @ForAll @DoubleRange(min = 0.85, max = 1) double ratio,
             @ForAll boolean east,
@@ -100,20 +105,24 @@ class DiscFrameTest {
     }
 
     /** On the outline the line of sight touches the globe: just inside is on the disc at nearly 90° emission, just outside is off. */
-    @Property(tries = 200)
+    @Property(tries = 200, seed = "20")
     void outlineIsWhereTheGlobeEnds(
             @ForAll @DoubleRange(min = 0.85, max = 1) double ratio,
             @ForAll @DoubleRange(min = -90, max = 90) double subLat,
             @ForAll @DoubleRange(min = -180, max = 180) double angle) {
         PlanetModel planet = TestDiscs.planet("x", ratio, LongitudeSense.WEST, 500);
-        DiscFrame frame = new DiscFrame(TestDiscs.disc(planet, 300, subLat, 20, -3), new Placement(0, 0, 100, angle, false));
+        DiscFrame frame =
+                new DiscFrame(TestDiscs.disc(planet, 300, subLat, 20, -3), new Placement(0, 0, 100, angle, false));
         for (PixelPoint p : frame.outline().points()) {
             assertThat(frame.locate(p.xPx() * 1.0001, p.yPx() * 1.0001)).isEmpty();
-            assertThat(frame.locate(p.xPx() * 0.9999, p.yPx() * 0.9999).orElseThrow().emissionDeg()).isGreaterThan(88);
+            assertThat(frame.locate(p.xPx() * 0.9999, p.yPx() * 0.9999)
+                            .orElseThrow()
+                            .emissionDeg())
+                    .isGreaterThan(88);
         }
     }
 
-    @Property(tries = 200)
+    @Property(tries = 200, seed = "20")
     void terminatorIsWhereTheSunStandsOnTheHorizon(
             @ForAll @DoubleRange(min = 0.85, max = 1) double ratio,
             @ForAll @DoubleRange(min = -60, max = 60) double subLat,
@@ -128,17 +137,19 @@ class DiscFrameTest {
         List<PixelPoint> points = frame.terminator().orElseThrow().points();
         assertThat(points).hasSize(181);
         for (PixelPoint p : points.subList(1, 180)) {
-            assertThat(frame.locate(p.xPx(), p.yPx()).orElseThrow().incidenceDeg()).isCloseTo(90, within(1e-3));
+            assertThat(frame.locate(p.xPx(), p.yPx()).orElseThrow().incidenceDeg())
+                    .isCloseTo(90, within(1e-3));
         }
     }
 
     @Test
     void fullDiscHasNoTerminator() {
-        assertThat(new DiscFrame(TestDiscs.disc(TestDiscs.jupiter(), 5, 3, 5, 3), new Placement(0, 0, 50, 0, false)).terminator())
+        assertThat(new DiscFrame(TestDiscs.disc(TestDiscs.jupiter(), 5, 3, 5, 3), new Placement(0, 0, 50, 0, false))
+                        .terminator())
                 .isEmpty();
     }
 
-    @Property(tries = 100)
+    @Property(tries = 100, seed = "20")
     void gridLinesLieOnTheirLongitudesAndLatitudes(
             @ForAll @DoubleRange(min = -90, max = 90) double subLat,
             @ForAll @DoubleRange(min = 0, max = 359.9) double meridian) {
@@ -192,7 +203,8 @@ class DiscFrameTest {
         assertThat(tilted.rings()).hasSize(2);
         DiscFrame open = new DiscFrame(TestDiscs.disc(saturn, 0, 90, 0, 90), new Placement(0, 0, 100, 0, false));
         assertThat(open.rings()).hasSize(2).allMatch(r -> r.points().size() == 361);
-        assertThat(new DiscFrame(TestDiscs.disc(TestDiscs.jupiter(), 0, 20, 0, 20), new Placement(0, 0, 9, 0, false)).rings())
+        assertThat(new DiscFrame(TestDiscs.disc(TestDiscs.jupiter(), 0, 20, 0, 20), new Placement(0, 0, 9, 0, false))
+                        .rings())
                 .isEmpty();
     }
 }

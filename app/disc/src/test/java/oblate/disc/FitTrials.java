@@ -1,3 +1,4 @@
+/* SPDX-License-Identifier: Apache-2.0 */
 package oblate.disc;
 
 import java.io.IOException;
@@ -60,9 +61,17 @@ final class FitTrials {
             int column = k;
             double[] v = errors.stream().mapToDouble(e -> e[column]).sorted().toArray();
             System.out.printf(
-                    Locale.ROOT, "%-11s median %.3f  90th %.3f  worst %.3f%n", names[k], v[v.length / 2], v[(int) (0.9 * (v.length - 1) + 0.5)], v[v.length - 1]);
+                    Locale.ROOT,
+                    "%-11s median %.3f  90th %.3f  worst %.3f%n",
+                    names[k],
+                    v[v.length / 2],
+                    v[(int) (0.9 * (v.length - 1) + 0.5)],
+                    v[v.length - 1]);
         }
-        System.out.printf(Locale.ROOT, "mean radius bias %.3f %%%n", errors.stream().mapToDouble(e -> e[4]).average().orElse(0));
+        System.out.printf(
+                Locale.ROOT,
+                "mean radius bias %.3f %%%n",
+                errors.stream().mapToDouble(e -> e[4]).average().orElse(0));
         String[] kinds = {"x", "y", "radius", "pole"};
         for (int k = 0; k < kinds.length; k++) {
             int column = 5 + k;

@@ -1,3 +1,4 @@
+/* SPDX-License-Identifier: Apache-2.0 */
 package oblate.disc;
 
 import static org.assertj.core.api.Assertions.assertThat;
@@ -48,7 +49,7 @@ class MarkMeasurerTest {
         assertThat(measurer.measure(frame, none, new PixelPoint(10, 10), 1, 0)).isEmpty();
     }
 
-    @Property(tries = 100)
+    @Property(tries = 100, seed = "20")
     void partsMatchDifferencesOfTheFrame(
             @ForAll @DoubleRange(min = -75, max = 75) double angle,
             @ForAll boolean mirrored,
@@ -80,16 +81,18 @@ class MarkMeasurerTest {
             lon[i] = Math.IEEEremainder(two[0].lonIauDeg() - two[1].lonIauDeg(), 360) / (2 * h);
             latitude[i] = (two[0].latGraphicDeg() - two[1].latGraphicDeg()) / (2 * h);
         }
-        measurer.measure(frame, PlacementCovariance.diagonal(0.3, 0.2, 0.5, 0.4), pixel, 0.7, 0).ifPresent(m -> {
-            ErrorBudget e = m.errors();
-            assertThat(e.centreLonDeg()).isCloseTo(Math.hypot(0.3 * lon[0], 0.2 * lon[1]), within(1e-4));
-            assertThat(e.centreLatDeg()).isCloseTo(Math.hypot(0.3 * latitude[0], 0.2 * latitude[1]), within(1e-4));
-            assertThat(e.scaleLonDeg()).isCloseTo(Math.abs(0.5 * lon[2]), within(1e-4));
-            assertThat(e.scaleLatDeg()).isCloseTo(Math.abs(0.5 * latitude[2]), within(1e-4));
-            assertThat(e.angleLonDeg()).isCloseTo(Math.abs(0.4 * lon[3]), within(1e-4));
-            assertThat(e.angleLatDeg()).isCloseTo(Math.abs(0.4 * latitude[3]), within(1e-4));
-            assertThat(e.pickLonDeg()).isCloseTo(0.7 * Math.hypot(lon[0], lon[1]), within(1e-4));
-        });
+        measurer.measure(frame, PlacementCovariance.diagonal(0.3, 0.2, 0.5, 0.4), pixel, 0.7, 0)
+                .ifPresent(m -> {
+                    ErrorBudget e = m.errors();
+                    assertThat(e.centreLonDeg()).isCloseTo(Math.hypot(0.3 * lon[0], 0.2 * lon[1]), within(1e-4));
+                    assertThat(e.centreLatDeg())
+                            .isCloseTo(Math.hypot(0.3 * latitude[0], 0.2 * latitude[1]), within(1e-4));
+                    assertThat(e.scaleLonDeg()).isCloseTo(Math.abs(0.5 * lon[2]), within(1e-4));
+                    assertThat(e.scaleLatDeg()).isCloseTo(Math.abs(0.5 * latitude[2]), within(1e-4));
+                    assertThat(e.angleLonDeg()).isCloseTo(Math.abs(0.4 * lon[3]), within(1e-4));
+                    assertThat(e.angleLatDeg()).isCloseTo(Math.abs(0.4 * latitude[3]), within(1e-4));
+                    assertThat(e.pickLonDeg()).isCloseTo(0.7 * Math.hypot(lon[0], lon[1]), within(1e-4));
+                });
     }
 
     /** Draws placements and picks with a correlated covariance and compares the scatter of the places with the stated totals. */
@@ -104,7 +107,8 @@ class MarkMeasurerTest {
         Random random = new Random(7);
         for (double[] place : new double[][] {{0, 0}, {45, 20}, {-50, -40}, {10, 60}}) {
             PixelPoint pixel = frame.place(40 + place[0], place[1]).orElseThrow();
-            Measured stated = measurer.measure(frame, covariance, pixel, 0.4, 20).orElseThrow();
+            Measured stated =
+                    measurer.measure(frame, covariance, pixel, 0.4, 20).orElseThrow();
             double sumLon = 0;
             double sumLat = 0;
             int n = 4000;
@@ -117,7 +121,10 @@ class MarkMeasurerTest {
                         .locate(pixel.xPx() + 0.4 * random.nextGaussian(), pixel.yPx() + 0.4 * random.nextGaussian())
                         .orElseThrow();
                 double time = 20 * random.nextGaussian() * 870.536 / 86400;
-                sumLon += Math.pow(Math.IEEEremainder(seen.lonIauDeg() + time - stated.point().lonIauDeg(), 360), 2);
+                sumLon += Math.pow(
+                        Math.IEEEremainder(
+                                seen.lonIauDeg() + time - stated.point().lonIauDeg(), 360),
+                        2);
                 sumLat += Math.pow(seen.latGraphicDeg() - stated.point().latGraphicDeg(), 2);
             }
             assertThat(Math.sqrt(sumLon / n) / stated.errors().totalLonDeg()).isBetween(0.95, 1.06);

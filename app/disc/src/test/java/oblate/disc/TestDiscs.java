@@ -1,3 +1,4 @@
+/* SPDX-License-Identifier: Apache-2.0 */
 package oblate.disc;
 
 import java.util.List;
@@ -33,9 +34,8 @@ final class TestDiscs {
                 new RotationSystem("2", "System II", 0, degPerDay - 0.266, "test"));
         RotationElements pole = new RotationElements(0, 0, 90, 0, List.of(), List.of(), List.of(), "test");
         Spheroid figure = new Spheroid(70000, 70000 * polarRatio, "test");
-        Optional<Rings> rings = id.equals("saturn")
-                ? Optional.of(new Rings(70000 * 1.526, 70000 * 2.269, "test"))
-                : Optional.empty();
+        Optional<Rings> rings =
+                id.equals("saturn") ? Optional.of(new Rings(70000 * 1.526, 70000 * 2.269, "test")) : Optional.empty();
         return new Planet(id, new Globe(5, figure, pole, systems, "iau", sense), rings);
     }
 
@@ -43,23 +43,26 @@ final class TestDiscs {
         return planet("jupiter", 0.93513, LongitudeSense.WEST, 870.536);
     }
 
-    static ApparentDisc disc(
-            PlanetModel planet, double cm, double subLatCentric, double sunLon, double sunLatCentric) {
+    static ApparentDisc disc(PlanetModel planet, double cm, double subLatCentric, double sunLon, double sunLatCentric) {
         Spheroid figure = planet.globe().figure();
         SubPoint earth = new SubPoint(
-                planet.globe(), List.of(cm, (cm + 40) % 360), subLatCentric, figure.graphicFromCentricDeg(subLatCentric));
+                planet.globe(),
+                List.of(cm, (cm + 40) % 360),
+                subLatCentric,
+                figure.graphicFromCentricDeg(subLatCentric));
         SubPoint sun = new SubPoint(
                 planet.globe(),
                 List.of(sunLon, (sunLon + 40) % 360),
                 sunLatCentric,
                 figure.graphicFromCentricDeg(sunLatCentric));
-        double phase = Math.toDegrees(Math.acos(Math.sin(Math.toRadians(subLatCentric))
-                        * Math.sin(Math.toRadians(sunLatCentric))
-                + Math.cos(Math.toRadians(subLatCentric))
-                        * Math.cos(Math.toRadians(sunLatCentric))
-                        * Math.cos(Math.toRadians(sunLon - cm))));
-        Optional<RingAspect> rings =
-                planet.rings().map(r -> new RingAspect(subLatCentric, sunLatCentric, 20, 20 * Math.sin(Math.toRadians(Math.abs(subLatCentric)))));
+        double phase = Math.toDegrees(
+                Math.acos(Math.sin(Math.toRadians(subLatCentric)) * Math.sin(Math.toRadians(sunLatCentric))
+                        + Math.cos(Math.toRadians(subLatCentric))
+                                * Math.cos(Math.toRadians(sunLatCentric))
+                                * Math.cos(Math.toRadians(sunLon - cm))));
+        Optional<RingAspect> rings = planet.rings()
+                .map(r -> new RingAspect(
+                        subLatCentric, sunLatCentric, 20, 20 * Math.sin(Math.toRadians(Math.abs(subLatCentric)))));
         return new ApparentDisc(
                 planet,
                 new UtcTime(14000, 0),

@@ -1,3 +1,4 @@
+/* SPDX-License-Identifier: Apache-2.0 */
 package oblate.image;
 
 import java.nio.file.Path;
@@ -40,7 +41,10 @@ public final class CaptureTimes {
                 .map(Testimony::exposureS)
                 .filter(OptionalDouble::isPresent)
                 .findFirst()
-                .orElse(wish.exposureS().isPresent() && wish.exposureS().getAsDouble() > 0 ? wish.exposureS() : OptionalDouble.empty());
+                .orElse(
+                        wish.exposureS().isPresent() && wish.exposureS().getAsDouble() > 0
+                                ? wish.exposureS()
+                                : OptionalDouble.empty());
         List<TimeClaim> claims = new ArrayList<>();
         List<List<ReadTime>> all = new ArrayList<>();
         Set<String> remarks = new LinkedHashSet<>();
@@ -55,7 +59,8 @@ public final class CaptureTimes {
         }
         refuseUsersWord(file, all.get(0));
         for (List<ReadTime> readings : all) {
-            Optional<ReadTime> first = readings.stream().filter(r -> r.instant().isPresent()).findFirst();
+            Optional<ReadTime> first =
+                    readings.stream().filter(r -> r.instant().isPresent()).findFirst();
             if (first.isPresent()) {
                 return new Decision(wish, exposureS, first.get(), readings).finding(all, claims, remarks);
             }
@@ -73,10 +78,16 @@ public final class CaptureTimes {
                 .orElseThrow(() -> new ProblemException(
                         ImageProblem.BAD_TIME, file, text, "the time given for it", "it is no ISO 8601 date and time"));
         if (time.fault().isPresent()) {
-            throw new ProblemException(ImageProblem.BAD_TIME, file, text, "the time given for it", time.fault().get());
+            throw new ProblemException(
+                    ImageProblem.BAD_TIME,
+                    file,
+                    text,
+                    "the time given for it",
+                    time.fault().get());
         }
         return new Testimony(
-                List.of(Testimony.statement(time, TimeSource.USER, "the time given", TimeMeaning.UNSTATED, OptionalDouble.empty())),
+                List.of(Testimony.statement(
+                        time, TimeSource.USER, "the time given", TimeMeaning.UNSTATED, OptionalDouble.empty())),
                 List.of(),
                 OptionalDouble.empty());
     }
@@ -85,7 +96,8 @@ public final class CaptureTimes {
     private static void refuseUsersWord(Path file, List<ReadTime> readings) {
         for (ReadTime reading : readings) {
             if (reading.why().isPresent()) {
-                String why = reading.claim().offset().isEmpty() && !reading.why().get().contains("(clocks")
+                String why = reading.claim().offset().isEmpty()
+                                && !reading.why().get().contains("(clocks")
                         ? "it has no zone"
                         : reading.why().get().replaceAll("\\.$", "");
                 throw new ProblemException(
@@ -95,7 +107,9 @@ public final class CaptureTimes {
     }
 
     private static String whyNone(Path file, Set<String> remarks) {
-        String found = remarks.isEmpty() ? "nothing in the file, its name or a note beside it says when" : String.join(" ", remarks);
+        String found = remarks.isEmpty()
+                ? "nothing in the file, its name or a note beside it says when"
+                : String.join(" ", remarks);
         return file + ": its capture time is not known (" + found.replaceAll("\\.$", "")
                 + "); give it as 2031-03-24T21:05:30Z, put it into the file's name as 20310324T210530Z, or write it into a note beside the"
                 + " file with the same name and the ending .txt";
@@ -117,7 +131,8 @@ public final class CaptureTimes {
                 return Optional.empty();
             }
             return siblings.stream()
-                    .filter(r -> r.claim().meaning() == TimeMeaning.END && r.instant().isPresent())
+                    .filter(r -> r.claim().meaning() == TimeMeaning.END
+                            && r.instant().isPresent())
                     .filter(r -> r.instant().get().isAfter(chosen.instant().orElseThrow()))
                     .findFirst();
         }
@@ -125,8 +140,9 @@ public final class CaptureTimes {
         private OptionalDouble lengthS() {
             Optional<ReadTime> end = end();
             if (end.isPresent()) {
-                Duration span = Duration.between(chosen.instant().orElseThrow(), end.get().instant().orElseThrow());
-                return OptionalDouble.of(span.toNanos() * 1e-9);
+                Duration span = Duration.between(
+                        chosen.instant().orElseThrow(), end.get().instant().orElseThrow());
+                return OptionalDouble.of(span.toNanos() / 1e9);
             }
             return chosen.claim().exposureS().isPresent() ? chosen.claim().exposureS() : exposureS;
         }
@@ -139,7 +155,7 @@ public final class CaptureTimes {
             Optional<ReadTime> end = end();
             for (List<ReadTime> readings : all) {
                 for (ReadTime other : readings) {
-                    if (other == chosen || (end.isPresent() && other == end.get())) {
+                    if (other.equals(chosen) || end.filter(other::equals).isPresent()) {
                         continue;
                     }
                     other.why().ifPresent(notes::add);
@@ -154,10 +170,13 @@ public final class CaptureTimes {
         }
 
         private Optional<String> quarrel(ReadTime other, Instant middle, OptionalDouble lengthS) {
-            OptionalDouble otherLengthS = other.claim().exposureS().isPresent() ? other.claim().exposureS() : lengthS;
+            OptionalDouble otherLengthS =
+                    other.claim().exposureS().isPresent() ? other.claim().exposureS() : lengthS;
             TimeMeaning meaning = other.meaning(wish);
             boolean edge = meaning == TimeMeaning.START || meaning == TimeMeaning.END;
-            if (edge && otherLengthS.isEmpty() && other.claim().source() == chosen.claim().source()) {
+            if (edge
+                    && otherLengthS.isEmpty()
+                    && other.claim().source() == chosen.claim().source()) {
                 return Optional.empty(); // start and middle of one source, with no length to compare them by
             }
             return other.middle(wish, otherLengthS)
@@ -168,17 +187,19 @@ public final class CaptureTimes {
             TimeMeaning meaning = chosen.meaning(wish);
             boolean assumed = chosen.meaningAssumed(wish);
             boolean edge = meaning == TimeMeaning.START || meaning == TimeMeaning.END;
-            double variance = square(chosen.claim().precisionS() / Math.sqrt(3)) + square(chosen.statement().clockErrorS());
+            double variance = square(chosen.claim().precisionS() / Math.sqrt(3))
+                    + square(chosen.statement().clockErrorS());
             if (assumed && lengthS.isPresent()) {
                 variance += square(lengthS.getAsDouble() / 2 / Math.sqrt(3));
             }
             if (assumed && FitsTimes.startByCustom(chosen.claim())) {
-                notes.add("FITS leaves open which moment " + chosen.claim().place() + " is; it was taken for the start, as is the custom.");
+                notes.add("FITS leaves open which moment " + chosen.claim().place()
+                        + " is; it was taken for the start, as is the custom.");
             }
             if (edge && lengthS.isEmpty()) {
                 variance += square(UNKNOWN_LENGTH_S);
-                notes.add("The length of the capture is not known, so its " + (meaning == TimeMeaning.START ? "start" : "end")
-                        + " stands for its middle.");
+                notes.add("The length of the capture is not known, so its "
+                        + (meaning == TimeMeaning.START ? "start" : "end") + " stands for its middle.");
             }
             if (chosen.statement().leapSecond()) {
                 variance += square(0.5);
@@ -189,8 +210,14 @@ public final class CaptureTimes {
                     middle,
                     lengthS,
                     chosen.claim().source(),
-                    span ? chosen.claim().place() + " and " + end().get().claim().place() : chosen.claim().place(),
-                    span ? chosen.claim().originalText() + " / " + end().get().claim().originalText() : chosen.claim().originalText(),
+                    span
+                            ? chosen.claim().place() + " and "
+                                    + end().get().claim().place()
+                            : chosen.claim().place(),
+                    span
+                            ? chosen.claim().originalText() + " / "
+                                    + end().get().claim().originalText()
+                            : chosen.claim().originalText(),
                     assumed && !edge ? TimeMeaning.UNSTATED : meaning,
                     assumed,
                     chosen.zoneAssumed(),

@@ -1,3 +1,4 @@
+/* SPDX-License-Identifier: Apache-2.0 */
 package oblate.image;
 
 import java.io.IOException;
@@ -37,7 +38,8 @@ public final class DecodeGuard {
      * @return what the step gave, never null
      * @throws ProblemException {@link ImageProblem#BROKEN} for anything a library throws
      */
-    @SuppressWarnings("checkstyle:IllegalCatch") // border to decoding libraries, which throw anything at all on broken files
+    @SuppressWarnings(
+            "checkstyle:IllegalCatch") // border to decoding libraries, which throw anything at all on broken files
     public static <T> T run(Path file, String place, Step<T> step) {
         try {
             T result = step.run();
@@ -71,7 +73,8 @@ public final class DecodeGuard {
     }
 
     private static String words(String className) {
-        return className.replaceAll("(Exception|Error)$", "")
+        return className
+                .replaceAll("(Exception|Error)$", "")
                 .replaceAll("(?<=[a-z])(?=[A-Z])", " ")
                 .toLowerCase(Locale.ROOT);
     }

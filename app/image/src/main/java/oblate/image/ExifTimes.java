@@ -1,3 +1,4 @@
+/* SPDX-License-Identifier: Apache-2.0 */
 package oblate.image;
 
 import java.time.DateTimeException;
@@ -16,7 +17,8 @@ import java.util.regex.Pattern;
  */
 final class ExifTimes {
     private static final String GROUP = "Exif";
-    private static final Pattern DATE = Pattern.compile("(\\d{4})[:-](\\d{2})[:-](\\d{2})[ T](\\d{2}):(\\d{2}):(\\d{2})");
+    private static final Pattern DATE =
+            Pattern.compile("(\\d{4})[:-](\\d{2})[:-](\\d{2})[ T](\\d{2}):(\\d{2}):(\\d{2})");
     private static final double SHORTEST_CAPTURE_S = 1;
 
     private ExifTimes() {}
@@ -36,7 +38,8 @@ final class ExifTimes {
             } else if (time.get().fault().isPresent()) {
                 remarks.add(Testimony.fault(place, text, time.get().fault().get()));
             } else {
-                Statement statement = Testimony.statement(time.get(), TimeSource.EXIF, place, TimeMeaning.UNSTATED, exposureS);
+                Statement statement =
+                        Testimony.statement(time.get(), TimeSource.EXIF, place, TimeMeaning.UNSTATED, exposureS);
                 (time.get().offset().isPresent() ? zoned : zoneless).add(statement);
             }
         });
@@ -79,7 +82,14 @@ final class ExifTimes {
             TimeClaim c = s.claim();
             return new Statement(
                     new TimeClaim(
-                            c.source(), c.place(), c.originalText(), c.stated(), offset, c.meaning(), c.exposureS(), c.precisionS()),
+                            c.source(),
+                            c.place(),
+                            c.originalText(),
+                            c.stated(),
+                            offset,
+                            c.meaning(),
+                            c.exposureS(),
+                            c.precisionS()),
                     s.leapSecond(),
                     s.clockErrorS(),
                     s.barred());
@@ -102,7 +112,14 @@ final class ExifTimes {
 
     private static Statement statement(Clock clock, String place, String text, OptionalDouble exposureS) {
         TimeClaim claim = new TimeClaim(
-                TimeSource.EXIF, place, text, clock.reading(), Optional.empty(), TimeMeaning.UNSTATED, exposureS, clock.precisionS());
+                TimeSource.EXIF,
+                place,
+                text,
+                clock.reading(),
+                Optional.empty(),
+                TimeMeaning.UNSTATED,
+                exposureS,
+                clock.precisionS());
         return new Statement(claim, clock.leap(), 0, Optional.empty());
     }
 

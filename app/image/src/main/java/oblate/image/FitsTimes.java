@@ -1,3 +1,4 @@
+/* SPDX-License-Identifier: Apache-2.0 */
 package oblate.image;
 
 import java.math.BigDecimal;
@@ -42,7 +43,8 @@ final class FitsTimes {
 
     /** Whether a claim is the date whose meaning FITS leaves open; by custom it is the start. */
     static boolean startByCustom(TimeClaim claim) {
-        return claim.source() == TimeSource.FITS && (claim.place().startsWith("DATE-OBS") || claim.place().equals("MJD-OBS"));
+        return claim.source() == TimeSource.FITS
+                && (claim.place().startsWith("DATE-OBS") || claim.place().equals("MJD-OBS"));
     }
 
     private void exposure() {
@@ -68,7 +70,8 @@ final class FitsTimes {
 
     private static OptionalDouble parse(String text) {
         try {
-            double value = Double.parseDouble(text.strip().toUpperCase(Locale.ROOT).replace('D', 'E'));
+            double value =
+                    Double.parseDouble(text.strip().toUpperCase(Locale.ROOT).replace('D', 'E'));
             return Double.isFinite(value) ? OptionalDouble.of(value) : OptionalDouble.empty();
         } catch (NumberFormatException e) {
             return OptionalDouble.empty();
@@ -107,8 +110,10 @@ final class FitsTimes {
             remarks.add(Testimony.fault(key, text, time.get().fault().get()));
         } else {
             IsoTime t = time.get();
-            t.offset().filter(o -> !o.equals(ZoneOffset.UTC)).ifPresent(o -> remarks.add(key + " gives the offset " + o
-                    + ", which FITS dates do not have; it is allowed for."));
+            t.offset()
+                    .filter(o -> !o.equals(ZoneOffset.UTC))
+                    .ifPresent(o -> remarks.add(
+                            key + " gives the offset " + o + ", which FITS dates do not have; it is allowed for."));
             add(place, text, t.clock(), t.offset(), meaning(key, meaning), t.precisionS(), t.leapSecond());
         }
     }
@@ -135,7 +140,8 @@ final class FitsTimes {
                 .multiply(BigDecimal.valueOf(86_400_000_000_000L))
                 .setScale(0, RoundingMode.HALF_EVEN)
                 .longValueExact();
-        LocalDateTime clock = LocalDate.ofEpochDay(day - 40_587).atTime(LocalTime.MIDNIGHT).plusNanos(nanos);
+        LocalDateTime clock =
+                LocalDate.ofEpochDay(day - 40_587).atTime(LocalTime.MIDNIGHT).plusNanos(nanos);
         double precisionS = Math.max(1e-6, 43_200 * Math.pow(10, -Math.max(0, days.scale())));
         add(key, text, clock, Optional.empty(), meaning(key, meaning), precisionS, false);
     }
@@ -156,7 +162,8 @@ final class FitsTimes {
             TimeMeaning meaning,
             double precisionS,
             boolean leap) {
-        String scale = header.fact(GROUP, "TIMESYS").map(String::strip).orElse("UTC").toUpperCase(Locale.ROOT);
+        String scale =
+                header.fact(GROUP, "TIMESYS").map(String::strip).orElse("UTC").toUpperCase(Locale.ROOT);
         boolean utc = scale.isEmpty() || scale.matches("UTC(\\(.*\\))?|UT|UT1|GMT");
         TimeClaim claim = new TimeClaim(
                 TimeSource.FITS,
@@ -173,7 +180,7 @@ final class FitsTimes {
         statements.add(
                 utc
                         ? statement
-                        : statement.barredBecause(place + " \"" + text + "\" is not used: TIMESYS says its time scale is " + scale
-                                + " and not UTC."));
+                        : statement.barredBecause(place + " \"" + text
+                                + "\" is not used: TIMESYS says its time scale is " + scale + " and not UTC."));
     }
 }

@@ -1,3 +1,4 @@
+/* SPDX-License-Identifier: Apache-2.0 */
 package oblate.image;
 
 import java.time.DateTimeException;
@@ -68,7 +69,8 @@ final class IsoTimes {
         try {
             boolean hoursAlone = zone.length() == 3 && (zone.charAt(0) == '+' || zone.charAt(0) == '-');
             if (hoursAlone && manner == Manner.NAME) {
-                remark = Optional.of("\"" + zone + "\" after the time in the file's name may be a running number and is not taken for an"
+                remark = Optional.of("\"" + zone
+                        + "\" after the time in the file's name may be a running number and is not taken for an"
                         + " offset; write an offset with its minutes");
             } else if (!zone.isEmpty()) {
                 offset = Optional.of(zone.matches("[+-].*") ? ZoneOffset.of(zone) : ZoneOffset.UTC);
@@ -87,12 +89,15 @@ final class IsoTimes {
                 fault = clockFault(hour, minute, second);
             }
             if (fault == null) {
-                clock = day.atTime(hour, minute, leap ? 59 : second).plusNanos(fractionNanos(m)).plusSeconds(leap ? 1 : 0);
+                clock = day.atTime(hour, minute, leap ? 59 : second)
+                        .plusNanos(fractionNanos(m))
+                        .plusSeconds(leap ? 1 : 0);
             }
         } catch (DateTimeException e) {
             fault = "there is no such day";
         }
-        return new IsoTime(m.group(), m.start(), clock, offset, precisionS(m), leap, Optional.ofNullable(fault), remark);
+        return new IsoTime(
+                m.group(), m.start(), clock, offset, precisionS(m), leap, Optional.ofNullable(fault), remark);
     }
 
     /** Why a time of day does not exist; null when it does. */
@@ -126,6 +131,7 @@ final class IsoTimes {
         if (m.group(7) == null) {
             return 30;
         }
-        return 0.5 * Math.pow(10, -(m.group(8) == null ? 0 : Math.min(9, m.group(8).length())));
+        return 0.5
+                * Math.pow(10, -(m.group(8) == null ? 0 : Math.min(9, m.group(8).length())));
     }
 }

@@ -1,3 +1,4 @@
+/* SPDX-License-Identifier: Apache-2.0 */
 package oblate.image;
 
 import java.nio.file.Path;
@@ -53,7 +54,12 @@ final class NameTimes {
                     .withResolverStyle(ResolverStyle.STRICT);
         } catch (IllegalArgumentException e) {
             throw new ProblemException(
-                    e, ImageProblem.BAD_TIME, file, pattern, "the pattern for file names", "it is no pattern: " + e.getMessage());
+                    e,
+                    ImageProblem.BAD_TIME,
+                    file,
+                    pattern,
+                    "the pattern for file names",
+                    "it is no pattern: " + e.getMessage());
         }
         for (int at = 0; at < name.length(); at++) {
             ParsePosition position = new ParsePosition(at);
@@ -62,10 +68,11 @@ final class NameTimes {
                 LocalDate date = parsed.query(TemporalQueries.localDate());
                 LocalTime time = parsed.query(TemporalQueries.localTime());
                 if (date != null && time != null) {
-                    return Optional.of(statement(name.substring(at, position.getIndex()), date.atTime(time), parsed, pattern));
+                    return Optional.of(
+                            statement(name.substring(at, position.getIndex()), date.atTime(time), parsed, pattern));
                 }
             } catch (DateTimeException | IndexOutOfBoundsException e) {
-                continue; // no time of this pattern begins here
+                // no time of this pattern begins here
             }
         }
         return Optional.empty();
@@ -103,7 +110,7 @@ final class NameTimes {
         String letters = QUOTED.matcher(pattern).replaceAll("");
         long fraction = letters.chars().filter(c -> c == 'S').count();
         if (fraction > 0 || letters.contains("n") || letters.contains("A") || letters.contains("N")) {
-            return 0.5 * Math.pow(10, -(fraction > 0 ? Math.min(9, fraction) : 3));
+            return 0.5 * Math.pow(10, -(double) (fraction > 0 ? Math.min(9, fraction) : 3));
         }
         if (letters.contains("s")) {
             return 0.5;

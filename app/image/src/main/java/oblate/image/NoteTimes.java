@@ -1,3 +1,4 @@
+/* SPDX-License-Identifier: Apache-2.0 */
 package oblate.image;
 
 import java.io.IOException;
@@ -36,7 +37,8 @@ final class NoteTimes {
                 continue;
             }
             try (InputStream in = Files.newInputStream(path)) {
-                Testimony testimony = read(note, new String(in.readNBytes(MOST_BYTES), StandardCharsets.UTF_8), remarks);
+                Testimony testimony =
+                        read(note, new String(in.readNBytes(MOST_BYTES), StandardCharsets.UTF_8), remarks);
                 if (!testimony.statements().isEmpty() || testimony.exposureS().isPresent()) {
                     return testimony;
                 }

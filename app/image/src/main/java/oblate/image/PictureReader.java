@@ -1,3 +1,4 @@
+/* SPDX-License-Identifier: Apache-2.0 */
 package oblate.image;
 
 import java.io.IOException;
@@ -46,7 +47,8 @@ public final class PictureReader {
         if (pixels.widthPx() != header.widthPx()
                 || pixels.heightPx() != header.heightPx()
                 || pixels.channels() != header.channels()) {
-            throw new ProblemException(ImageProblem.BROKEN, file, "its pixels", "they are not of the size its header claims");
+            throw new ProblemException(
+                    ImageProblem.BROKEN, file, "its pixels", "they are not of the size its header claims");
         }
         return new DecodedPicture(header, pixels);
     }
@@ -55,7 +57,10 @@ public final class PictureReader {
         PictureHeader header = DecodeGuard.run(file, "its header", () -> format.readHeader(file));
         if (header.widthPx() < 1 || header.heightPx() < 1) {
             throw new ProblemException(
-                    ImageProblem.BROKEN, file, "its header", "it claims " + header.widthPx() + " × " + header.heightPx() + " pixels");
+                    ImageProblem.BROKEN,
+                    file,
+                    "its header",
+                    "it claims " + header.widthPx() + " × " + header.heightPx() + " pixels");
         }
         if (header.widthPx() > limits.maxSidePx() || header.heightPx() > limits.maxSidePx()) {
             throw new ProblemException(
@@ -68,7 +73,8 @@ public final class PictureReader {
         return header;
     }
 
-    @SuppressWarnings("checkstyle:IllegalCatch") // border to a stranger's code: whatever its claims() throws costs only itself
+    @SuppressWarnings(
+            "checkstyle:IllegalCatch") // border to a stranger's code: whatever its claims() throws costs only itself
     private ImageFormat formatOf(Path file) {
         byte[] firstBytes = firstBytes(file);
         for (ImageFormat format : formats) {
@@ -77,7 +83,7 @@ public final class PictureReader {
                     return format;
                 }
             } catch (RuntimeException e) {
-                continue; // a format that cannot even look at the first bytes does not claim them
+                // a format that cannot even look at the first bytes does not claim them
             }
         }
         String asked = formats.isEmpty()
@@ -91,7 +97,8 @@ public final class PictureReader {
             throw new ProblemException(ImageProblem.MISSING, file);
         }
         if (!Files.isRegularFile(file)) {
-            throw new ProblemException(ImageProblem.UNREADABLE, file, Files.isDirectory(file) ? "it is a folder" : "it is no plain file");
+            throw new ProblemException(
+                    ImageProblem.UNREADABLE, file, Files.isDirectory(file) ? "it is a folder" : "it is no plain file");
         }
         try (InputStream in = Files.newInputStream(file)) {
             long length = Files.size(file);
@@ -105,7 +112,8 @@ public final class PictureReader {
         } catch (AccessDeniedException e) {
             throw new ProblemException(e, ImageProblem.UNREADABLE, file, "access is denied");
         } catch (IOException e) {
-            throw new ProblemException(e, ImageProblem.UNREADABLE, file, e.getClass().getSimpleName() + ": " + e.getMessage());
+            throw new ProblemException(
+                    e, ImageProblem.UNREADABLE, file, e.getClass().getSimpleName() + ": " + e.getMessage());
         }
     }
 }

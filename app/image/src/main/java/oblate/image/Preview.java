@@ -1,3 +1,4 @@
+/* SPDX-License-Identifier: Apache-2.0 */
 package oblate.image;
 
 import java.awt.image.BufferedImage;
@@ -9,6 +10,7 @@ import java.awt.image.BufferedImage;
  * @param heightPx height (px)
  * @param argb one number a pixel, row after row: alpha, red, green, blue; alpha is 0 where the picture has no sample; not copied
  */
+@SuppressWarnings("ArrayRecordComponent") // pixels by the million, compared by nobody
 public record Preview(int widthPx, int heightPx, int[] argb) {
 
     /** The same as an image to paint or write. */

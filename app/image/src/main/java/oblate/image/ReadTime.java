@@ -1,3 +1,4 @@
+/* SPDX-License-Identifier: Apache-2.0 */
 package oblate.image;
 
 import java.time.Instant;
@@ -35,20 +36,21 @@ record ReadTime(Statement statement, Optional<Instant> instant, boolean zoneAssu
         if (zone.isEmpty()) {
             return refused(
                     statement,
-                    named(claim) + " has no zone and is not used; give its zone, or write the time with Z or an offset.");
+                    named(claim)
+                            + " has no zone and is not used; give its zone, or write the time with Z or an offset.");
         }
         List<ZoneOffset> offsets = zone.get().getRules().getValidOffsets(claim.stated());
         if (offsets.isEmpty()) {
             return refused(
                     statement,
-                    named(claim) + " did not exist in " + zone.get() + " (clocks were put forward then) and is not used; give the time"
-                            + " with an offset.");
+                    named(claim) + " did not exist in " + zone.get()
+                            + " (clocks were put forward then) and is not used; give the time" + " with an offset.");
         }
         if (offsets.size() > 1) {
             return refused(
                     statement,
-                    named(claim) + " came twice in " + zone.get() + " (clocks were put back then: " + offsets.get(0) + " or "
-                            + offsets.get(1) + ") and is not used; give the time with an offset.");
+                    named(claim) + " came twice in " + zone.get() + " (clocks were put back then: " + offsets.get(0)
+                            + " or " + offsets.get(1) + ") and is not used; give the time with an offset.");
         }
         return at(statement, offsets.get(0), true);
     }
@@ -58,7 +60,8 @@ record ReadTime(Statement statement, Optional<Instant> instant, boolean zoneAssu
         Instant instant = stated.toInstant(offset);
         if (statement.leapSecond() && !inLeapSecond(instant)) {
             return refused(
-                    statement, named(statement.claim()) + " is not used: no minute of that day had a second numbered 60.");
+                    statement,
+                    named(statement.claim()) + " is not used: no minute of that day had a second numbered 60.");
         }
         return new ReadTime(statement, Optional.of(instant), zoneAssumed, Optional.empty());
     }

@@ -1,3 +1,4 @@
+/* SPDX-License-Identifier: Apache-2.0 */
 package oblate.image;
 
 import java.util.ArrayList;
@@ -37,9 +38,10 @@ record Testimony(List<Statement> statements, List<String> remarks, OptionalDoubl
         return new Testimony(statements, remarks, OptionalDouble.empty());
     }
 
-    static Statement statement(IsoTime time, TimeSource source, String place, TimeMeaning meaning, OptionalDouble exposureS) {
-        TimeClaim claim =
-                new TimeClaim(source, place, time.text(), time.clock(), time.offset(), meaning, exposureS, time.precisionS());
+    static Statement statement(
+            IsoTime time, TimeSource source, String place, TimeMeaning meaning, OptionalDouble exposureS) {
+        TimeClaim claim = new TimeClaim(
+                source, place, time.text(), time.clock(), time.offset(), meaning, exposureS, time.precisionS());
         return new Statement(claim, time.leapSecond(), 0, java.util.Optional.empty());
     }
 

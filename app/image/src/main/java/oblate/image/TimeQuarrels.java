@@ -1,9 +1,11 @@
+/* SPDX-License-Identifier: Apache-2.0 */
 package oblate.image;
 
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.time.Duration;
 import java.time.Instant;
+import java.time.ZoneOffset;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
@@ -26,7 +28,8 @@ final class TimeQuarrels {
      * @param exposureS length of the capture, if known (s)
      * @return empty when they agree
      */
-    static Optional<String> compare(TimeClaim a, Instant middleA, TimeClaim b, Instant middleB, OptionalDouble exposureS) {
+    static Optional<String> compare(
+            TimeClaim a, Instant middleA, TimeClaim b, Instant middleB, OptionalDouble exposureS) {
         double differenceS = Math.abs(seconds(middleA, middleB));
         double toleranceS = toleranceS(a, b);
         if (differenceS <= toleranceS) {
@@ -38,16 +41,16 @@ final class TimeQuarrels {
 
     /** What a time without a zone would agree with. */
     static String zoneHint(TimeClaim zoneless, Instant middle, TimeClaim used) {
-        double localS = zoneless.stated().toEpochSecond(java.time.ZoneOffset.UTC) + zoneless.stated().getNano() * 1e-9;
-        double differenceS = localS - (middle.getEpochSecond() + middle.getNano() * 1e-9);
+        double differenceS = seconds(middle, zoneless.stated().toInstant(ZoneOffset.UTC));
         double quarters = Math.rint(differenceS / 900);
         boolean fits = Math.abs(differenceS - quarters * 900) <= toleranceS(zoneless, used) && Math.abs(quarters) <= 56;
         if (!fits) {
-            return "The time \"" + zoneless.originalText() + "\" in " + zoneless.place() + " agrees with that of " + used.place()
-                    + " in no zone.";
+            return "The time \"" + zoneless.originalText() + "\" in " + zoneless.place() + " agrees with that of "
+                    + used.place() + " in no zone.";
         }
-        return "The time \"" + zoneless.originalText() + "\" in " + zoneless.place() + " would agree with that of " + used.place()
-                + " in the zone " + java.time.ZoneOffset.ofTotalSeconds((int) (quarters * 900)).toString().replace("Z", "UTC") + ".";
+        return "The time \"" + zoneless.originalText() + "\" in " + zoneless.place() + " would agree with that of "
+                + used.place() + " in the zone "
+                + ZoneOffset.ofTotalSeconds((int) (quarters * 900)).toString().replace("Z", "UTC") + ".";
     }
 
     private static String cause(double differenceS, double toleranceS, OptionalDouble exposureS) {
@@ -59,7 +62,8 @@ final class TimeQuarrels {
         }
         if (multiple(differenceS, DAY_S, toleranceS)) {
             long days = Math.round(differenceS / DAY_S);
-            return (days == 1 ? "one day" : days + " days") + ", likely the date, as when an evening's date is kept past midnight";
+            return (days == 1 ? "one day" : days + " days")
+                    + ", likely the date, as when an evening's date is kept past midnight";
         }
         if (multiple(differenceS, HOUR_S, toleranceS) && differenceS < 15 * HOUR_S) {
             long hours = Math.round(differenceS / HOUR_S);
@@ -84,6 +88,9 @@ final class TimeQuarrels {
 
     /** Seconds to the tenth, without needless zeros. */
     private static String plain(double seconds) {
-        return BigDecimal.valueOf(seconds).setScale(1, RoundingMode.HALF_EVEN).stripTrailingZeros().toPlainString();
+        return BigDecimal.valueOf(seconds)
+                .setScale(1, RoundingMode.HALF_EVEN)
+                .stripTrailingZeros()
+                .toPlainString();
     }
 }

@@ -1,3 +1,4 @@
+/* SPDX-License-Identifier: Apache-2.0 */
 package oblate.image;
 
 import java.time.ZoneId;
@@ -22,6 +23,7 @@ public record TimeWish(
 
     /** No wishes. */
     public static TimeWish none() {
-        return new TimeWish(Optional.empty(), Optional.empty(), Optional.empty(), OptionalDouble.empty(), Optional.empty());
+        return new TimeWish(
+                Optional.empty(), Optional.empty(), Optional.empty(), OptionalDouble.empty(), Optional.empty());
     }
 }

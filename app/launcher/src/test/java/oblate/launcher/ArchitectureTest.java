@@ -1,3 +1,4 @@
+/* SPDX-License-Identifier: Apache-2.0 */
 package oblate.launcher;
 
 import static com.tngtech.archunit.base.DescribedPredicate.not;
@@ -57,14 +58,21 @@ class ArchitectureTest {
                     .toArray(String[]::new);
             String own = "oblate." + LINE.get(stage) + "..";
             if (later.length > 0) {
-                noClasses().that().resideInAPackage(own).should().dependOnClassesThat().resideInAnyPackage(later).check(PROGRAM);
+                noClasses()
+                        .that()
+                        .resideInAPackage(own)
+                        .should()
+                        .dependOnClassesThat()
+                        .resideInAnyPackage(later)
+                        .check(PROGRAM);
             }
             noClasses()
                     .that()
                     .resideInAPackage(own)
                     .should()
                     .dependOnClassesThat()
-                    .resideInAnyPackage("oblate.command..", "oblate.workbench..", "oblate.launcher..", "oblate.sample..")
+                    .resideInAnyPackage(
+                            "oblate.command..", "oblate.workbench..", "oblate.launcher..", "oblate.sample..")
                     .check(PROGRAM);
         }
     }
@@ -73,8 +81,7 @@ class ArchitectureTest {
     void noStageKnowsAPlugin() {
         classes()
                 .that()
-                .resideInAnyPackage(
-                        LINE.stream().map(s -> "oblate." + s + "..").toArray(String[]::new))
+                .resideInAnyPackage(LINE.stream().map(s -> "oblate." + s + "..").toArray(String[]::new))
                 .should()
                 .onlyDependOnClassesThat(not(resideInAnyPackage(
                         "oblate.planet..", "oblate.format..", "oblate.tables..", "oblate.chartpanel..")))
@@ -149,9 +156,8 @@ class ArchitectureTest {
                 .should()
                 .notBeFinal()
                 .check(PROGRAM);
-        assertThat(PROGRAM.stream()
-                        .flatMap(c -> c.getFields().stream())
-                        .filter(f -> f.getModifiers().contains(JavaModifier.STATIC)))
+        assertThat(PROGRAM.stream().flatMap(c -> c.getFields().stream()).filter(f -> f.getModifiers()
+                        .contains(JavaModifier.STATIC)))
                 .isNotEmpty();
     }
 

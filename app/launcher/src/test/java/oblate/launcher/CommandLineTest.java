@@ -1,3 +1,4 @@
+/* SPDX-License-Identifier: Apache-2.0 */
 package oblate.launcher;
 
 import static org.assertj.core.api.Assertions.assertThat;
@@ -23,7 +24,8 @@ class CommandLineTest {
     @Test
     @Tag("truth")
     void skySaysWhatAnotherEphemerisSays() {
-        // Jupiter 2024-12-07T20:00:00Z: light time, CM III and sub-Earth latitude by an independent numpy computation on DE405 and the IAU 2015 elements.
+        // Jupiter 2024-12-07T20:00:00Z: light time, CM III and sub-Earth latitude by an independent numpy computation
+        // on DE405 and the IAU 2015 elements.
         CommandRun run = run("sky", "jupiter", "--at", "2024-12-07T20:00:00Z", "--format", "csv");
         assertThat(run.status()).isZero();
         CSVRecord row = run.rows().get(0);
@@ -44,7 +46,9 @@ class CommandLineTest {
                 "--format",
                 "csv");
         assertThat(run.status()).isEqualTo(1);
-        assertThat(run.rows()).extracting(r -> r.get("time_utc")).containsExactly("2024-12-07T20:00:00Z", "2016-12-31T23:59:60Z");
+        assertThat(run.rows())
+                .extracting(r -> r.get("time_utc"))
+                .containsExactly("2024-12-07T20:00:00Z", "2016-12-31T23:59:60Z");
         assertThat(run.sentences()).hasSize(3);
         assertThat(run.err()).contains("2024-12-07T20:00", "2015-12-31T23:59:60Z", "2071-01-01T00:00:00Z", "2060");
     }
@@ -81,20 +85,36 @@ class CommandLineTest {
     void badFilesAreNamedAndTheOthersGoOn() throws IOException {
         Files.createDirectories(work.resolve("in"));
         Files.write(work.resolve("in/empty-20310324T210530Z.png"), new byte[0]);
-        Files.writeString(work.resolve("in/junk-20310324T210530Z.png"), "this is no picture at all, whatever its name says");
-        Path good = Night.pictures().stream().filter(p -> p.toString().endsWith("Z.png")).findFirst().orElseThrow();
+        Files.writeString(
+                work.resolve("in/junk-20310324T210530Z.png"), "this is no picture at all, whatever its name says");
+        Path good = Night.pictures().stream()
+                .filter(p -> p.toString().endsWith("Z.png"))
+                .findFirst()
+                .orElseThrow();
         Files.copy(good, work.resolve("in").resolve(good.getFileName()));
-        CommandRun run = run("file", work.resolve("in").toString(), "--archive", work.resolve("a").toString(), "--planet", "jupiter", "--format", "csv");
+        CommandRun run = run(
+                "file",
+                work.resolve("in").toString(),
+                "--archive",
+                work.resolve("a").toString(),
+                "--planet",
+                "jupiter",
+                "--format",
+                "csv");
         assertThat(run.status()).isEqualTo(1);
         assertThat(run.rows()).hasSize(1);
-        assertThat(run.err()).contains("empty-20310324T210530Z.png", "junk-20310324T210530Z.png").doesNotContain("Exception");
-        assertThat(run("check", "--archive", work.resolve("a").toString()).status()).isZero();
+        assertThat(run.err())
+                .contains("empty-20310324T210530Z.png", "junk-20310324T210530Z.png")
+                .doesNotContain("Exception");
+        assertThat(run("check", "--archive", work.resolve("a").toString()).status())
+                .isZero();
     }
 
     @Test
     @Tag("truth")
     void driftOfAPrintedCurrentHasThePrintedPeriod() throws IOException {
-        // RASC planetary section report 1959-60: a System I drift of -9.0 deg per 30 days is printed with a period of 9h50m18s.
+        // RASC planetary section report 1959-60: a System I drift of -9.0 deg per 30 days is printed with a period of
+        // 9h50m18s.
         Path marks = work.resolve("marks.csv");
         Files.writeString(
                 marks,
@@ -113,6 +133,11 @@ class CommandLineTest {
         assertThat(run.status()).isZero();
         assertThat(run.rows())
                 .extracting(r -> r.get("kind") + " " + r.get("id"))
-                .contains("planet jupiter", "planet neptune", "picture format fits", "report format csv", "panel longitude-date");
+                .contains(
+                        "planet jupiter",
+                        "planet neptune",
+                        "picture format fits",
+                        "report format csv",
+                        "panel longitude-date");
     }
 }

@@ -1,3 +1,4 @@
+/* SPDX-License-Identifier: Apache-2.0 */
 package oblate.launcher;
 
 import java.io.ByteArrayInputStream;
@@ -38,7 +39,11 @@ record CommandRun(int status, String out, String err) {
     List<CSVRecord> rows() {
         try (CSVParser parser = CSVParser.parse(
                 new StringReader(out),
-                CSVFormat.RFC4180.builder().setHeader().setSkipHeaderRecord(true).get())) {
+                CSVFormat.RFC4180
+                        .builder()
+                        .setHeader()
+                        .setSkipHeaderRecord(true)
+                        .get())) {
             return parser.getRecords();
         } catch (IOException e) {
             throw new IllegalStateException(e);

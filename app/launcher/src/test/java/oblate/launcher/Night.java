@@ -1,3 +1,4 @@
+/* SPDX-License-Identifier: Apache-2.0 */
 package oblate.launcher;
 
 import java.io.IOException;
@@ -31,7 +32,12 @@ final class Night {
         try (Reader text = Files.newBufferedReader(TRUTH.resolve(table + ".csv"));
                 CSVParser parser = CSVParser.parse(
                         text,
-                        CSVFormat.RFC4180.builder().setHeader().setSkipHeaderRecord(true).setCommentMarker('#').get())) {
+                        CSVFormat.RFC4180
+                                .builder()
+                                .setHeader()
+                                .setSkipHeaderRecord(true)
+                                .setCommentMarker('#')
+                                .get())) {
             return parser.getRecords();
         }
     }

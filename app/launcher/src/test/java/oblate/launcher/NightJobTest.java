@@ -1,3 +1,4 @@
+/* SPDX-License-Identifier: Apache-2.0 */
 package oblate.launcher;
 
 import static org.assertj.core.api.Assertions.assertThat;
@@ -37,7 +38,8 @@ class NightJobTest {
     @Order(1)
     void everyPictureIsFiledAtItsTrueTime() throws IOException {
         archive = work.resolve("archive").toString();
-        CommandRun run = run("file", Night.PICTURES.toString(), "--planet", "jupiter", "--observer", "test", "--kit", "kit a");
+        CommandRun run =
+                run("file", Night.PICTURES.toString(), "--planet", "jupiter", "--observer", "test", "--kit", "kit a");
         assertThat(run.status()).as(run.err()).isZero();
         Map<String, String> times = new HashMap<>();
         run.rows().forEach(r -> times.put(r.get("file"), r.get("mid_time_utc")));
@@ -65,10 +67,15 @@ class NightJobTest {
         for (CSVRecord t : Night.truth("pictures")) {
             CSVRecord fit = fits.get(name(t));
             double radius = number(t, "re_px");
-            double off = Math.hypot(number(fit, "centre_x_px") - number(t, "cx"), number(fit, "centre_y_px") - number(t, "cy"));
+            double off = Math.hypot(
+                    number(fit, "centre_x_px") - number(t, "cx"), number(fit, "centre_y_px") - number(t, "cy"));
             assertThat(off / radius).as(name(t) + " centre").isLessThan(0.005);
-            assertThat(Math.abs(number(fit, "equatorial_radius_px") / radius - 1)).as(name(t) + " radius").isLessThan(0.01);
-            assertThat(Math.abs(number(fit, "pole_angle_deg") - number(t, "pole_angle_deg"))).as(name(t) + " angle").isLessThan(1);
+            assertThat(Math.abs(number(fit, "equatorial_radius_px") / radius - 1))
+                    .as(name(t) + " radius")
+                    .isLessThan(0.01);
+            assertThat(Math.abs(number(fit, "pole_angle_deg") - number(t, "pole_angle_deg")))
+                    .as(name(t) + " angle")
+                    .isLessThan(1);
         }
     }
 
@@ -81,7 +88,12 @@ class NightJobTest {
             boolean onGlobe = !m.get("lon_sys3_deg").isEmpty();
             if (!onGlobe || number(m, "emission_deg") < 50) {
                 clicks.append(String.join(
-                        ",", numberOf.get(name(m)), m.get("x"), m.get("y"), m.get("feature"), onGlobe ? "spot" : "moon"));
+                        ",",
+                        numberOf.get(name(m)),
+                        m.get("x"),
+                        m.get("y"),
+                        m.get("feature"),
+                        onGlobe ? "spot" : "moon"));
                 clicks.append('\n');
                 truth.put(name(m) + m.get("feature"), m);
             }
@@ -133,17 +145,33 @@ class NightJobTest {
         int all = run("marks").rows().size();
         double x = number(first, "x_px") + 1;
         CommandRun better = run(
-                "marks", "supersede", first.get("mark"), "--at", x + "," + first.get("y_px"), "--reason", "second look");
+                "marks",
+                "supersede",
+                first.get("mark"),
+                "--at",
+                x + "," + first.get("y_px"),
+                "--reason",
+                "second look");
         assertThat(better.status()).as(better.err()).isZero();
         assertThat(run("marks").rows()).hasSize(all);
         CommandRun gone = CommandRun.of(
-                work, "", "marks", "withdraw", better.rows().get(0).get("mark"), "--archive", archive, "--reason", "a cosmic ray");
+                work,
+                "",
+                "marks",
+                "withdraw",
+                better.rows().get(0).get("mark"),
+                "--archive",
+                archive,
+                "--reason",
+                "a cosmic ray");
         assertThat(gone.status()).as(gone.err()).isZero();
         assertThat(run("marks").rows()).hasSize(all - 1);
         assertThat(run("marks", "--history").rows())
                 .extracting(r -> r.get("state"))
                 .contains("superseded by " + better.rows().get(0).get("mark"), "withdrawn: a cosmic ray");
-        assertThat(run("history").rows()).extracting(r -> r.get("action")).contains("filed", "fitted", "marked", "superseded", "withdrawn");
+        assertThat(run("history").rows())
+                .extracting(r -> r.get("action"))
+                .contains("filed", "fitted", "marked", "superseded", "withdrawn");
     }
 
     @Test

@@ -1,3 +1,4 @@
+/* SPDX-License-Identifier: Apache-2.0 */
 package oblate.workbench;
 
 import java.util.ArrayList;
@@ -65,15 +66,19 @@ public final class Background implements AutoCloseable {
         Job job = new Job(title, this::tellListeners);
         jobs.add(job);
         tellListeners();
-        submit(longWork, () -> work.run(job), result -> {
-            if (!job.isCancelled()) {
-                whenDone.accept(result);
-            }
-        }, () -> {
-            jobs.remove(job);
-            tellListeners();
-            job.ended();
-        });
+        submit(
+                longWork,
+                () -> work.run(job),
+                result -> {
+                    if (!job.isCancelled()) {
+                        whenDone.accept(result);
+                    }
+                },
+                () -> {
+                    jobs.remove(job);
+                    tellListeners();
+                    job.ended();
+                });
         return job;
     }
 
@@ -92,7 +97,8 @@ public final class Background implements AutoCloseable {
         submit(small, call, whenDone, () -> {});
     }
 
-    @SuppressWarnings("checkstyle:IllegalCatch") // border: work of any panel may fail in any way, and a person must hear of it
+    @SuppressWarnings(
+            "checkstyle:IllegalCatch") // border: work of any panel may fail in any way, and a person must hear of it
     private <T> void submit(ExecutorService where, Supplier<T> call, Consumer<T> whenDone, Runnable atEnd) {
         pending.incrementAndGet();
         where.execute(() -> {

@@ -1,3 +1,4 @@
+/* SPDX-License-Identifier: Apache-2.0 */
 package oblate.workbench;
 
 import java.awt.BorderLayout;
@@ -222,7 +223,8 @@ final class MainWindow {
             ((CardLayout) inspectorCards.getLayout()).show(inspectorCards, id);
         }
         if (wanted && !had) {
-            split.setDividerLocation(Math.max(480, split.getWidth() - settings.number("inspector", INSPECTOR_PX) - split.getDividerSize()));
+            split.setDividerLocation(Math.max(
+                    480, split.getWidth() - settings.number("inspector", INSPECTOR_PX) - split.getDividerSize()));
         }
     }
 
@@ -251,7 +253,10 @@ final class MainWindow {
         if (selection.pictureId().isEmpty() && !shelf.pictures().isEmpty()) {
             selection.choosePicture(shelf.pictures().get(0).id());
         }
-        List<Instant> times = shelf.pictures().stream().flatMap(p -> p.time().stream()).map(CaptureTime::midUtc).toList();
+        List<Instant> times = shelf.pictures().stream()
+                .flatMap(p -> p.time().stream())
+                .map(CaptureTime::midUtc)
+                .toList();
         if (times.isEmpty()) {
             return;
         }
@@ -266,7 +271,8 @@ final class MainWindow {
     }
 
     PlanetModel planet() {
-        Optional<String> ofPicture = selection.pictureId().flatMap(shelf::picture).flatMap(ArchivedPicture::planetId);
+        Optional<String> ofPicture =
+                selection.pictureId().flatMap(shelf::picture).flatMap(ArchivedPicture::planetId);
         String id = ofPicture.orElseGet(this::mostFrequentPlanet);
         return context.planets().stream()
                 .filter(p -> p.id().equals(id))
@@ -322,7 +328,8 @@ final class MainWindow {
         try {
             deskSettings.save();
         } catch (IOException e) {
-            System.getLogger(MainWindow.class.getName()).log(System.Logger.Level.WARNING, "layout not kept: " + e.getMessage());
+            System.getLogger(MainWindow.class.getName())
+                    .log(System.Logger.Level.WARNING, "layout not kept: " + e.getMessage());
         }
         background.close();
         frame.dispose();

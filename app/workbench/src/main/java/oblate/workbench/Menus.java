@@ -1,3 +1,4 @@
+/* SPDX-License-Identifier: Apache-2.0 */
 package oblate.workbench;
 
 import java.awt.Toolkit;
@@ -34,7 +35,8 @@ final class Menus {
     }
 
     static KeyStroke ctrlShift(int key) {
-        return KeyStroke.getKeyStroke(key, Toolkit.getDefaultToolkit().getMenuShortcutKeyMaskEx() | InputEvent.SHIFT_DOWN_MASK);
+        return KeyStroke.getKeyStroke(
+                key, Toolkit.getDefaultToolkit().getMenuShortcutKeyMaskEx() | InputEvent.SHIFT_DOWN_MASK);
     }
 
     void rebuild() {
@@ -54,7 +56,10 @@ final class Menus {
                 .filter(s -> s.panel().id().equals("nights"))
                 .flatMap(s -> s.actions().stream())
                 .forEach(menu::add);
-        menu.add(item("Read again", KeyStroke.getKeyStroke(KeyEvent.VK_F5, InputEvent.CTRL_DOWN_MASK), window.shelf()::refresh));
+        menu.add(item(
+                "Read again",
+                KeyStroke.getKeyStroke(KeyEvent.VK_F5, InputEvent.CTRL_DOWN_MASK),
+                window.shelf()::refresh));
         menu.addSeparator();
         menu.add(item("Close window", ctrl(KeyEvent.VK_W), window::close));
         return menu;
@@ -87,14 +92,19 @@ final class Menus {
         menu.addSeparator();
         ButtonGroup bearings = new ButtonGroup();
         for (Bearing bearing : Bearing.values()) {
-            JRadioButtonMenuItem choice = new JRadioButtonMenuItem(capital(bearing.words()), bearing == window.bearing());
+            JRadioButtonMenuItem choice =
+                    new JRadioButtonMenuItem(capital(bearing.words()), bearing == window.bearing());
             choice.addActionListener(e -> setBearing(bearing));
             bearings.add(choice);
             menu.add(choice);
         }
-        menu.add(item("Next way up", KeyStroke.getKeyStroke(KeyEvent.VK_F6, 0), () -> setBearing(window.bearing().next())));
+        menu.add(item(
+                "Next way up",
+                KeyStroke.getKeyStroke(KeyEvent.VK_F6, 0),
+                () -> setBearing(window.bearing().next())));
         menu.addSeparator();
-        menu.add(item("Show or hide the inspector", KeyStroke.getKeyStroke(KeyEvent.VK_F9, 0), window::toggleInspector));
+        menu.add(
+                item("Show or hide the inspector", KeyStroke.getKeyStroke(KeyEvent.VK_F9, 0), window::toggleInspector));
         return menu;
     }
 
@@ -120,7 +130,9 @@ final class Menus {
 
     private void panelMenu() {
         for (PanelSlot slot : window.slots()) {
-            if (slot.panel().id().equals(window.shown()) && !slot.actions().isEmpty() && !slot.panel().id().equals("nights")) {
+            if (slot.panel().id().equals(window.shown())
+                    && !slot.actions().isEmpty()
+                    && !slot.panel().id().equals("nights")) {
                 JMenu menu = new JMenu(slot.panel().label());
                 slot.actions().forEach(menu::add);
                 bar.add(menu);

@@ -1,3 +1,4 @@
+/* SPDX-License-Identifier: Apache-2.0 */
 package oblate.workbench;
 
 import java.time.Instant;
@@ -24,7 +25,8 @@ record RibbonScale(double fromS, double toS, double widthPx) {
 
     /** All of the instants with some room on both sides, at least ten days. */
     static RibbonScale covering(List<Instant> instants, double widthPx) {
-        double first = instants.stream().mapToLong(Instant::getEpochSecond).min().orElse(0);
+        double first =
+                instants.stream().mapToLong(Instant::getEpochSecond).min().orElse(0);
         double last = instants.stream().mapToLong(Instant::getEpochSecond).max().orElse(0);
         double room = Math.max(5 * DAY_S, (last - first) * 0.04);
         return new RibbonScale(first - room, last + room, widthPx);
@@ -78,7 +80,9 @@ record RibbonScale(double fromS, double toS, double widthPx) {
     /** Notches so that neighbours are at least {@code roomPx} apart. */
     List<Notch> notches(double roomPx) {
         double pxPerDay = widthPx / spanDays();
-        Step step = pxPerDay >= roomPx ? Step.DAY : pxPerDay * 7 >= roomPx ? Step.WEEK : pxPerDay * 28 >= roomPx ? Step.MONTH : Step.YEAR;
+        Step step = pxPerDay >= roomPx
+                ? Step.DAY
+                : pxPerDay * 7 >= roomPx ? Step.WEEK : pxPerDay * 28 >= roomPx ? Step.MONTH : Step.YEAR;
         LocalDate date = start(step);
         List<Notch> notches = new ArrayList<>();
         while (true) {
@@ -86,7 +90,8 @@ record RibbonScale(double fromS, double toS, double widthPx) {
             if (x > widthPx) {
                 return notches;
             }
-            if (x >= 0 && (notches.isEmpty() || x - notches.get(notches.size() - 1).xPx() >= roomPx)) {
+            if (x >= 0
+                    && (notches.isEmpty() || x - notches.get(notches.size() - 1).xPx() >= roomPx)) {
                 notches.add(new Notch(date, x, step));
             }
             date = switch (step) {

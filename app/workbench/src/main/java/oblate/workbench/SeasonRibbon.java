@@ -1,3 +1,4 @@
+/* SPDX-License-Identifier: Apache-2.0 */
 package oblate.workbench;
 
 import java.awt.BasicStroke;
@@ -68,13 +69,18 @@ final class SeasonRibbon extends JComponent {
 
     private void resizeScale() {
         if (getWidth() > 0) {
-            scale = unfitted && !times().isEmpty() ? RibbonScale.covering(times(), getWidth()) : scale.resized(getWidth());
+            scale = unfitted && !times().isEmpty()
+                    ? RibbonScale.covering(times(), getWidth())
+                    : scale.resized(getWidth());
             repaint();
         }
     }
 
     private List<Instant> times() {
-        return pictures.stream().flatMap(p -> p.time().stream()).map(CaptureTime::midUtc).toList();
+        return pictures.stream()
+                .flatMap(p -> p.time().stream())
+                .map(CaptureTime::midUtc)
+                .toList();
     }
 
     void show(List<ArchivedPicture> found) {
@@ -130,7 +136,9 @@ final class SeasonRibbon extends JComponent {
             return 0.6;
         }
         double number = roman > 0 ? roman : Double.parseDouble(value);
-        boolean downward = roman > 0 || seeing.map(r -> r.scale().toLowerCase(Locale.ROOT).contains("antoniadi")).orElse(false);
+        boolean downward = roman > 0
+                || seeing.map(r -> r.scale().toLowerCase(Locale.ROOT).contains("antoniadi"))
+                        .orElse(false);
         double share = downward ? (5 - number) / 4 : (number - 1) / 9;
         return 0.25 + 0.75 * Math.max(0, Math.min(1, share));
     }
@@ -165,7 +173,10 @@ final class SeasonRibbon extends JComponent {
         if (season.sizes().size() < 2) {
             return;
         }
-        double largest = season.sizes().stream().mapToDouble(Season.Size::diameterArcsec).max().orElse(1);
+        double largest = season.sizes().stream()
+                .mapToDouble(Season.Size::diameterArcsec)
+                .max()
+                .orElse(1);
         Path2D curve = new Path2D.Double();
         Path2D edge = new Path2D.Double();
         boolean first = true;
@@ -198,11 +209,12 @@ final class SeasonRibbon extends JComponent {
             g.setColor(colours.line());
             g.draw(new Line2D.Double(notch.xPx(), base, notch.xPx(), base + 5));
             g.setColor(colours.quietInk());
-            String text = switch (notch.step()) {
-                case DAY, WEEK -> DAY.format(notch.date());
-                case MONTH -> MONTH.format(notch.date());
-                case YEAR -> Integer.toString(notch.date().getYear());
-            };
+            String text =
+                    switch (notch.step()) {
+                        case DAY, WEEK -> DAY.format(notch.date());
+                        case MONTH -> MONTH.format(notch.date());
+                        case YEAR -> Integer.toString(notch.date().getYear());
+                    };
             g.drawString(text, (float) notch.xPx() + 4, getHeight() - 5f);
         }
     }
@@ -219,7 +231,8 @@ final class SeasonRibbon extends JComponent {
             g.setStroke(new BasicStroke(1f, BasicStroke.CAP_BUTT, BasicStroke.JOIN_MITER, 10, new float[] {3, 3}, 0));
             g.draw(new Line2D.Double(x, 4, x, base));
             g.setStroke(new BasicStroke(1));
-            g.drawString(event.name(), (float) Math.min(x + 5, getWidth() - metrics.stringWidth(event.name()) - 4.0), 14f);
+            g.drawString(
+                    event.name(), (float) Math.min(x + 5, getWidth() - metrics.stringWidth(event.name()) - 4.0), 14f);
         }
     }
 
@@ -232,7 +245,8 @@ final class SeasonRibbon extends JComponent {
                 continue;
             }
             boolean isChosen = chosen.equals(Optional.of(picture.id()));
-            Color tone = picture.markCount() > 0 ? colours.accent() : picture.fitted() ? blend(colours) : colours.quietInk();
+            Color tone =
+                    picture.markCount() > 0 ? colours.accent() : picture.fitted() ? blend(colours) : colours.quietInk();
             g.setColor(isChosen ? colours.alarm() : tone);
             g.setStroke(new BasicStroke((float) (isChosen ? thick + 1.5 : thick)));
             double top = base - tallest * (isChosen ? 1 : quality(picture.seeing()) * 0.85);
@@ -244,7 +258,8 @@ final class SeasonRibbon extends JComponent {
     private static Color blend(Palette colours) {
         Color a = colours.accent();
         Color b = colours.quietInk();
-        return new Color((a.getRed() + b.getRed()) / 2, (a.getGreen() + b.getGreen()) / 2, (a.getBlue() + b.getBlue()) / 2);
+        return new Color(
+                (a.getRed() + b.getRed()) / 2, (a.getGreen() + b.getGreen()) / 2, (a.getBlue() + b.getBlue()) / 2);
     }
 
     private final class Mouse extends MouseAdapter {

@@ -1,3 +1,4 @@
+/* SPDX-License-Identifier: Apache-2.0 */
 package oblate.workbench;
 
 import java.time.LocalDate;
@@ -46,7 +47,8 @@ public final class Shelf {
     /** Pictures of one night and planet, in order of time. */
     public List<ArchivedPicture> ofNight(LocalDate night, Optional<String> planetId) {
         return pictures.stream()
-                .filter(p -> p.night().equals(Optional.of(night)) && p.planetId().equals(planetId))
+                .filter(p ->
+                        p.night().equals(Optional.of(night)) && p.planetId().equals(planetId))
                 .toList();
     }
 

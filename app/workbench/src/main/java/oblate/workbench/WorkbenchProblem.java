@@ -1,10 +1,12 @@
+/* SPDX-License-Identifier: Apache-2.0 */
 package oblate.workbench;
 
 import oblate.base.ProblemKind;
 
 /** What can be wrong with opening or using the window. */
 public enum WorkbenchProblem implements ProblemKind {
-    NO_SCREEN("The window: there is no screen to open it on; use the command line (oblate help), or run it where a display is set"),
+    NO_SCREEN(
+            "The window: there is no screen to open it on; use the command line (oblate help), or run it where a display is set"),
     NOT_SAVED("{0}: could not be written ({1}); choose another place");
 
     private final String template;

@@ -1,3 +1,4 @@
+/* SPDX-License-Identifier: Apache-2.0 */
 package oblate.workbench;
 
 import static org.assertj.core.api.Assertions.assertThat;
@@ -60,9 +61,12 @@ class EditHistoryTest {
         DeskSettings settings = new DeskSettings(folder);
         settings.forPanel("nights").keep("zoom", 7);
         settings.save();
-        assertThat(new DeskSettings(folder).forPanel("nights").number("zoom", 1)).isEqualTo(7);
-        assertThat(new DeskSettings(folder).forPanel("measure").number("zoom", 1)).isEqualTo(1);
+        assertThat(new DeskSettings(folder).forPanel("nights").number("zoom", 1))
+                .isEqualTo(7);
+        assertThat(new DeskSettings(folder).forPanel("measure").number("zoom", 1))
+                .isEqualTo(1);
         Files.writeString(folder.resolve("workbench.properties"), "a=\\uZZZZ");
-        assertThat(new DeskSettings(folder).forPanel("nights").number("zoom", 1)).isEqualTo(1);
+        assertThat(new DeskSettings(folder).forPanel("nights").number("zoom", 1))
+                .isEqualTo(1);
     }
 }

@@ -1,3 +1,4 @@
+/* SPDX-License-Identifier: Apache-2.0 */
 package oblate.workbench;
 
 import java.awt.Component;
@@ -15,7 +16,8 @@ public final class GuidePictures {
     /** Shows every panel in turn and writes one picture of each. */
     public static void main(String[] args) throws IOException {
         Path out = Path.of(args[1]);
-        try (WindowPictures window = new WindowPictures(Path.of(args[0]), out.resolve("settings"), PluginHost.bundledOnly())) {
+        try (WindowPictures window =
+                new WindowPictures(Path.of(args[0]), out.resolve("settings"), PluginHost.bundledOnly())) {
             String suffix = "";
             if (args.length > 2) {
                 Theme theme = Theme.valueOf(args[2]);
@@ -35,7 +37,14 @@ public final class GuidePictures {
                 if (panel.equals("measure")) {
                     Component canvas = window.find("canvas");
                     WindowPictures.act(() -> canvas.dispatchEvent(new MouseEvent(
-                            canvas, MouseEvent.MOUSE_MOVED, 0, 0, canvas.getWidth() / 2 + 150, canvas.getHeight() / 2 + 110, 0, false)));
+                            canvas,
+                            MouseEvent.MOUSE_MOVED,
+                            0,
+                            0,
+                            canvas.getWidth() / 2 + 150,
+                            canvas.getHeight() / 2 + 110,
+                            0,
+                            false)));
                     window.settle();
                 }
                 window.save(out.resolve(panel + suffix + ".png"));

@@ -1,3 +1,4 @@
+/* SPDX-License-Identifier: Apache-2.0 */
 package oblate.workbench;
 
 import java.io.IOException;
@@ -22,7 +23,9 @@ final class PluginJars {
     static void panel(Path jar, Class<?> type) throws IOException {
         Files.createDirectories(jar.getParent());
         String oldName = type.getName().replace('.', '/');
-        String newName = oldName.replace("oblate/workbench/tutorial", "stranger/workshop/tutorial".substring(0, "oblate/workbench/tutorial".length()));
+        String newName = oldName.replace(
+                "oblate/workbench/tutorial",
+                "stranger/workshop/tutorial".substring(0, "oblate/workbench/tutorial".length()));
         byte[] bytes = read(type, oldName);
         try (OutputStream out = Files.newOutputStream(jar);
                 JarOutputStream zip = new JarOutputStream(out)) {

@@ -1,3 +1,4 @@
+/* SPDX-License-Identifier: Apache-2.0 */
 package oblate.workbench;
 
 import static org.assertj.core.api.Assertions.assertThat;
@@ -30,7 +31,8 @@ class RibbonTest {
 
     @Property(tries = 200)
     void zoomingKeepsTheInstantUnderThePointer(
-            @ForAll @DoubleRange(min = 0, max = 1000) double x, @ForAll @DoubleRange(min = 0.3, max = 3) double factor) {
+            @ForAll @DoubleRange(min = 0, max = 1000) double x,
+            @ForAll @DoubleRange(min = 0.3, max = 3) double factor) {
         RibbonScale scale = RibbonScale.covering(List.of(FIRST, LAST), 1000);
         assertThat(scale.zoomedAt(x, factor).secondsAt(x)).isEqualTo(scale.secondsAt(x), offset(1e-3));
     }
@@ -44,37 +46,59 @@ class RibbonTest {
     @Test
     void notchesAreMonthsOverASeasonAndDaysOverAWeek() {
         RibbonScale season = RibbonScale.covering(List.of(FIRST, LAST), 900);
-        assertThat(season.notches(100)).allMatch(n -> n.step() == RibbonScale.Step.MONTH).hasSize(5);
+        assertThat(season.notches(100))
+                .allMatch(n -> n.step() == RibbonScale.Step.MONTH)
+                .hasSize(5);
         assertThat(season.notches(100).get(0).date()).isEqualTo(LocalDate.of(2023, 9, 1));
         RibbonScale week = new RibbonScale(FIRST.getEpochSecond(), FIRST.getEpochSecond() + 7 * 86_400.0, 900);
-        assertThat(week.notches(60)).allMatch(n -> n.step() == RibbonScale.Step.DAY).hasSize(7);
-        assertThat(season.notches(100)).isSortedAccordingTo(java.util.Comparator.comparingDouble(RibbonScale.Notch::xPx));
+        assertThat(week.notches(60))
+                .allMatch(n -> n.step() == RibbonScale.Step.DAY)
+                .hasSize(7);
+        assertThat(season.notches(100))
+                .isSortedAccordingTo(java.util.Comparator.comparingDouble(RibbonScale.Notch::xPx));
     }
 
     @Test
     void seeingScalesThatRunOppositeWaysAreToldApart() {
         double best = SeasonRibbon.quality(Optional.of(new Rating("I", "Antoniadi")));
-        assertThat(best).isEqualTo(SeasonRibbon.quality(Optional.of(new Rating("10", "Pickering")))).isEqualTo(1);
-        assertThat(SeasonRibbon.quality(Optional.of(new Rating("1", "Antoniadi")))).isEqualTo(1);
-        assertThat(SeasonRibbon.quality(Optional.of(new Rating("1", "Pickering")))).isEqualTo(0.25);
-        assertThat(SeasonRibbon.quality(Optional.of(new Rating("V", "Antoniadi")))).isEqualTo(0.25);
+        assertThat(best)
+                .isEqualTo(SeasonRibbon.quality(Optional.of(new Rating("10", "Pickering"))))
+                .isEqualTo(1);
+        assertThat(SeasonRibbon.quality(Optional.of(new Rating("1", "Antoniadi"))))
+                .isEqualTo(1);
+        assertThat(SeasonRibbon.quality(Optional.of(new Rating("1", "Pickering"))))
+                .isEqualTo(0.25);
+        assertThat(SeasonRibbon.quality(Optional.of(new Rating("V", "Antoniadi"))))
+                .isEqualTo(0.25);
         assertThat(SeasonRibbon.quality(Optional.empty())).isBetween(0.4, 0.8);
-        assertThat(SeasonRibbon.quality(Optional.of(new Rating("fair", "words")))).isBetween(0.4, 0.8);
+        assertThat(SeasonRibbon.quality(Optional.of(new Rating("fair", "words"))))
+                .isBetween(0.4, 0.8);
     }
 
     /** Opposition of Jupiter on 3 November 2023 about 05 h UT, and conjunction on 18 May 2024, from memory of the yearly almanacs. */
     @Tag("truth")
     @Test
     void theOppositionOf2023IsFound() {
-        Season season = Season.of(Sky.bundled(), new Jupiter(), Instant.parse("2023-06-01T00:00:00Z"), Instant.parse("2024-08-01T00:00:00Z"));
+        Season season = Season.of(
+                Sky.bundled(),
+                new Jupiter(),
+                Instant.parse("2023-06-01T00:00:00Z"),
+                Instant.parse("2024-08-01T00:00:00Z"));
         assertThat(season.events()).extracting(Season.Event::name).containsExactly("opposition", "conjunction");
-        assertThat(season.events().get(0).time()).isBetween(Instant.parse("2023-11-01T00:00:00Z"), Instant.parse("2023-11-05T12:00:00Z"));
-        assertThat(season.events().get(1).time()).isBetween(Instant.parse("2024-05-16T00:00:00Z"), Instant.parse("2024-05-21T00:00:00Z"));
+        assertThat(season.events().get(0).time())
+                .isBetween(Instant.parse("2023-11-01T00:00:00Z"), Instant.parse("2023-11-05T12:00:00Z"));
+        assertThat(season.events().get(1).time())
+                .isBetween(Instant.parse("2024-05-16T00:00:00Z"), Instant.parse("2024-05-21T00:00:00Z"));
     }
 
     @Test
     void aSpanOutsideTheEphemerisIsEmptyRatherThanWrong() {
-        assertThat(Season.of(Sky.bundled(), new Jupiter(), Instant.parse("1800-01-01T00:00:00Z"), Instant.parse("1801-01-01T00:00:00Z")).sizes())
+        assertThat(Season.of(
+                                Sky.bundled(),
+                                new Jupiter(),
+                                Instant.parse("1800-01-01T00:00:00Z"),
+                                Instant.parse("1801-01-01T00:00:00Z"))
+                        .sizes())
                 .isEmpty();
     }
 }

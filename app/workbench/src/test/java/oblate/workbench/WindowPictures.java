@@ -1,3 +1,4 @@
+/* SPDX-License-Identifier: Apache-2.0 */
 package oblate.workbench;
 
 import java.awt.Component;
@@ -114,7 +115,8 @@ public final class WindowPictures implements AutoCloseable {
         while (calm < 5) {
             calm = ask(() -> workbench.background().isIdle()) ? calm + 1 : 0;
             if (Instant.now().isAfter(end)) {
-                throw new IllegalStateException("the window is still busy: " + ask(() -> workbench.background().jobs()));
+                throw new IllegalStateException("the window is still busy: "
+                        + ask(() -> workbench.background().jobs()));
             }
             pause(25);
         }

@@ -1,3 +1,4 @@
+/* SPDX-License-Identifier: Apache-2.0 */
 package oblate.workbench;
 
 import static org.assertj.core.api.Assertions.assertThat;
@@ -73,13 +74,25 @@ class WindowTest {
         needADisplay();
         FailOnThreadViolationRepaintManager.install();
         truth = SampleSeason.night().writeTo(folder.resolve("season"), Progress.SILENT);
-        WorkbenchContext context = WindowPictures.context(folder.resolve("archive"), folder.resolve("none"), PluginHost.bundledOnly());
+        WorkbenchContext context =
+                WindowPictures.context(folder.resolve("archive"), folder.resolve("none"), PluginHost.bundledOnly());
         try (Archive archive = context.archive()) {
             archive.keepSite(new Site("Field", 51, 4, 10, Optional.empty()));
             FilingFacts facts = new FilingFacts(
-                    Optional.of("jupiter"), Optional.of("Field"), Optional.of("observer-1"), Optional.of("kit A"), Optional.empty(),
-                    Optional.of(new Rating("3", "Antoniadi")), Optional.empty(), Optional.empty(),
-                    new TimeWish(Optional.empty(), Optional.of(java.time.ZoneOffset.UTC), Optional.empty(), OptionalDouble.empty(), Optional.empty()),
+                    Optional.of("jupiter"),
+                    Optional.of("Field"),
+                    Optional.of("observer-1"),
+                    Optional.of("kit A"),
+                    Optional.empty(),
+                    Optional.of(new Rating("3", "Antoniadi")),
+                    Optional.empty(),
+                    Optional.empty(),
+                    new TimeWish(
+                            Optional.empty(),
+                            Optional.of(java.time.ZoneOffset.UTC),
+                            Optional.empty(),
+                            OptionalDouble.empty(),
+                            Optional.empty()),
                     true);
             context.filing().file(List.of(folder.resolve("season/pictures")), facts, Progress.SILENT);
         }
@@ -122,7 +135,8 @@ class WindowTest {
         plugins = PluginHost.withFolder(settings.resolve("plugins"));
         window = new WindowPictures(folder.resolve("archive"), settings, plugins);
         WindowPictures.act(() -> window.workbench().frame().setBounds(0, 0, 1400, 900));
-        WindowPictures.await("the archive is read", () -> window.workbench().shelf().isRead());
+        WindowPictures.await(
+                "the archive is read", () -> window.workbench().shelf().isRead());
         window.settle();
     }
 
@@ -163,7 +177,8 @@ class WindowTest {
             java.lang.reflect.Method view = canvas.getClass().getDeclaredMethod("view");
             view.setAccessible(true);
             Object v = view.invoke(canvas);
-            java.awt.geom.Point2D at = ((oblate.workbench.measure.CanvasView) v).toScreen(new oblate.disc.PixelPoint(xPx, yPx));
+            java.awt.geom.Point2D at =
+                    ((oblate.workbench.measure.CanvasView) v).toScreen(new oblate.disc.PixelPoint(xPx, yPx));
             return new Point((int) Math.round(at.getX()), (int) Math.round(at.getY()));
         });
     }
@@ -176,7 +191,9 @@ class WindowTest {
     @Order(1)
     void aNightIsOpenedFittedMarkedNamedMovedAndUndone() throws IOException {
         open(calmSettings("journey"));
-        assertThat(WindowPictures.<Integer>ask(() -> window.workbench().shelf().pictures().size())).isEqualTo(truth.pictures().size());
+        assertThat(WindowPictures.<Integer>ask(
+                        () -> window.workbench().shelf().pictures().size()))
+                .isEqualTo(truth.pictures().size());
         SampleTruth.Picture first = colourPicture(0);
         ArchivedPicture picture = pictureOf(first);
 
@@ -188,12 +205,15 @@ class WindowTest {
         Point tile = tileOf(wall, picture.id());
         robot.click(wall, tile, MouseButton.LEFT_BUTTON, 2);
         window.settle();
-        assertThat(WindowPictures.<Boolean>ask(() -> window.find("canvas").isShowing())).isTrue();
+        assertThat(WindowPictures.<Boolean>ask(() -> window.find("canvas").isShowing()))
+                .isTrue();
         assertThat(window.context().archive().currentFit(picture.id())).isEmpty();
 
         // Fit: what the window keeps is near what is true.
         press("fit");
-        WindowPictures.await("a fit", () -> window.context().archive().currentFit(picture.id()).isPresent());
+        WindowPictures.await(
+                "a fit",
+                () -> window.context().archive().currentFit(picture.id()).isPresent());
         window.settle();
         StoredFit fit = window.context().archive().currentFit(picture.id()).orElseThrow();
         assertThat(fit.fit().placement().centreXPx()).isEqualTo(first.cxPx(), offset(2.0));
@@ -212,18 +232,23 @@ class WindowTest {
         robot.enterText("red oval");
         robot.pressAndReleaseKeys(KeyEvent.VK_ENTER);
         window.settle();
-        WindowPictures.await("a named mark", () -> marksOf(picture).stream().anyMatch(m -> m.featureName().isPresent()));
+        WindowPictures.await("a named mark", () -> marksOf(picture).stream()
+                .anyMatch(m -> m.featureName().isPresent()));
         StoredMark named = marksOf(picture).get(0);
         assertThat(named.featureName()).contains("red oval");
         double trueLon = oval.place().orElseThrow().lon2Deg();
-        assertThat(Math.abs(Math.IEEEremainder(named.longitudes().get("2") - trueLon, 360))).isLessThan(2);
-        assertThat(named.mark().point().orElseThrow().latGraphicDeg()).isEqualTo(oval.place().orElseThrow().latGraphicDeg(), offset(2.0));
+        assertThat(Math.abs(Math.IEEEremainder(named.longitudes().get("2") - trueLon, 360)))
+                .isLessThan(2);
+        assertThat(named.mark().point().orElseThrow().latGraphicDeg())
+                .isEqualTo(oval.place().orElseThrow().latGraphicDeg(), offset(2.0));
 
         // The table says it by the grammar of numbers.
         JTable table = (JTable) window.find("marks");
         assertThat(WindowPictures.<Object>ask(() -> table.getValueAt(0, 0))).isEqualTo("red oval");
-        assertThat(WindowPictures.<Object>ask(() -> table.getValueAt(0, 1)).toString()).matches("II \\d{1,3}\\.\\d° ± \\d\\.\\d");
-        assertThat(WindowPictures.<Object>ask(() -> table.getValueAt(0, 2)).toString()).matches("\u2212\\d{2}\\.\\d° ± \\d\\.\\d");
+        assertThat(WindowPictures.<Object>ask(() -> table.getValueAt(0, 1)).toString())
+                .matches("II \\d{1,3}\\.\\d° ± \\d\\.\\d");
+        assertThat(WindowPictures.<Object>ask(() -> table.getValueAt(0, 2)).toString())
+                .matches("\u2212\\d{2}\\.\\d° ± \\d\\.\\d");
 
         // Arrows move it by a tenth of a pixel of the picture, and the archive keeps old and new.
         robot.pressAndReleaseKeys(KeyEvent.VK_RIGHT, KeyEvent.VK_RIGHT, KeyEvent.VK_RIGHT);
@@ -231,7 +256,8 @@ class WindowTest {
         window.settle();
         StoredMark moved = marksOf(picture).get(0);
         assertThat(Math.hypot(
-                        moved.mark().pixel().xPx() - named.mark().pixel().xPx(), moved.mark().pixel().yPx() - named.mark().pixel().yPx()))
+                        moved.mark().pixel().xPx() - named.mark().pixel().xPx(),
+                        moved.mark().pixel().yPx() - named.mark().pixel().yPx()))
                 .isEqualTo(0.3, offset(1e-6));
         assertThat(moved.featureName()).contains("red oval");
 
@@ -291,16 +317,20 @@ class WindowTest {
         robot.pressAndReleaseKeys(KeyEvent.VK_ESCAPE);
         window.settle();
         assertThat(marksOf(fitted)).hasSize(1).allMatch(m -> m.featureName().isEmpty());
-        assertThat(WindowPictures.<Boolean>ask(() -> window.find("naming").isVisible())).isFalse();
+        assertThat(WindowPictures.<Boolean>ask(() -> window.find("naming").isVisible()))
+                .isFalse();
         robot.pressAndReleaseKeys(KeyEvent.VK_DELETE);
         WindowPictures.await("it is withdrawn", () -> marksOf(fitted).isEmpty());
         window.settle();
 
         // Page Down goes on to the next picture of the night.
-        long before = WindowPictures.ask(() -> window.workbench().selection().pictureId().orElseThrow());
+        long before = WindowPictures.ask(
+                () -> window.workbench().selection().pictureId().orElseThrow());
         robot.pressAndReleaseKeys(KeyEvent.VK_PAGE_DOWN);
         window.settle();
-        assertThat(WindowPictures.<Long>ask(() -> window.workbench().selection().pictureId().orElseThrow())).isNotEqualTo(before);
+        assertThat(WindowPictures.<Long>ask(
+                        () -> window.workbench().selection().pictureId().orElseThrow()))
+                .isNotEqualTo(before);
     }
 
     private String status() {
@@ -320,7 +350,8 @@ class WindowTest {
 
         Path strange = Files.writeString(folder.resolve("strange.png"), "no picture at all");
         Path again = folder.resolve("season").resolve(colourPicture(0).file());
-        WindowPictures.act(() -> ((javax.swing.JComponent) window.workbench().frame().getContentPane())
+        WindowPictures.act(() -> ((javax.swing.JComponent)
+                        window.workbench().frame().getContentPane())
                 .getTransferHandler()
                 .importData(new javax.swing.TransferHandler.TransferSupport(
                         (javax.swing.JComponent) window.workbench().frame().getContentPane(),
@@ -330,7 +361,9 @@ class WindowTest {
         WindowPictures.await("the outcomes", () -> window.find("outcomes").isShowing());
         String sentences = WindowPictures.ask(() -> ((JTextArea) window.find("outcome.sentences")).getText());
         assertThat(sentences).contains("strange.png").contains("Refused");
-        assertThat(WindowPictures.<Integer>ask(() -> window.workbench().shelf().pictures().size())).isEqualTo(truth.pictures().size());
+        assertThat(WindowPictures.<Integer>ask(
+                        () -> window.workbench().shelf().pictures().size()))
+                .isEqualTo(truth.pictures().size());
     }
 
     private long boundsCount() {
@@ -356,24 +389,33 @@ class WindowTest {
         press("rail.observer-count");
         assertThat(WindowPictures.<String>ask(() -> ((JTextArea) window.find("counts")).getText()))
                 .contains("observer-1: " + truth.pictures().size());
-        assertThat(WindowPictures.<Boolean>ask(() ->
-                        WindowPictures.find(window.workbench().frame().getRootPane(), "rail.failing").isEmpty()))
+        assertThat(WindowPictures.<Boolean>ask(
+                        () -> WindowPictures.find(window.workbench().frame().getRootPane(), "rail.failing")
+                                .isEmpty()))
                 .isTrue();
 
         press("rail.plug-ins");
-        List<PluginRefusal> refusals = WindowPictures.ask(() -> window.workbench().plugins().refusals());
+        List<PluginRefusal> refusals =
+                WindowPictures.ask(() -> window.workbench().plugins().refusals());
         assertThat(refusals).extracting(PluginRefusal::where).containsExactlyInAnyOrder("junk.jar", "failing.jar");
-        String shown = WindowPictures.ask(() -> allText(window.workbench().frame().getRootPane()));
+        String shown =
+                WindowPictures.ask(() -> allText(window.workbench().frame().getRootPane()));
         assertThat(shown).contains("junk.jar").contains("failing.jar").contains("no lamp in the lighthouse");
         JTable table = (JTable) window.find("plugin.table");
         String rows = WindowPictures.ask(() -> {
             StringBuilder text = new StringBuilder();
             for (int i = 0; i < table.getRowCount(); i++) {
-                text.append(table.getValueAt(i, 2)).append('=').append(table.getValueAt(i, 3)).append('\n');
+                text.append(table.getValueAt(i, 2))
+                        .append('=')
+                        .append(table.getValueAt(i, 3))
+                        .append('\n');
             }
             return text.toString();
         });
-        assertThat(rows).contains("observer-count=counts.jar").contains("nights=bundled").doesNotContain("failing=");
+        assertThat(rows)
+                .contains("observer-count=counts.jar")
+                .contains("nights=bundled")
+                .doesNotContain("failing=");
     }
 
     private static String allText(java.awt.Container in) {
@@ -406,7 +448,9 @@ class WindowTest {
             if (theme == Theme.RED) {
                 WindowPictures.act(() -> window.workbench().showPanel("measure"));
                 window.settle();
-                assertThat(shareNotRed(window.picture())).as("pixels that are not red").isLessThan(0.001);
+                assertThat(shareNotRed(window.picture()))
+                        .as("pixels that are not red")
+                        .isLessThan(0.001);
             }
         }
         WindowPictures.act(() -> window.workbench().showPanel("report"));
@@ -416,8 +460,11 @@ class WindowTest {
         plugins = PluginHost.bundledOnly();
         window = new WindowPictures(folder.resolve("archive"), settings, plugins);
         window.settle();
-        assertThat(WindowPictures.<Boolean>ask(() -> window.find("report.page").isShowing())).isTrue();
-        assertThat(WindowPictures.<Boolean>ask(() -> javax.swing.UIManager.getLookAndFeel().getName().contains("red"))).isTrue();
+        assertThat(WindowPictures.<Boolean>ask(() -> window.find("report.page").isShowing()))
+                .isTrue();
+        assertThat(WindowPictures.<Boolean>ask(
+                        () -> javax.swing.UIManager.getLookAndFeel().getName().contains("red")))
+                .isTrue();
     }
 
     private static int coloursIn(java.awt.image.BufferedImage image) {
@@ -457,7 +504,8 @@ class WindowTest {
         WindowPictures.await("the list of names", () -> window.find("naming").isVisible());
         robot.enterText("red oval");
         robot.pressAndReleaseKeys(KeyEvent.VK_ENTER);
-        WindowPictures.await("a named mark", () -> marksOf(picture).stream().anyMatch(m -> m.featureName().isPresent()));
+        WindowPictures.await("a named mark", () -> marksOf(picture).stream()
+                .anyMatch(m -> m.featureName().isPresent()));
         window.settle();
         press("rail.report");
         String page = WindowPictures.ask(() -> ((JTextArea) window.find("report.page")).getText());
@@ -478,12 +526,15 @@ class WindowTest {
             assertThat(org.assertj.core.api.Assertions.catchThrowable(() -> label.setText("loud")))
                     .isInstanceOf(org.assertj.swing.exception.EdtViolationException.class);
         } finally {
-            WindowPictures.act(() -> javax.swing.SwingUtilities.getWindowAncestor(label).dispose());
+            WindowPictures.act(
+                    () -> javax.swing.SwingUtilities.getWindowAncestor(label).dispose());
         }
     }
 
     @Test
     void withoutAScreenOpeningSaysSoInOneSentence() {
-        assertThat(new ProblemException(WorkbenchProblem.NO_SCREEN).getMessage()).contains("no screen").contains("oblate help");
+        assertThat(new ProblemException(WorkbenchProblem.NO_SCREEN).getMessage())
+                .contains("no screen")
+                .contains("oblate help");
     }
 }

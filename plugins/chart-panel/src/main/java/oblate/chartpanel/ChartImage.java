@@ -1,3 +1,4 @@
+/* SPDX-License-Identifier: Apache-2.0 */
 package oblate.chartpanel;
 
 import java.io.IOException;
@@ -20,7 +21,8 @@ public final class ChartImage {
      * @throws IllegalArgumentException when a size is out of range
      */
     public static void writePng(
-            List<LongitudeSeries> series, ChartWish wish, int widthPx, int heightPx, OutputStream out) throws IOException {
+            List<LongitudeSeries> series, ChartWish wish, int widthPx, int heightPx, OutputStream out)
+            throws IOException {
         if (widthPx < 200 || heightPx < 200 || widthPx > 10_000 || heightPx > 10_000) {
             throw new IllegalArgumentException(widthPx + " x " + heightPx);
         }

@@ -1,3 +1,4 @@
+/* SPDX-License-Identifier: Apache-2.0 */
 package oblate.chartpanel;
 
 import java.awt.Color;
@@ -30,7 +31,8 @@ public record ChartWish(
         Font font,
         List<Color> colours) {
     /** Okabe–Ito without black and, on light grounds, without yellow. */
-    private static final List<Color> ON_DARK = colours(0x56B4E9, 0xE69F00, 0x00A57A, 0xE0662A, 0xCC79A7, 0x3D8FD1, 0xF0E442);
+    private static final List<Color> ON_DARK =
+            colours(0x56B4E9, 0xE69F00, 0x00A57A, 0xE0662A, 0xCC79A7, 0x3D8FD1, 0xF0E442);
 
     private static final List<Color> ON_LIGHT = colours(0x0072B2, 0xD55E00, 0x009E73, 0xB0588A, 0x2F94CC, 0xC98500);
 

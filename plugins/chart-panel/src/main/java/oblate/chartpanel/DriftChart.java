@@ -1,3 +1,4 @@
+/* SPDX-License-Identifier: Apache-2.0 */
 package oblate.chartpanel;
 
 import java.awt.BasicStroke;
@@ -81,7 +82,8 @@ public final class DriftChart {
         plot.setRangeGridlineStroke(BAR);
         plot.setOutlinePaint(wish.quiet());
         plot.setAxisOffset(new RectangleInsets(4, 4, 4, 4));
-        JFreeChart chart = new JFreeChart(wish.title().isEmpty() ? null : wish.title(), wish.font().deriveFont(15f), plot, false);
+        JFreeChart chart = new JFreeChart(
+                wish.title().isEmpty() ? null : wish.title(), wish.font().deriveFont(15f), plot, false);
         chart.setBackgroundPaint(wish.ground());
         chart.setPadding(new RectangleInsets(8, 8, 8, 16));
         if (chart.getTitle() != null) {
@@ -136,7 +138,8 @@ public final class DriftChart {
             LongitudePoint p = all.get(i);
             double lon = unwrapped ? unwrapped(fitted, i) : Turns.reduced(p.lonDeg());
             double t = p.time().toEpochMilli();
-            boolean counts = fitted.drift().isEmpty() || fitted.drift().get().states().get(i).used();
+            boolean counts = fitted.drift().isEmpty()
+                    || fitted.drift().get().states().get(i).used();
             (counts ? used : rejected).add(lon, lon - p.sigmaDeg(), lon + p.sigmaDeg(), t, t, t);
         }
         points.addSeries(used);
@@ -159,7 +162,12 @@ public final class DriftChart {
     }
 
     private static void addLine(
-            XYSeriesCollection lines, XYLineAndShapeRenderer renderer, Fitted fitted, int index, Color colour, boolean unwrapped) {
+            XYSeriesCollection lines,
+            XYLineAndShapeRenderer renderer,
+            Fitted fitted,
+            int index,
+            Color colour,
+            boolean unwrapped) {
         if (fitted.drift().isEmpty()) {
             return;
         }
@@ -171,7 +179,8 @@ public final class DriftChart {
             XYSeries series = new XYSeries(index + "." + k, false, true);
             pieces.get(k).forEach(p -> series.add(p.lonDeg(), p.timeMs()));
             lines.addSeries(series);
-            renderer.setSeriesPaint(lines.getSeriesCount() - 1, new Color(colour.getRed(), colour.getGreen(), colour.getBlue(), 170));
+            renderer.setSeriesPaint(
+                    lines.getSeriesCount() - 1, new Color(colour.getRed(), colour.getGreen(), colour.getBlue(), 170));
             renderer.setSeriesStroke(lines.getSeriesCount() - 1, new BasicStroke(1.6f));
         }
     }
@@ -238,7 +247,8 @@ public final class DriftChart {
     /** Longitudes of any turn, written 0°…360°. */
     private static final class DegreeFormat extends NumberFormat {
         private static final long serialVersionUID = 1L;
-        private final DecimalFormat digits = new DecimalFormat("0.#", java.text.DecimalFormatSymbols.getInstance(Locale.ROOT));
+        private final DecimalFormat digits =
+                new DecimalFormat("0.#", java.text.DecimalFormatSymbols.getInstance(Locale.ROOT));
 
         @Override
         public StringBuffer format(double number, StringBuffer to, FieldPosition position) {

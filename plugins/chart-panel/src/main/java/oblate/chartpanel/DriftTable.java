@@ -1,3 +1,4 @@
+/* SPDX-License-Identifier: Apache-2.0 */
 package oblate.chartpanel;
 
 import java.util.List;
@@ -80,9 +81,10 @@ final class DriftTable extends JTable {
             Fitted one = fits.get(row);
             return switch (column) {
                 case 0 -> one.name();
-                case 1 -> one.drift()
-                        .map(d -> Figures.withSigma(d.rateDegPer30Days(), d.sigmaRateDegPer30Days(), ""))
-                        .orElse("–");
+                case 1 ->
+                    one.drift()
+                            .map(d -> Figures.withSigma(d.rateDegPer30Days(), d.sigmaRateDegPer30Days(), ""))
+                            .orElse("–");
                 default -> Integer.toString(one.series().points().size());
             };
         }

@@ -1,3 +1,4 @@
+/* SPDX-License-Identifier: Apache-2.0 */
 package oblate.chartpanel;
 
 import java.awt.BorderLayout;
@@ -68,7 +69,8 @@ final class DriftView extends JPanel {
         JSplitPane split = new JSplitPane(JSplitPane.HORIZONTAL_SPLIT, list, chartPlace);
         split.setBorder(BorderFactory.createEmptyBorder());
         split.setDividerLocation(context.settings().number("list", 300));
-        split.addPropertyChangeListener(JSplitPane.DIVIDER_LOCATION_PROPERTY, e -> context.settings().keep("list", split.getDividerLocation()));
+        split.addPropertyChangeListener(
+                JSplitPane.DIVIDER_LOCATION_PROPERTY, e -> context.settings().keep("list", split.getDividerLocation()));
         add(bar(), BorderLayout.NORTH);
         add(split, BorderLayout.CENTER);
         inspector.setOpaque(false);
@@ -137,7 +139,8 @@ final class DriftView extends JPanel {
         systemsOf = planet.id();
         filling = true;
         systems.removeAllItems();
-        String wish = context.settings().text("system." + planet.id(), SystemLabel.usual(planet).id());
+        String wish = context.settings()
+                .text("system." + planet.id(), SystemLabel.usual(planet).id());
         planet.globe().systems().forEach(s -> systems.addItem(s.label()));
         planet.globe().system(wish).ifPresent(s -> systems.setSelectedItem(s.label()));
         filling = false;
@@ -159,7 +162,9 @@ final class DriftView extends JPanel {
     private Result fit(PlanetModel planet, RotationSystem system, boolean all) {
         List<String> own = new MarkSeries()
                 .ofArchive(context.archive(), planet, Optional.empty()).stream()
-                        .filter(s -> all || s.system().equals(system) || planet.globe().systems().size() == 1)
+                        .filter(s -> all
+                                || s.system().equals(system)
+                                || planet.globe().systems().size() == 1)
                         .map(LongitudeSeries::feature)
                         .toList();
         List<Fitted> fits = new MarkSeries()
@@ -169,9 +174,16 @@ final class DriftView extends JPanel {
                         .toList();
         Map<String, Long> pictures = new HashMap<>();
         MarkSearch search = new MarkSearch(
-                Optional.of(planet.id()), Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty(), false);
+                Optional.of(planet.id()),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                false);
         for (StoredMark mark : context.archive().marks(search)) {
-            mark.featureName().ifPresent(name -> pictures.put(key(name, mark.midUtc()), mark.mark().pictureId()));
+            mark.featureName()
+                    .ifPresent(name ->
+                            pictures.put(key(name, mark.midUtc()), mark.mark().pictureId()));
         }
         return new Result(fits, pictures);
     }
@@ -193,7 +205,9 @@ final class DriftView extends JPanel {
         filling = true;
         table.clearSelection();
         for (int i = 0; i < table.fits().size(); i++) {
-            if (context.selection().featureName().equals(Optional.of(table.fits().get(i).name()))) {
+            if (context.selection()
+                    .featureName()
+                    .equals(Optional.of(table.fits().get(i).name()))) {
                 table.setRowSelectionInterval(i, i);
             }
         }
@@ -202,7 +216,9 @@ final class DriftView extends JPanel {
 
     private Optional<Fitted> chosen() {
         int row = table.getSelectedRow();
-        return row < 0 || row >= table.fits().size() ? Optional.empty() : Optional.of(table.fits().get(row));
+        return row < 0 || row >= table.fits().size()
+                ? Optional.empty()
+                : Optional.of(table.fits().get(row));
     }
 
     private List<Fitted> drawn() {
@@ -217,7 +233,9 @@ final class DriftView extends JPanel {
         Palette colours = context.palette();
         chartPlace.removeAll();
         if (table.fits().isEmpty()) {
-            JLabel empty = new JLabel("No named marks yet: name some on the measuring desk, and their drifts appear here.", JLabel.CENTER);
+            JLabel empty = new JLabel(
+                    "No named marks yet: name some on the measuring desk, and their drifts appear here.",
+                    JLabel.CENTER);
             empty.setForeground(colours.quietInk());
             chartPlace.add(empty, BorderLayout.CENTER);
         } else {
@@ -226,8 +244,15 @@ final class DriftView extends JPanel {
                     ? List.of(colours.accent(), colours.ink(), colours.quietInk())
                     : ChartWish.coloursOn(colours.ground());
             ChartWish wish = new ChartWish(
-                    "", system().label(), leftward.isSelected(), only, colours.ground(), colours.quietInk(), colours.line(),
-                    Theme.bodyFont(-1), inks);
+                    "",
+                    system().label(),
+                    leftward.isSelected(),
+                    only,
+                    colours.ground(),
+                    colours.quietInk(),
+                    colours.line(),
+                    Theme.bodyFont(-1),
+                    inks);
             org.jfree.chart.ChartPanel panel = new org.jfree.chart.ChartPanel(DriftChart.of(drawn(), wish));
             panel.setMinimumDrawWidth(100);
             panel.setMinimumDrawHeight(100);
@@ -272,16 +297,21 @@ final class DriftView extends JPanel {
 
     private static void figures(FactList list, Drift drift) {
         drift.warnings().forEach(list::alarm);
-        list.figure("Rate", Figures.withSigma(drift.rateDegPer30Days(), drift.sigmaRateDegPer30Days(), "°/30 d") + "\n"
-                + Figures.withSigma(drift.rateDegPerDay(), drift.sigmaRateDegPerDay(), "°/d"));
+        list.figure(
+                "Rate",
+                Figures.withSigma(drift.rateDegPer30Days(), drift.sigmaRateDegPer30Days(), "°/30 d") + "\n"
+                        + Figures.withSigma(drift.rateDegPerDay(), drift.sigmaRateDegPerDay(), "°/d"));
         list.figure("Longitude", Figures.longitude(drift.lonDeg(), drift.sigmaLonDeg()));
         list.fact("on", Figures.dayUt(drift.epochUtc()) + ", " + Figures.clockUt(drift.epochUtc()));
         list.fact("System", drift.series().system().label());
         list.figure("Period", Figures.period(drift.periodS(), drift.sigmaPeriodS()));
-        drift.speedMS().ifPresent(v -> list.figure(
-                "Speed", Figures.withSigma(v, drift.sigmaSpeedMS().orElse(0), "m/s")));
-        drift.meanLatDeg().ifPresent(v -> list.figure(
-                "Latitude", Figures.latitudeGraphic(v, drift.sigmaMeanLatDeg().orElse(0))));
+        drift.speedMS()
+                .ifPresent(v -> list.figure(
+                        "Speed", Figures.withSigma(v, drift.sigmaSpeedMS().orElse(0), "m/s")));
+        drift.meanLatDeg()
+                .ifPresent(v -> list.figure(
+                        "Latitude",
+                        Figures.latitudeGraphic(v, drift.sigmaMeanLatDeg().orElse(0))));
         int all = drift.series().points().size();
         list.fact("Marks", all - drift.rejected() + " used, " + drift.rejected() + " left out (hollow)");
         list.figure("Scatter", Figures.fixed(drift.rmsDeg(), 2) + "°");
@@ -291,7 +321,8 @@ final class DriftView extends JPanel {
     private final class Clicks implements ChartMouseListener {
         @Override
         public void chartMouseClicked(ChartMouseEvent event) {
-            if (event.getEntity() instanceof XYItemEntity entity && entity.getDataset() instanceof XYIntervalSeriesCollection points) {
+            if (event.getEntity() instanceof XYItemEntity entity
+                    && entity.getDataset() instanceof XYIntervalSeriesCollection points) {
                 open(points, entity.getSeriesIndex(), entity.getItem());
             }
         }

@@ -1,3 +1,4 @@
+/* SPDX-License-Identifier: Apache-2.0 */
 package oblate.chartpanel;
 
 import java.awt.Color;
@@ -41,7 +42,8 @@ final class NameLabels {
     private void place(String name, LongitudePoint last, double letterDeg, double lineMs, Color colour) {
         double width = name.length() * letterDeg;
         double middle = Math.max(width / 2, Math.min(360 - width / 2, Turns.reduced(last.lonDeg())));
-        Rectangle2D box = new Rectangle2D.Double(middle - width / 2, last.time().toEpochMilli() + 0.5 * lineMs, width, lineMs);
+        Rectangle2D box =
+                new Rectangle2D.Double(middle - width / 2, last.time().toEpochMilli() + 0.5 * lineMs, width, lineMs);
         for (int line = 0; line < 6 && taken.stream().anyMatch(box::intersects); line++) {
             box = new Rectangle2D.Double(box.getX(), box.getY() + lineMs, width, lineMs);
         }

@@ -1,3 +1,4 @@
+/* SPDX-License-Identifier: Apache-2.0 */
 package oblate.workbench.look;
 
 /** How sure an overlay line is, told by its stroke and not by colour: measured solid, predicted dashed, doubtful dotted. */

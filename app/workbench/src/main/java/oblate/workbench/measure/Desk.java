@@ -1,3 +1,4 @@
+/* SPDX-License-Identifier: Apache-2.0 */
 package oblate.workbench.measure;
 
 import java.util.ArrayList;
@@ -77,19 +78,28 @@ final class Desk {
     /** Marks as they are to be shown: the one being moved is where it has been moved to. */
     List<StoredMark> shownMarks() {
         List<StoredMark> shown = new ArrayList<>();
-        open.ifPresent(o -> o.marks().forEach(m -> shown.add(
-                chosenMark.equals(Optional.of(m.id())) && moving.isPresent() ? with(m, moving.get()) : m)));
+        open.ifPresent(o -> o.marks()
+                .forEach(m -> shown.add(
+                        chosenMark.equals(Optional.of(m.id())) && moving.isPresent() ? with(m, moving.get()) : m)));
         return shown;
     }
 
     private static StoredMark with(StoredMark m, NewMark fresh) {
         return new StoredMark(
-                m.id(), fresh, m.longitudes(), m.featureName(), m.midUtc(), m.madeUtc(), m.supersededBy(), m.withdrawnReason());
+                m.id(),
+                fresh,
+                m.longitudes(),
+                m.featureName(),
+                m.midUtc(),
+                m.madeUtc(),
+                m.supersededBy(),
+                m.withdrawnReason());
     }
 
     private Optional<StoredMark> chosen() {
-        return open.flatMap(o ->
-                o.marks().stream().filter(m -> chosenMark.equals(Optional.of(m.id()))).findFirst());
+        return open.flatMap(o -> o.marks().stream()
+                .filter(m -> chosenMark.equals(Optional.of(m.id())))
+                .findFirst());
     }
 
     /** Brings a picture onto the desk, unless it lies there already. */
@@ -161,7 +171,12 @@ final class Desk {
         context.background()
                 .quietly(
                         () -> {
-                            context.archive().keepFit(picture.picture().id(), fit, ephemeris, context.workbench().software());
+                            context.archive()
+                                    .keepFit(
+                                            picture.picture().id(),
+                                            fit,
+                                            ephemeris,
+                                            context.workbench().software());
                             return picture.readAgain(context.archive());
                         },
                         fresh -> {
@@ -202,7 +217,8 @@ final class Desk {
         if (!markId.equals(chosenMark)) {
             commitMove();
             chosenMark = markId;
-            chosen().flatMap(StoredMark::featureName).ifPresent(f -> context.selection().chooseFeature(Optional.of(f)));
+            chosen().flatMap(StoredMark::featureName)
+                    .ifPresent(f -> context.selection().chooseFeature(Optional.of(f)));
             listener.contentChanged();
         }
     }
@@ -223,7 +239,8 @@ final class Desk {
                 picture, pixel, Optional.empty(), "centre", context.workbench().measurer());
         if (place.isPresent() && mark.point().isEmpty()) {
             context.say("Too slantwise to measure: " + Figures.fixed(place.get().emissionDeg(), 0)
-                    + "° from the middle of the disc, marks are trusted to " + Figures.fixed(MarkMeasurer.LARGEST_EMISSION_DEG, 0) + "°.");
+                    + "° from the middle of the disc, marks are trusted to "
+                    + Figures.fixed(MarkMeasurer.LARGEST_EMISSION_DEG, 0) + "°.");
             return;
         }
         nameNext = true;
@@ -288,7 +305,8 @@ final class Desk {
                 return true;
             }
         }
-        context.say(places > 0 ? "That was the last picture of the night." : "That was the first picture of the night.");
+        context.say(
+                places > 0 ? "That was the last picture of the night." : "That was the first picture of the night.");
         return false;
     }
 }

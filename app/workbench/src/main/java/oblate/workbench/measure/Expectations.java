@@ -1,3 +1,4 @@
+/* SPDX-License-Identifier: Apache-2.0 */
 package oblate.workbench.measure;
 
 import java.time.Duration;
@@ -50,7 +51,8 @@ final class Expectations {
                     .toList();
             Feature feature = features.get(series.feature());
             if (!others.isEmpty() && feature != null) {
-                all.add(one(new LongitudeSeries(series.feature(), planet, series.system(), others), feature, disc, time));
+                all.add(one(
+                        new LongitudeSeries(series.feature(), planet, series.system(), others), feature, disc, time));
             }
         }
         all.sort(Comparator.comparing(e -> e.feature().name()));
@@ -69,22 +71,36 @@ final class Expectations {
             double sigma = Math.hypot(Math.hypot(drift.sigmaLonDegAt(time), drift.scatterDeg()), FLOOR_DEG);
             int used = series.points().size() - drift.rejected();
             return new Expected(
-                    feature, iau(disc, series, drift.unwrappedLonDegAt(time)), sigma, drift.meanLatDeg().orElse(lat), LAT_SIGMA_DEG,
-                    "drift of " + used + " marks", true);
+                    feature,
+                    iau(disc, series, drift.unwrappedLonDegAt(time)),
+                    sigma,
+                    drift.meanLatDeg().orElse(lat),
+                    LAT_SIGMA_DEG,
+                    "drift of " + used + " marks",
+                    true);
         } catch (ProblemException e) {
             // Too few marks for a drift: where it was seen nearest in time, less and less surely.
             LongitudePoint near = series.points().stream()
-                    .min(Comparator.comparing(p -> Duration.between(p.time(), time).abs()))
+                    .min(Comparator.comparing(
+                            p -> Duration.between(p.time(), time).abs()))
                     .orElseThrow();
             double days = Duration.between(near.time(), time).abs().toSeconds() / 86_400.0;
             double sigma = Math.hypot(Math.hypot(near.sigmaDeg(), FLOOR_DEG), STRAY_DEG_PER_DAY * days);
             return new Expected(
-                    feature, iau(disc, series, near.lonDeg()), sigma, near.latGraphicDeg().orElse(lat), LAT_SIGMA_DEG,
-                    "seen " + Math.round(days) + " d away", false);
+                    feature,
+                    iau(disc, series, near.lonDeg()),
+                    sigma,
+                    near.latGraphicDeg().orElse(lat),
+                    LAT_SIGMA_DEG,
+                    "seen " + Math.round(days) + " d away",
+                    false);
         }
     }
 
     private static double iau(ApparentDisc disc, LongitudeSeries series, double lonDeg) {
-        return disc.convertLonDeg(((lonDeg % 360) + 360) % 360, series.system(), disc.planet().globe().iauSystem());
+        return disc.convertLonDeg(
+                ((lonDeg % 360) + 360) % 360,
+                series.system(),
+                disc.planet().globe().iauSystem());
     }
 }

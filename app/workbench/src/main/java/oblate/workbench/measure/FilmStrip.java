@@ -1,3 +1,4 @@
+/* SPDX-License-Identifier: Apache-2.0 */
 package oblate.workbench.measure;
 
 import java.awt.BasicStroke;
@@ -58,7 +59,9 @@ final class FilmStrip extends JComponent {
 
     private int chosenIndex() {
         for (int i = 0; i < pictures.size(); i++) {
-            if (context.selection().pictureId().equals(Optional.of(pictures.get(i).id()))) {
+            if (context.selection()
+                    .pictureId()
+                    .equals(Optional.of(pictures.get(i).id()))) {
                 return i;
             }
         }
@@ -72,7 +75,9 @@ final class FilmStrip extends JComponent {
 
     @Override
     public String getToolTipText(MouseEvent event) {
-        return at(event).map(p -> p.originalName() + " – " + PictureState.of(p).word() + "  (Page Up, Page Down)").orElse(null);
+        return at(event)
+                .map(p -> p.originalName() + " – " + PictureState.of(p).word() + "  (Page Up, Page Down)")
+                .orElse(null);
     }
 
     @Override
@@ -104,18 +109,23 @@ final class FilmStrip extends JComponent {
         boolean chosen = context.selection().pictureId().equals(Optional.of(picture.id()));
         g.setColor(colours.night());
         g.fill(new RoundRectangle2D.Double(x, 4, STEP - 8.0, FRAME, 8, 8));
-        thumbnails.of(picture).ifPresent(image -> g.drawImage(image, x + (STEP - 8 - FRAME + 6) / 2, 7, FRAME - 6, FRAME - 6, null));
+        thumbnails
+                .of(picture)
+                .ifPresent(image -> g.drawImage(image, x + (STEP - 8 - FRAME + 6) / 2, 7, FRAME - 6, FRAME - 6, null));
         if (chosen) {
             g.setColor(colours.accent());
             g.setStroke(new BasicStroke(2.2f));
             g.draw(new RoundRectangle2D.Double(x + 1, 5, STEP - 10.0, FRAME - 2, 8, 8));
         }
         StateGlyph.State state = PictureState.of(picture);
-        Color tone = state == StateGlyph.State.NEEDS_A_LOOK ? colours.alarm() : state == StateGlyph.State.NEW ? colours.quietInk() : colours.accent();
+        Color tone = state == StateGlyph.State.NEEDS_A_LOOK
+                ? colours.alarm()
+                : state == StateGlyph.State.NEW ? colours.quietInk() : colours.accent();
         StateGlyph.paint(g, state, x + 2.0, FRAME + 9.0, 10, tone);
         g.setFont(Theme.figureFont(-3));
         g.setColor(chosen ? colours.ink() : colours.quietInk());
-        String time = picture.time().map(CaptureTime::midUtc).map(Figures::clockUt).orElse("no time");
+        String time =
+                picture.time().map(CaptureTime::midUtc).map(Figures::clockUt).orElse("no time");
         g.drawString(time.replace(" UT", ""), x + 18, FRAME + 18);
     }
 }

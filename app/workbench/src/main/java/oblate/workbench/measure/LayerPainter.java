@@ -1,3 +1,4 @@
+/* SPDX-License-Identifier: Apache-2.0 */
 package oblate.workbench.measure;
 
 import java.awt.BasicStroke;
@@ -40,7 +41,11 @@ final class LayerPainter {
                 Point2D.Double at = view.toScreen(words.at());
                 g.setFont(Theme.headFont(-3));
                 FontMetrics m = g.getFontMetrics();
-                write(words.text(), at.x - m.stringWidth(words.text()) / 2.0, at.y + m.getAscent() / 2.0 - 1, alpha(palette.of(words.ink()), 210));
+                write(
+                        words.text(),
+                        at.x - m.stringWidth(words.text()) / 2.0,
+                        at.y + m.getAscent() / 2.0 - 1,
+                        alpha(palette.of(words.ink()), 210));
             }
         }
     }
@@ -70,8 +75,13 @@ final class LayerPainter {
             for (int i = 0; i < 4; i++) {
                 double dx = Math.cos(i * Math.PI / 2);
                 double dy = Math.sin(i * Math.PI / 2);
-                stroke(new Line2D.Double(at.x + dx * (r + 2), at.y + dy * (r + 2), at.x + dx * (r + 8), at.y + dy * (r + 8)),
-                        Pattern.SOLID, 1.8f, colour, CASING);
+                stroke(
+                        new Line2D.Double(
+                                at.x + dx * (r + 2), at.y + dy * (r + 2), at.x + dx * (r + 8), at.y + dy * (r + 8)),
+                        Pattern.SOLID,
+                        1.8f,
+                        colour,
+                        CASING);
             }
         }
         if (spot.ink() != Ink.EXPECTED) {

@@ -1,3 +1,4 @@
+/* SPDX-License-Identifier: Apache-2.0 */
 package oblate.workbench.measure;
 
 import java.util.ArrayList;
@@ -29,7 +30,8 @@ public final class Layers {
 
     private Layers() {}
 
-    private record Simple(String id, String label, String hint, Function<LayerInput, List<Drawn>> planner) implements Layer {
+    private record Simple(String id, String label, String hint, Function<LayerInput, List<Drawn>> planner)
+            implements Layer {
         @Override
         public List<Drawn> plan(LayerInput input) {
             return planner.apply(input);
@@ -55,7 +57,8 @@ public final class Layers {
 
     private static List<Drawn> outline(LayerInput input) {
         List<Drawn> drawn = new ArrayList<>();
-        drawn.add(new Drawn.Line(Ink.OUTLINE, ofFit(input), input.frame().outline().points(), false));
+        drawn.add(new Drawn.Line(
+                Ink.OUTLINE, ofFit(input), input.frame().outline().points(), false));
         for (Polyline ring : input.frame().rings()) {
             drawn.add(new Drawn.Line(Ink.RING, Pattern.SOLID, ring.points(), false));
         }
@@ -95,7 +98,8 @@ public final class Layers {
     private static List<Drawn> meridian(LayerInput input) {
         return input.frame().grid(input.system(), 90).stream()
                 .filter(Layers::isCentral)
-                .map(l -> (Drawn) new Drawn.Line(Ink.MERIDIAN, Pattern.SOLID, l.points(), l.role().equals("central-meridian")))
+                .map(l -> (Drawn) new Drawn.Line(
+                        Ink.MERIDIAN, Pattern.SOLID, l.points(), l.role().equals("central-meridian")))
                 .toList();
     }
 
@@ -113,7 +117,8 @@ public final class Layers {
             double north = Math.min(85, region.northLatGraphicDeg());
             // Written a third of the way from the meridian to the edge, so that the middle stays clear.
             double lon = frame.disc().subEarth().iauLonDeg() + 48;
-            frame.place(lon, (south + north) / 2).ifPresent(p -> drawn.add(new Drawn.Words(Ink.GRID, p, region.shortName())));
+            frame.place(lon, (south + north) / 2)
+                    .ifPresent(p -> drawn.add(new Drawn.Words(Ink.GRID, p, region.shortName())));
         }
         return drawn;
     }
@@ -121,11 +126,17 @@ public final class Layers {
     private static List<Drawn> expected(LayerInput input) {
         List<Drawn> drawn = new ArrayList<>();
         for (Expected expected : input.expected()) {
-            boolean marked = input.marks().stream()
-                    .anyMatch(m -> m.featureName().equals(Optional.of(expected.feature().name())));
+            boolean marked = input.marks().stream().anyMatch(m -> m.featureName()
+                    .equals(Optional.of(expected.feature().name())));
             if (!marked) {
-                input.frame().place(expected.lonDeg(), expected.latDeg()).ifPresent(at -> drawn.add(new Drawn.Spot(
-                        Ink.EXPECTED, expected.fromDrift() ? Pattern.DASHED : Pattern.DOTTED, at, expected.feature().name(), 9)));
+                input.frame()
+                        .place(expected.lonDeg(), expected.latDeg())
+                        .ifPresent(at -> drawn.add(new Drawn.Spot(
+                                Ink.EXPECTED,
+                                expected.fromDrift() ? Pattern.DASHED : Pattern.DOTTED,
+                                at,
+                                expected.feature().name(),
+                                9)));
             }
         }
         return drawn;
@@ -142,7 +153,9 @@ public final class Layers {
                     double a = 2 * Math.PI * i / ERROR_POINTS;
                     double lat = point.get().latGraphicDeg() + errors.get().totalLatDeg() * Math.sin(a);
                     input.frame()
-                            .place(point.get().lonIauDeg() + errors.get().totalLonDeg() * Math.cos(a), Math.max(-90, Math.min(90, lat)))
+                            .place(
+                                    point.get().lonIauDeg() + errors.get().totalLonDeg() * Math.cos(a),
+                                    Math.max(-90, Math.min(90, lat)))
                             .ifPresent(round::add);
                 }
                 if (round.size() > 2) {

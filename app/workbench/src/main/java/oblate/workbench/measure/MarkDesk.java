@@ -1,3 +1,4 @@
+/* SPDX-License-Identifier: Apache-2.0 */
 package oblate.workbench.measure;
 
 import java.util.Map;
@@ -53,7 +54,8 @@ final class MarkDesk {
     }
 
     /** What a pixel measures on a fitted picture: a place on the globe, or none beside the disc. */
-    static NewMark measured(OpenPicture open, PixelPoint pixel, Optional<Long> featureId, String what, String measurer) {
+    static NewMark measured(
+            OpenPicture open, PixelPoint pixel, Optional<Long> featureId, String what, String measurer) {
         StoredFit fit = open.fit().orElseThrow();
         DiscFrame frame = open.frame().orElseThrow();
         Optional<MarkMeasurer.Measured> place =
@@ -72,7 +74,15 @@ final class MarkDesk {
 
     static NewMark named(NewMark m, Optional<Long> featureId) {
         return new NewMark(
-                m.pictureId(), m.fitId(), featureId, m.pixel(), m.pickSigmaPx(), m.point(), m.errors(), m.what(), m.measurer());
+                m.pictureId(),
+                m.fitId(),
+                featureId,
+                m.pixel(),
+                m.pickSigmaPx(),
+                m.point(),
+                m.errors(),
+                m.what(),
+                m.measurer());
     }
 
     void add(NewMark mark) {
@@ -88,26 +98,32 @@ final class MarkDesk {
 
     void replace(StoredMark old, NewMark fresh, String what, String reason) {
         supersede(old.id(), fresh, reason);
-        remember(what, () -> supersede(old.id(), old.mark(), "undone: " + reason), () -> supersede(old.id(), fresh, reason));
+        remember(
+                what,
+                () -> supersede(old.id(), old.mark(), "undone: " + reason),
+                () -> supersede(old.id(), fresh, reason));
     }
 
     /** Names a mark, first making the feature when it is new. */
     void name(StoredMark mark, Feature feature) {
-        context.background().quietly(() -> feature.id() > 0 ? feature : archive().addFeature(feature), known -> {
-            replace(mark, named(mark.mark(), Optional.of(known.id())), "naming", "named " + known.name());
-            context.selection().chooseFeature(Optional.of(known.name()));
-        });
+        context.background()
+                .quietly(() -> feature.id() > 0 ? feature : archive().addFeature(feature), known -> {
+                    replace(mark, named(mark.mark(), Optional.of(known.id())), "naming", "named " + known.name());
+                    context.selection().chooseFeature(Optional.of(known.name()));
+                });
     }
 
     void withdraw(StoredMark mark) {
         withdrawNow(mark::id, "withdrawn by hand");
-        remember("withdrawing", () -> addAgain(mark::id, mark.mark()), () -> withdrawNow(mark::id, "withdrawn by hand"));
+        remember(
+                "withdrawing", () -> addAgain(mark::id, mark.mark()), () -> withdrawNow(mark::id, "withdrawn by hand"));
     }
 
     /** Measures a picture's marks again after its disc was fitted anew; what can no longer be measured stays as it was. */
     void measureAgain(OpenPicture open) {
         perform(() -> {
-            for (StoredMark mark : archive().marks(MarkSearch.ofPicture(open.picture().id()))) {
+            for (StoredMark mark :
+                    archive().marks(MarkSearch.ofPicture(open.picture().id()))) {
                 NewMark old = mark.mark();
                 NewMark fresh = measured(open, old.pixel(), old.featureId(), old.what(), old.measurer());
                 if (fresh.point().isPresent() == old.point().isPresent()) {

@@ -1,3 +1,4 @@
+/* SPDX-License-Identifier: Apache-2.0 */
 package oblate.workbench.measure;
 
 import java.awt.BorderLayout;
@@ -40,7 +41,8 @@ final class MarksTable extends JPanel {
         table.setRowHeight(24);
         table.setFillsViewportHeight(false);
         table.setFont(Theme.figureFont(-2));
-        table.setToolTipText("A click chooses a mark; arrows move it by 0.1 px, Shift+arrows by 1 px, Delete withdraws it");
+        table.setToolTipText(
+                "A click chooses a mark; arrows move it by 0.1 px, Shift+arrows by 1 px, Delete withdraws it");
         JTableHeader header = table.getTableHeader();
         header.setReorderingAllowed(false);
         header.setFont(Theme.bodyFont(-2));
@@ -88,9 +90,12 @@ final class MarksTable extends JPanel {
         double sigmaLat = mark.mark().errors().map(ErrorBudget::totalLatDeg).orElse(0.0);
         RotationSystem system = disc.get().planet().customarySystem(point.get().latGraphicDeg());
         return switch (column) {
-            case 1 -> SystemLabel.brief(system) + " " + Figures.longitude(point.get().lonDeg(disc.get(), system), sigmaLon);
+            case 1 ->
+                SystemLabel.brief(system) + " " + Figures.longitude(point.get().lonDeg(disc.get(), system), sigmaLon);
             case 2 -> Figures.withSigma(point.get().latGraphicDeg(), sigmaLat, "°");
-            default -> (point.get().fromMeridianDeg() > 0 ? "+" : "") + Figures.fixed(point.get().fromMeridianDeg(), 1) + "°";
+            default ->
+                (point.get().fromMeridianDeg() > 0 ? "+" : "")
+                        + Figures.fixed(point.get().fromMeridianDeg(), 1) + "°";
         };
     }
 
@@ -140,7 +145,10 @@ final class MarksTable extends JPanel {
             setBorder(javax.swing.BorderFactory.createEmptyBorder(2, 5, 2, 5));
             setFont(figures ? Theme.figureFont(-2) : Theme.bodyFont(-1));
             if (!selected) {
-                setForeground(value.equals("unnamed") ? palette.get().alarm() : palette.get().ink());
+                setForeground(
+                        value.equals("unnamed")
+                                ? palette.get().alarm()
+                                : palette.get().ink());
             }
             return this;
         }

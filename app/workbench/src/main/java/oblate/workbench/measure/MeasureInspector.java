@@ -1,3 +1,4 @@
+/* SPDX-License-Identifier: Apache-2.0 */
 package oblate.workbench.measure;
 
 import java.util.Optional;
@@ -83,14 +84,16 @@ final class MeasureInspector extends JPanel {
         again.setToolTipText("Fits the disc again, starting from this orientation");
         again.addActionListener(e -> fitWithHints());
         hints.add(again, "growx 0");
-        JCheckBox auto = new JCheckBox("Fit new pictures when they are opened", context.settings().flag("fit.new", true));
+        JCheckBox auto = new JCheckBox(
+                "Fit new pictures when they are opened", context.settings().flag("fit.new", true));
         auto.addActionListener(e -> context.settings().keep("fit.new", auto.isSelected()));
         hints.add(auto);
     }
 
     private void fitWithHints() {
         Optional<FitHints.Angle> pole = number(angle.getText())
-                .map(a -> new FitHints.Angle(a, number(sigma.getText()).filter(s -> s > 0).orElse(USUAL_HINT_SIGMA_DEG)));
+                .map(a -> new FitHints.Angle(
+                        a, number(sigma.getText()).filter(s -> s > 0).orElse(USUAL_HINT_SIGMA_DEG)));
         Optional<Boolean> sense =
                 mirrored.getSelectedIndex() == 0 ? Optional.empty() : Optional.of(mirrored.getSelectedIndex() == 2);
         desk.say(Optional.of(new FitHints(pole, sense, Optional.empty())));
@@ -130,7 +133,8 @@ final class MeasureInspector extends JPanel {
             list.remark("If you know how the camera was turned, say so below and fit again.");
         } else if (open.fit().isEmpty()) {
             fitSection.setTitle("Fit: none yet");
-            list.remark(open.disc().isPresent() ? "F5 fits the disc." : "Without planet and time there is nothing to fit.");
+            list.remark(
+                    open.disc().isPresent() ? "F5 fits the disc." : "Without planet and time there is nothing to fit.");
         }
         open.fit().ifPresent(fit -> addFit(list, fit));
         return list;
@@ -144,8 +148,10 @@ final class MeasureInspector extends JPanel {
         }
         fit.reasons().forEach(list::alarm);
         PlacementCovariance c = fit.covariance();
-        list.figure("Centre", Figures.withSigma(fit.placement().centreXPx(), c.sigmaCentrePx(), "") + "\n"
-                + Figures.withSigma(fit.placement().centreYPx(), c.sigmaCentrePx(), "px"));
+        list.figure(
+                "Centre",
+                Figures.withSigma(fit.placement().centreXPx(), c.sigmaCentrePx(), "") + "\n"
+                        + Figures.withSigma(fit.placement().centreYPx(), c.sigmaCentrePx(), "px"));
         list.figure("Radius", Figures.withSigma(fit.placement().equatorialRadiusPx(), c.sigmaRadiusPx(), "px"));
         list.figure("Pole angle", Figures.withSigma(fit.placement().poleAngleDeg(), c.sigmaPoleAngleDeg(), "°"));
         list.fact("Sense", fit.placement().mirrored() ? "mirror image" : "as the sky");
@@ -156,6 +162,7 @@ final class MeasureInspector extends JPanel {
             list.part(heading);
             list.part(new WitnessPlot(context::palette, fit));
         }
-        list.remark(fit.method() + ", " + fit.channel() + (fit.edgePoints() > 0 ? ", " + fit.edgePoints() + " edge points" : ""));
+        list.remark(fit.method() + ", " + fit.channel()
+                + (fit.edgePoints() > 0 ? ", " + fit.edgePoints() + " edge points" : ""));
     }
 }

@@ -1,3 +1,4 @@
+/* SPDX-License-Identifier: Apache-2.0 */
 package oblate.workbench.measure;
 
 import java.awt.BorderLayout;
@@ -86,7 +87,8 @@ final class MeasureView extends JPanel implements Desk.Listener, DiscCanvas.Even
     }
 
     private void layOut() {
-        JScrollPane strip = new JScrollPane(film, JScrollPane.VERTICAL_SCROLLBAR_NEVER, JScrollPane.HORIZONTAL_SCROLLBAR_AS_NEEDED);
+        JScrollPane strip =
+                new JScrollPane(film, JScrollPane.VERTICAL_SCROLLBAR_NEVER, JScrollPane.HORIZONTAL_SCROLLBAR_AS_NEEDED);
         strip.setBorder(BorderFactory.createEmptyBorder());
         strip.getHorizontalScrollBar().setUnitIncrement(40);
         JPanel top = new JPanel(new BorderLayout());
@@ -114,7 +116,8 @@ final class MeasureView extends JPanel implements Desk.Listener, DiscCanvas.Even
         JPanel switches = new JPanel(new MigLayout("insets 0, gap 2"));
         switches.setOpaque(false);
         for (Layer layer : Layers.all()) {
-            boolean on = context.settings().flag("layer." + layer.id(), !layer.id().equals("belts"));
+            boolean on =
+                    context.settings().flag("layer." + layer.id(), !layer.id().equals("belts"));
             toggle(switches, layer.label(), layer.hint(), on, chosen -> {
                 context.settings().keep("layer." + layer.id(), chosen);
                 shownLayers.removeIf(l -> l.id().equals(layer.id()));
@@ -128,10 +131,15 @@ final class MeasureView extends JPanel implements Desk.Listener, DiscCanvas.Even
                 shownLayers.add(layer);
             }
         }
-        toggle(switches, "Magnifier", "The pixels about the pointer, eight times as large", context.settings().flag("magnifier", true), on -> {
-            context.settings().keep("magnifier", on);
-            canvas.setMagnifying(on);
-        });
+        toggle(
+                switches,
+                "Magnifier",
+                "The pixels about the pointer, eight times as large",
+                context.settings().flag("magnifier", true),
+                on -> {
+                    context.settings().keep("magnifier", on);
+                    canvas.setMagnifying(on);
+                });
         canvas.setMagnifying(context.settings().flag("magnifier", true));
         tools.add(switches);
         JButton next = new JButton("Accept and next");
@@ -247,7 +255,9 @@ final class MeasureView extends JPanel implements Desk.Listener, DiscCanvas.Even
         }
         Optional<ArchivedPicture> chosen = context.selection().pictureId().flatMap(context.shelf()::picture);
         chosen.ifPresent(picture -> {
-            film.show(picture.night().map(n -> context.shelf().ofNight(n, picture.planetId())).orElse(List.of(picture)));
+            film.show(picture.night()
+                    .map(n -> context.shelf().ofNight(n, picture.planetId()))
+                    .orElse(List.of(picture)));
             desk.open(picture, context.settings().flag("fit.new", true));
         });
     }
@@ -264,7 +274,8 @@ final class MeasureView extends JPanel implements Desk.Listener, DiscCanvas.Even
         toneAgain();
         inspector.showPicture();
         plan();
-        readout.setText(pixels.widthPx() + " × " + pixels.heightPx() + " px    " + open.picture().originalName());
+        readout.setText(pixels.widthPx() + " × " + pixels.heightPx() + " px    "
+                + open.picture().originalName());
         readout.setForeground(context.palette().quietInk());
     }
 
@@ -272,19 +283,26 @@ final class MeasureView extends JPanel implements Desk.Listener, DiscCanvas.Even
         OpenPicture open = desk.open().orElseThrow();
         Optional<Placement> placement = open.fit().map(f -> f.fit().placement());
         PixelGrid pixels = open.pixels();
-        PixelPoint middle = placement.map(p -> new PixelPoint(p.centreXPx(), p.centreYPx()))
+        PixelPoint middle = placement
+                .map(p -> new PixelPoint(p.centreXPx(), p.centreYPx()))
                 .orElse(new PixelPoint((pixels.widthPx() - 1) / 2.0, (pixels.heightPx() - 1) / 2.0));
-        double radius = placement.map(Placement::equatorialRadiusPx)
+        double radius = placement
+                .map(Placement::equatorialRadiusPx)
                 .orElse(Math.min(pixels.widthPx(), pixels.heightPx()) / 2.0);
         canvas.setWhole(middle, radius, again);
     }
 
     private void turn() {
-        Optional<Placement> placement = desk.open().flatMap(o -> o.fit().map(f -> f.fit().placement()));
-        canvas.turn(placement.map(p -> context.bearing().turnDeg(p.poleAngleDeg())).orElse(0.0));
+        Optional<Placement> placement =
+                desk.open().flatMap(o -> o.fit().map(f -> f.fit().placement()));
+        canvas.turn(
+                placement.map(p -> context.bearing().turnDeg(p.poleAngleDeg())).orElse(0.0));
         String bearing = placement.isPresent() ? context.bearing().words() : "as taken";
-        String sense = placement.map(p -> p.mirrored() ? ", mirror image" : ", sky sense").orElse(", not fitted yet");
-        String grid = desk.open().flatMap(OpenPicture::disc)
+        String sense = placement
+                .map(p -> p.mirrored() ? ", mirror image" : ", sky sense")
+                .orElse(", not fitted yet");
+        String grid = desk.open()
+                .flatMap(OpenPicture::disc)
                 .map(d -> "    grid in " + SystemLabel.usual(d.planet()).label())
                 .orElse("");
         canvas.setCornerWords(bearing + sense + "  (F6 turns)" + (placement.isPresent() ? grid : ""));
@@ -368,7 +386,8 @@ final class MeasureView extends JPanel implements Desk.Listener, DiscCanvas.Even
         }
         Readout here = Readout.at(desk.open().get(), pixel.get());
         readout.setText(here.text());
-        readout.setForeground(here.trusted() ? context.palette().ink() : context.palette().quietInk());
+        readout.setForeground(
+                here.trusted() ? context.palette().ink() : context.palette().quietInk());
     }
 
     @Override
@@ -400,7 +419,11 @@ final class MeasureView extends JPanel implements Desk.Listener, DiscCanvas.Even
         context.background().quietly(() -> context.archive().features(planet), features -> {
             double sigma = mark.mark().errors().map(ErrorBudget::totalLonDeg).orElse(1.0);
             List<Offer> offers = Offer.rank(
-                    features, open.expected(), open.disc().orElseThrow(), mark.mark().point(), sigma);
+                    features,
+                    open.expected(),
+                    open.disc().orElseThrow(),
+                    mark.mark().point(),
+                    sigma);
             naming.ask(offers, planet, mark.mark().point().isEmpty());
             placeNaming();
         });

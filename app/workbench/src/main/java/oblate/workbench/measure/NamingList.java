@@ -1,3 +1,4 @@
+/* SPDX-License-Identifier: Apache-2.0 */
 package oblate.workbench.measure;
 
 import java.awt.BorderLayout;
@@ -118,7 +119,8 @@ final class NamingList extends JPanel {
 
     private void refill() {
         model.clear();
-        Offer.filter(offers, typed.getText(), planetId, String.valueOf(kind.getSelectedItem())).forEach(model::addElement);
+        Offer.filter(offers, typed.getText(), planetId, String.valueOf(kind.getSelectedItem()))
+                .forEach(model::addElement);
         list.setSelectedIndex(0);
     }
 
@@ -184,7 +186,10 @@ final class NamingList extends JPanel {
         public Component getListCellRendererComponent(
                 JList<? extends Offer> of, Offer offer, int index, boolean selected, boolean focused) {
             Palette colours = palette.get();
-            name.setText(offer.isNew() ? "New: " + offer.feature().name() : offer.feature().name());
+            name.setText(
+                    offer.isNew()
+                            ? "New: " + offer.feature().name()
+                            : offer.feature().name());
             name.setFont(Theme.headFont(0));
             name.setForeground(colours.ink());
             detail.setText(offer.detail());
@@ -193,7 +198,10 @@ final class NamingList extends JPanel {
             setOpaque(selected);
             Color a = colours.accent();
             Color r = colours.raised();
-            setBackground(new Color((a.getRed() + 4 * r.getRed()) / 5, (a.getGreen() + 4 * r.getGreen()) / 5, (a.getBlue() + 4 * r.getBlue()) / 5));
+            setBackground(new Color(
+                    (a.getRed() + 4 * r.getRed()) / 5,
+                    (a.getGreen() + 4 * r.getGreen()) / 5,
+                    (a.getBlue() + 4 * r.getBlue()) / 5));
             return this;
         }
     }

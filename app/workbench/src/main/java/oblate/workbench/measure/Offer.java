@@ -1,3 +1,4 @@
+/* SPDX-License-Identifier: Apache-2.0 */
 package oblate.workbench.measure;
 
 import java.util.ArrayList;
@@ -35,19 +36,28 @@ record Offer(Feature feature, String detail, double sigmas) {
      * @param sigmaDeg its standard error (deg)
      */
     static List<Offer> rank(
-            List<Feature> features, List<Expected> expected, ApparentDisc disc, Optional<SurfacePoint> point, double sigmaDeg) {
+            List<Feature> features,
+            List<Expected> expected,
+            ApparentDisc disc,
+            Optional<SurfacePoint> point,
+            double sigmaDeg) {
         List<Offer> offers = new ArrayList<>();
         Set<Long> placed = new HashSet<>();
         point.ifPresent(p -> expected.forEach(e -> {
             placed.add(e.feature().id());
-            offers.add(new Offer(e.feature(), detail(e, disc, p, sigmaDeg), e.sigmasFrom(p.lonIauDeg(), p.latGraphicDeg(), sigmaDeg)));
+            offers.add(new Offer(
+                    e.feature(),
+                    detail(e, disc, p, sigmaDeg),
+                    e.sigmasFrom(p.lonIauDeg(), p.latGraphicDeg(), sigmaDeg)));
         }));
         for (Feature feature : features) {
             if (!placed.contains(feature.id()) && point.isEmpty() == OFF_GLOBE.contains(feature.kind())) {
-                offers.add(new Offer(feature, feature.kind() + ", not expected anywhere yet", Double.POSITIVE_INFINITY));
+                offers.add(
+                        new Offer(feature, feature.kind() + ", not expected anywhere yet", Double.POSITIVE_INFINITY));
             }
         }
-        offers.sort(Comparator.comparingDouble(Offer::sigmas).thenComparing(o -> o.feature().name()));
+        offers.sort(Comparator.comparingDouble(Offer::sigmas)
+                .thenComparing(o -> o.feature().name()));
         return List.copyOf(offers);
     }
 
@@ -58,8 +68,8 @@ record Offer(Feature feature, String detail, double sigmas) {
         double difference = e.lonDifferenceDeg(point.lonIauDeg());
         String sign = difference > 0 ? "+" : "";
         String sigmas = away < 9.95 ? Figures.fixed(away, 1) : Figures.fixed(away, 0);
-        return SystemLabel.brief(system) + " " + Figures.longitude(lon, e.sigmaLonDeg()) + "   " + sign + Figures.fixed(difference, 1) + "°   "
-                + sigmas + " σ   " + e.basis();
+        return SystemLabel.brief(system) + " " + Figures.longitude(lon, e.sigmaLonDeg()) + "   " + sign
+                + Figures.fixed(difference, 1) + "°   " + sigmas + " σ   " + e.basis();
     }
 
     /** Offers whose name contains what was typed, whatever its case; and a new feature of that name, unless there is one. */

@@ -1,3 +1,4 @@
+/* SPDX-License-Identifier: Apache-2.0 */
 package oblate.workbench.measure;
 
 import java.util.List;
@@ -44,8 +45,10 @@ record OpenPicture(
         Optional<PlanetModel> planet = context.planets().stream()
                 .filter(p -> picture.planetId().equals(Optional.of(p.id())))
                 .findFirst();
-        Optional<ApparentDisc> disc = planet.flatMap(p -> picture.time().map(t -> context.sky().disc(p, t.midUtc())));
-        OpenPicture bare = new OpenPicture(picture, pixels, disc, Optional.empty(), List.of(), List.of(), hints(context, picture));
+        Optional<ApparentDisc> disc =
+                planet.flatMap(p -> picture.time().map(t -> context.sky().disc(p, t.midUtc())));
+        OpenPicture bare =
+                new OpenPicture(picture, pixels, disc, Optional.empty(), List.of(), List.of(), hints(context, picture));
         return bare.readAgain(archive);
     }
 
@@ -56,7 +59,13 @@ record OpenPicture(
                         .map(time -> Expectations.of(archive, d.planet(), d, time)))
                 .orElse(List.of());
         return new OpenPicture(
-                picture, pixels, disc, archive.currentFit(picture.id()), archive.marks(MarkSearch.ofPicture(picture.id())), fresh, hints);
+                picture,
+                pixels,
+                disc,
+                archive.currentFit(picture.id()),
+                archive.marks(MarkSearch.ofPicture(picture.id())),
+                fresh,
+                hints);
     }
 
     private static FitHints hints(WorkbenchContext context, ArchivedPicture picture) {
@@ -73,13 +82,25 @@ record OpenPicture(
 
     /** The trusted fit nearest in time of the same night, planet and kit. */
     private static Optional<StoredFit> ofRun(Archive archive, ArchivedPicture picture) {
-        if (picture.night().isEmpty() || picture.time().isEmpty() || picture.kit().isEmpty()) {
+        if (picture.night().isEmpty()
+                || picture.time().isEmpty()
+                || picture.kit().isEmpty()) {
             return Optional.empty();
         }
         var search = oblate.archive.PictureSearch.all();
         var ofNight = new oblate.archive.PictureSearch(
-                picture.planetId(), picture.night(), search.from(), search.to(), search.meridian(), search.observer(), picture.kit(),
-                search.filter(), search.words(), Optional.of(true), search.marked(), 0);
+                picture.planetId(),
+                picture.night(),
+                search.from(),
+                search.to(),
+                search.meridian(),
+                search.observer(),
+                picture.kit(),
+                search.filter(),
+                search.words(),
+                Optional.of(true),
+                search.marked(),
+                0);
         long mid = picture.time().get().midUtc().toEpochMilli();
         return archive.pictures(ofNight).stream()
                 .filter(p -> p.id() != picture.id() && p.time().isPresent())

@@ -1,3 +1,4 @@
+/* SPDX-License-Identifier: Apache-2.0 */
 package oblate.workbench.measure;
 
 import java.util.ArrayList;
@@ -48,7 +49,8 @@ record Readout(String text, boolean trusted) {
         String place = place(frame.disc(), point.get(), measured);
         if (measured.isEmpty()) {
             return new Readout(
-                    place + "    too slantwise to measure: " + Figures.fixed(point.get().emissionDeg(), 0) + "° from the middle, trusted to "
+                    place + "    too slantwise to measure: "
+                            + Figures.fixed(point.get().emissionDeg(), 0) + "° from the middle, trusted to "
                             + Figures.fixed(MarkMeasurer.LARGEST_EMISSION_DEG, 0) + "°",
                     false);
         }
@@ -62,7 +64,8 @@ record Readout(String text, boolean trusted) {
         RotationSystem custom = disc.planet().customarySystem(point.latGraphicDeg());
         List<String> parts = new ArrayList<>();
         String first = SystemLabel.brief(custom) + " "
-                + measured.map(m -> Figures.longitude(point.lonDeg(disc, custom), m.errors().totalLonDeg()))
+                + measured.map(m -> Figures.longitude(
+                                point.lonDeg(disc, custom), m.errors().totalLonDeg()))
                         .orElseGet(() -> Figures.longitude(point.lonDeg(disc, custom)));
         parts.add(first);
         for (RotationSystem system : disc.planet().globe().systems()) {
@@ -71,11 +74,13 @@ record Readout(String text, boolean trusted) {
             }
         }
         parts.add("lat "
-                + measured.map(m -> Figures.latitudeGraphic(point.latGraphicDeg(), m.errors().totalLatDeg()))
+                + measured.map(m -> Figures.latitudeGraphic(
+                                point.latGraphicDeg(), m.errors().totalLatDeg()))
                         .orElseGet(() -> Figures.fixed(point.latGraphicDeg(), 1) + "° graphic"));
         parts.add(fromMeridian(point.fromMeridianDeg(), custom));
         disc.planet().regions().stream()
-                .filter(r -> point.latGraphicDeg() >= r.southLatGraphicDeg() && point.latGraphicDeg() < r.northLatGraphicDeg())
+                .filter(r -> point.latGraphicDeg() >= r.southLatGraphicDeg()
+                        && point.latGraphicDeg() < r.northLatGraphicDeg())
                 .map(Region::shortName)
                 .findFirst()
                 .ifPresent(parts::add);

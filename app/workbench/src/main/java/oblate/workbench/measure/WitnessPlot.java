@@ -1,3 +1,4 @@
+/* SPDX-License-Identifier: Apache-2.0 */
 package oblate.workbench.measure;
 
 import java.awt.BasicStroke;
@@ -34,7 +35,11 @@ final class WitnessPlot extends JComponent {
         rows = new ArrayList<>(fit.witnesses().stream()
                 .filter(w -> w.quantity().equals("pole angle") && Double.isFinite(w.sigma()))
                 .toList());
-        rows.add(new Witness("pole angle", "all", fit.placement().poleAngleDeg(), fit.covariance().sigmaPoleAngleDeg()));
+        rows.add(new Witness(
+                "pole angle",
+                "all",
+                fit.placement().poleAngleDeg(),
+                fit.covariance().sigmaPoleAngleDeg()));
         setToolTipText("Direction of the north pole, counter-clockwise from straight up, as each source says it");
     }
 

@@ -1,3 +1,4 @@
+/* SPDX-License-Identifier: Apache-2.0 */
 package oblate.workbench.nights;
 
 import java.awt.event.KeyEvent;
@@ -103,19 +104,29 @@ final class FilingSheet extends JPanel {
         paths = List.copyOf(dropped);
         setBackground(context.palette().raised());
         setBorder(BorderFactory.createMatteBorder(0, 0, 1, 0, context.palette().line()));
-        heading.setText(dropped.size() == 1
-                ? "File “" + dropped.get(0).getFileName() + "”"
-                : "File " + dropped.size() + " files and folders");
-        fill(planet, context.workbench().planets().stream().map(PlanetModel::label).toList(), context.planet().label(), "as the files say");
+        heading.setText(
+                dropped.size() == 1
+                        ? "File “" + dropped.get(0).getFileName() + "”"
+                        : "File " + dropped.size() + " files and folders");
+        fill(
+                planet,
+                context.workbench().planets().stream().map(PlanetModel::label).toList(),
+                context.planet().label(),
+                "as the files say");
         PanelSettings settings = context.settings();
-        context.background().quietly(
-                () -> List.of(
-                        context.archive().sites().stream().map(Site::name).toList(),
-                        context.archive().kits().stream().map(k -> k.name()).toList()),
-                names -> {
-                    fill(site, names.get(0), settings.text("site", ""), "not said");
-                    fill(kit, names.get(1), settings.text("kit", ""), "");
-                });
+        context.background()
+                .quietly(
+                        () -> List.of(
+                                context.archive().sites().stream()
+                                        .map(Site::name)
+                                        .toList(),
+                                context.archive().kits().stream()
+                                        .map(k -> k.name())
+                                        .toList()),
+                        names -> {
+                            fill(site, names.get(0), settings.text("site", ""), "not said");
+                            fill(kit, names.get(1), settings.text("kit", ""), "");
+                        });
         observer.setText(settings.text("observer", ""));
         scale.setSelectedItem(settings.text("scale", SCALES.get(0)));
         file.requestFocusInWindow();
@@ -153,7 +164,8 @@ final class FilingSheet extends JPanel {
                         said(seeing.getText()).map(v -> new Rating(v, text(scale))),
                         Optional.empty(),
                         Optional.empty(),
-                        new TimeWish(Optional.empty(), Optional.empty(), moment, OptionalDouble.empty(), Optional.empty()),
+                        new TimeWish(
+                                Optional.empty(), Optional.empty(), moment, OptionalDouble.empty(), Optional.empty()),
                         false)));
     }
 

@@ -1,3 +1,4 @@
+/* SPDX-License-Identifier: Apache-2.0 */
 package oblate.workbench.nights;
 
 import java.awt.BorderLayout;
@@ -77,7 +78,8 @@ public final class NightsPanel implements WorkbenchPanel {
         private final JComboBox<String> systems = new JComboBox<>();
         private final JLabel count = new JLabel();
         private final JPanel sheets = new JPanel(new CardLayout());
-        private final JPanel inspector = new JPanel(new MigLayout("insets 4 0 4 0, gap 0, wrap 1, fillx", "[grow,fill]"));
+        private final JPanel inspector =
+                new JPanel(new MigLayout("insets 4 0 4 0, gap 0, wrap 1, fillx", "[grow,fill]"));
         private final FilingSheet filing;
         private final OutcomeList outcomes;
         private final Timer typing;
@@ -195,8 +197,11 @@ public final class NightsPanel implements WorkbenchPanel {
 
         private void file(FilingSheet.Order order) {
             sheets.setVisible(false);
-            context.background().run(
-                    "Filing", progress -> context.workbench().filing().file(order.paths(), order.facts(), progress), this::showOutcomes);
+            context.background()
+                    .run(
+                            "Filing",
+                            progress -> context.workbench().filing().file(order.paths(), order.facts(), progress),
+                            this::showOutcomes);
         }
 
         private void showOutcomes(List<FilingOutcome> found) {
@@ -220,8 +225,18 @@ public final class NightsPanel implements WorkbenchPanel {
             }
             PictureSearch all = PictureSearch.all();
             PictureSearch search = new PictureSearch(
-                    all.planetId(), all.night(), all.from(), all.to(), all.meridian(), all.observer(), all.kit(), all.filter(),
-                    Optional.of(text), all.fitted(), all.marked(), 0);
+                    all.planetId(),
+                    all.night(),
+                    all.from(),
+                    all.to(),
+                    all.meridian(),
+                    all.observer(),
+                    all.kit(),
+                    all.filter(),
+                    Optional.of(text),
+                    all.fitted(),
+                    all.marked(),
+                    0);
             context.background().quietly(() -> context.archive().pictures(search), found -> {
                 if (words.getText().strip().equals(text)) {
                     show(found, true);
@@ -232,7 +247,11 @@ public final class NightsPanel implements WorkbenchPanel {
         private void show(List<ArchivedPicture> pictures, boolean searched) {
             wall.show(NightGroup.of(pictures), searched);
             Set<Object> nights = pictures.stream().map(ArchivedPicture::night).collect(Collectors.toSet());
-            count.setText(pictures.isEmpty() ? "" : pictures.size() + " pictures in " + nights.size() + (nights.size() == 1 ? " night" : " nights"));
+            count.setText(
+                    pictures.isEmpty()
+                            ? ""
+                            : pictures.size() + " pictures in " + nights.size()
+                                    + (nights.size() == 1 ? " night" : " nights"));
             count.setForeground(context.palette().quietInk());
             showFacts();
         }
@@ -243,11 +262,17 @@ public final class NightsPanel implements WorkbenchPanel {
                 return;
             }
             systemsOf = planet;
-            String wish = context.settings().text("system." + planet, SystemLabel.usual(context.planet()).id());
+            String wish = context.settings()
+                    .text(
+                            "system." + planet,
+                            SystemLabel.usual(context.planet()).id());
             List<RotationSystem> all = context.planet().globe().systems();
             systems.removeAllItems();
             all.forEach(s -> systems.addItem(s.label()));
-            all.stream().filter(s -> s.id().equals(wish)).findFirst().ifPresent(s -> systems.setSelectedItem(s.label()));
+            all.stream()
+                    .filter(s -> s.id().equals(wish))
+                    .findFirst()
+                    .ifPresent(s -> systems.setSelectedItem(s.label()));
             systems.setVisible(all.size() > 1);
         }
 

@@ -1,3 +1,4 @@
+/* SPDX-License-Identifier: Apache-2.0 */
 package oblate.workbench.nights;
 
 import java.awt.BorderLayout;
@@ -45,8 +46,11 @@ final class OutcomeList extends JPanel {
         setBorder(BorderFactory.createCompoundBorder(
                 BorderFactory.createMatteBorder(0, 0, 1, 0, context.palette().line()),
                 BorderFactory.createEmptyBorder(12, 16, 12, 16)));
-        long filed = outcomes.stream().filter(FilingOutcome.Filed.class::isInstance).count();
-        long there = outcomes.stream().filter(FilingOutcome.AlreadyThere.class::isInstance).count();
+        long filed =
+                outcomes.stream().filter(FilingOutcome.Filed.class::isInstance).count();
+        long there = outcomes.stream()
+                .filter(FilingOutcome.AlreadyThere.class::isInstance)
+                .count();
         long refused = outcomes.size() - filed - there;
         heading.setText(filed + " filed, " + there + " already there, " + refused + " refused");
         StringBuilder text = new StringBuilder();
@@ -54,13 +58,18 @@ final class OutcomeList extends JPanel {
             if (outcome instanceof FilingOutcome.Refused r) {
                 text.append("Refused: ").append(r.sentence()).append('\n');
             } else if (outcome instanceof FilingOutcome.Filed f) {
-                f.remarks().forEach(remark -> text.append("Filed, but look: ").append(f.file().getFileName()).append(": ").append(remark).append('\n'));
+                f.remarks().forEach(remark -> text.append("Filed, but look: ")
+                        .append(f.file().getFileName())
+                        .append(": ")
+                        .append(remark)
+                        .append('\n'));
             }
         }
         sentences.setText(text.toString().strip());
         sentences.setCaretPosition(0);
         scroll.setVisible(text.length() > 0);
-        sentences.setRows((int) Math.min(8, Math.max(1, text.chars().filter(c -> c == '\n').count())));
+        sentences.setRows((int)
+                Math.min(8, Math.max(1, text.chars().filter(c -> c == '\n').count())));
         revalidate();
     }
 }

@@ -1,3 +1,4 @@
+/* SPDX-License-Identifier: Apache-2.0 */
 package oblate.workbench.nights;
 
 import java.awt.BasicStroke;
@@ -134,8 +135,8 @@ final class PictureWall extends JComponent implements Scrollable {
     @Override
     public String getToolTipText(MouseEvent event) {
         return layout.at(event.getPoint())
-                .map(t -> t.picture().originalName() + " – " + PictureState.of(t.picture()).word()
-                        + ". Double-click or Enter measures it.")
+                .map(t -> t.picture().originalName() + " – "
+                        + PictureState.of(t.picture()).word() + ". Double-click or Enter measures it.")
                 .orElse(null);
     }
 
@@ -259,15 +260,17 @@ final class PictureWall extends JComponent implements Scrollable {
     private void paintCaption(Graphics2D g, Palette colours, ArchivedPicture picture, Rectangle b) {
         int base = b.y + TILE;
         StateGlyph.State state = PictureState.of(picture);
-        Color tone = switch (state) {
-            case NEW -> colours.quietInk();
-            case FITTED, MEASURED -> colours.accent();
-            case NEEDS_A_LOOK -> colours.alarm();
-        };
+        Color tone =
+                switch (state) {
+                    case NEW -> colours.quietInk();
+                    case FITTED, MEASURED -> colours.accent();
+                    case NEEDS_A_LOOK -> colours.alarm();
+                };
         StateGlyph.paint(g, state, b.x + b.width - 19.0, base + 5.0, 12, tone);
         g.setFont(Theme.figureFont(-1));
         g.setColor(colours.ink());
-        String time = picture.time().map(CaptureTime::midUtc).map(Figures::clockUt).orElse("no time");
+        String time =
+                picture.time().map(CaptureTime::midUtc).map(Figures::clockUt).orElse("no time");
         g.drawString(time, b.x + 8, base + 16);
         g.setFont(Theme.figureFont(-2));
         g.setColor(colours.quietInk());
@@ -315,13 +318,15 @@ final class PictureWall extends JComponent implements Scrollable {
         @Override
         public void mousePressed(MouseEvent e) {
             requestFocusInWindow();
-            layout.at(e.getPoint()).ifPresent(t -> context.selection().choosePicture(t.picture().id()));
+            layout.at(e.getPoint()).ifPresent(t -> context.selection()
+                    .choosePicture(t.picture().id()));
         }
 
         @Override
         public void mouseClicked(MouseEvent e) {
             if (e.getClickCount() == 2) {
-                layout.at(e.getPoint()).ifPresent(t -> whenOpened.accept(t.picture().id()));
+                layout.at(e.getPoint())
+                        .ifPresent(t -> whenOpened.accept(t.picture().id()));
             }
         }
 

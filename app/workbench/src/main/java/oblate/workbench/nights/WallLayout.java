@@ -1,3 +1,4 @@
+/* SPDX-License-Identifier: Apache-2.0 */
 package oblate.workbench.nights;
 
 import java.awt.Point;
@@ -30,7 +31,10 @@ record WallLayout(List<Band> bands, int widthPx, int heightPx) {
      */
     record Band(NightGroup night, Rectangle header, List<Tile> tiles) {
         int bottom() {
-            return tiles.isEmpty() ? header.y + header.height : tiles.get(tiles.size() - 1).bounds().y + tiles.get(tiles.size() - 1).bounds().height;
+            return tiles.isEmpty()
+                    ? header.y + header.height
+                    : tiles.get(tiles.size() - 1).bounds().y
+                            + tiles.get(tiles.size() - 1).bounds().height;
         }
     }
 

@@ -1,3 +1,4 @@
+/* SPDX-License-Identifier: Apache-2.0 */
 package oblate.workbench.pictures;
 
 import java.time.LocalDate;
@@ -32,7 +33,10 @@ public record NightGroup(Optional<LocalDate> night, List<ArchivedPicture> pictur
         List<ArchivedPicture> undated = new ArrayList<>();
         for (ArchivedPicture picture : pictures) {
             picture.night()
-                    .ifPresentOrElse(n -> byNight.computeIfAbsent(n, k -> new ArrayList<>()).add(picture), () -> undated.add(picture));
+                    .ifPresentOrElse(
+                            n -> byNight.computeIfAbsent(n, k -> new ArrayList<>())
+                                    .add(picture),
+                            () -> undated.add(picture));
         }
         List<NightGroup> groups = new ArrayList<>();
         if (!undated.isEmpty()) {
@@ -68,6 +72,7 @@ public record NightGroup(Optional<LocalDate> night, List<ArchivedPicture> pictur
             return Optional.empty();
         }
         List<String> few = new ArrayList<>(all);
-        return Optional.of(few.size() <= 2 ? String.join(", ", few) : few.get(0) + " and " + (few.size() - 1) + " more");
+        return Optional.of(
+                few.size() <= 2 ? String.join(", ", few) : few.get(0) + " and " + (few.size() - 1) + " more");
     }
 }

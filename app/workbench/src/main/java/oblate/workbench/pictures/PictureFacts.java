@@ -1,3 +1,4 @@
+/* SPDX-License-Identifier: Apache-2.0 */
 package oblate.workbench.pictures;
 
 import java.util.ArrayList;
@@ -21,9 +22,10 @@ public final class PictureFacts {
         }
         list.fact("Name", picture.originalName());
         picture.time().ifPresent(time -> addTime(list, time));
-        picture.planetId().ifPresentOrElse(
-                id -> list.fact("Planet", planetLabel(context, id)),
-                () -> list.alarm("It is not known which planet this is; file it again and say which."));
+        picture.planetId()
+                .ifPresentOrElse(
+                        id -> list.fact("Planet", planetLabel(context, id)),
+                        () -> list.alarm("It is not known which planet this is; file it again and say which."));
         addMeridians(context, list, picture);
         picture.observer().ifPresent(v -> list.fact("Observer", v));
         picture.site().ifPresent(v -> list.fact("Site", v));
@@ -32,12 +34,18 @@ public final class PictureFacts {
         picture.seeing().ifPresent(r -> list.fact("Seeing", r.value() + " " + r.scale()));
         picture.transparency().ifPresent(r -> list.fact("Transparency", r.value() + " " + r.scale()));
         picture.notes().ifPresent(v -> list.fact("Notes", v));
-        list.figure("Size", picture.widthPx() + " × " + picture.heightPx() + " px, " + (picture.channels() == 3 ? "colour" : "grey"));
+        list.figure(
+                "Size",
+                picture.widthPx() + " × " + picture.heightPx() + " px, "
+                        + (picture.channels() == 3 ? "colour" : "grey"));
         return list;
     }
 
     private static void addTime(FactList list, CaptureTime time) {
-        list.figure("Middle", Figures.clockUt(time.midUtc()) + " ± " + Figures.fixed(time.uncertaintyS(), time.uncertaintyS() < 10 ? 1 : 0) + " s");
+        list.figure(
+                "Middle",
+                Figures.clockUt(time.midUtc()) + " ± "
+                        + Figures.fixed(time.uncertaintyS(), time.uncertaintyS() < 10 ? 1 : 0) + " s");
         list.fact("", Figures.dayUt(time.midUtc()));
         time.exposureS().ifPresent(s -> list.figure("Length", Figures.fixed(s, 0) + " s"));
         list.fact("Time from", time.place());

@@ -1,3 +1,4 @@
+/* SPDX-License-Identifier: Apache-2.0 */
 package oblate.workbench.pictures;
 
 import oblate.archive.ArchivedPicture;
@@ -9,7 +10,9 @@ public final class PictureState {
 
     /** A time conflict, or no time or planet at all, comes before everything else. */
     public static State of(ArchivedPicture picture) {
-        if (!picture.timeConflicts().isEmpty() || picture.time().isEmpty() || picture.planetId().isEmpty()) {
+        if (!picture.timeConflicts().isEmpty()
+                || picture.time().isEmpty()
+                || picture.planetId().isEmpty()) {
             return State.NEEDS_A_LOOK;
         }
         if (picture.markCount() > 0) {

@@ -1,3 +1,4 @@
+/* SPDX-License-Identifier: Apache-2.0 */
 package oblate.workbench.pictures;
 
 import java.awt.Graphics2D;
@@ -54,7 +55,10 @@ public final class Thumbnails {
     /** The image when it is there; else it is asked for, and {@code whenReady} is called once it is. */
     public Optional<BufferedImage> of(ArchivedPicture picture) {
         Key key = new Key(
-                picture.id(), picture.fitted(), context.bearing(), context.palette().picturesRed());
+                picture.id(),
+                picture.fitted(),
+                context.bearing(),
+                context.palette().picturesRed());
         Optional<BufferedImage> known = kept.get(key);
         if (known != null) {
             return known;
@@ -75,8 +79,10 @@ public final class Thumbnails {
                     .reader()
                     .decode(context.archive().fileOf(picture))
                     .pixels();
-            Optional<Placement> placement =
-                    context.archive().currentFit(picture.id()).map(StoredFit::fit).map(f -> f.placement());
+            Optional<Placement> placement = context.archive()
+                    .currentFit(picture.id())
+                    .map(StoredFit::fit)
+                    .map(f -> f.placement());
             BufferedImage image = draw(pixels, placement, key.bearing());
             return Optional.of(key.red() ? RedLight.on(image) : image);
         } catch (ProblemException e) {
@@ -100,7 +106,8 @@ public final class Thumbnails {
         placement.ifPresent(p -> g.rotate(Math.toRadians(bearing.turnDeg(p.poleAngleDeg()))));
         g.scale(scale, scale);
         g.translate(
-                inside.leftPx() - crop.leftPx() - crop.widthPx() / 2.0, inside.topPx() - crop.topPx() - crop.heightPx() / 2.0);
+                inside.leftPx() - crop.leftPx() - crop.widthPx() / 2.0,
+                inside.topPx() - crop.topPx() - crop.heightPx() / 2.0);
         g.scale(inside.widthPx() / (double) cut.getWidth(), inside.heightPx() / (double) cut.getHeight());
         g.drawImage(cut, 0, 0, null);
         g.dispose();
@@ -110,6 +117,10 @@ public final class Thumbnails {
     private static Crop around(Placement placement) {
         double half = placement.equatorialRadiusPx() * ROOM;
         int side = (int) Math.ceil(2 * half);
-        return new Crop((int) Math.round(placement.centreXPx() - half), (int) Math.round(placement.centreYPx() - half), side, side);
+        return new Crop(
+                (int) Math.round(placement.centreXPx() - half),
+                (int) Math.round(placement.centreYPx() - half),
+                side,
+                side);
     }
 }

@@ -1,3 +1,4 @@
+/* SPDX-License-Identifier: Apache-2.0 */
 package oblate.workbench.plugins;
 
 import java.awt.BorderLayout;
@@ -78,8 +79,11 @@ public final class PluginsPanel implements WorkbenchPanel {
                 }
             }
             heading("In use");
-            body.add(words("Jars with plug-ins go into “plugins” in the settings folder: "
-                    + context.workbench().settingsFolder().resolve("plugins") + ". They are read when the program starts."), "wmin 0");
+            body.add(
+                    words("Jars with plug-ins go into “plugins” in the settings folder: "
+                            + context.workbench().settingsFolder().resolve("plugins")
+                            + ". They are read when the program starts."),
+                    "wmin 0");
             body.add(table(), "gaptop 8");
             body.revalidate();
             body.repaint();

@@ -1,3 +1,4 @@
+/* SPDX-License-Identifier: Apache-2.0 */
 package oblate.workbench.table;
 
 import java.awt.BorderLayout;
@@ -124,7 +125,8 @@ final class ReportView extends JPanel {
         save.addActionListener(e -> save());
         JButton copy = new JButton("Copy");
         copy.setToolTipText("Puts the page on the clipboard");
-        copy.addActionListener(e -> Toolkit.getDefaultToolkit().getSystemClipboard().setContents(new StringSelection(written), null));
+        copy.addActionListener(
+                e -> Toolkit.getDefaultToolkit().getSystemClipboard().setContents(new StringSelection(written), null));
         left.add(save, "span 2, split 2, growx");
         left.add(copy, "growx");
         left.add(rows, "span 2");
@@ -146,7 +148,10 @@ final class ReportView extends JPanel {
         stale = false;
         filling = true;
         TreeSet<LocalDate> nights = new TreeSet<>();
-        context.shelf().pictures().stream().map(ArchivedPicture::night).flatMap(Optional::stream).forEach(nights::add);
+        context.shelf().pictures().stream()
+                .map(ArchivedPicture::night)
+                .flatMap(Optional::stream)
+                .forEach(nights::add);
         refill(from, nights);
         refill(to, nights);
         Object chosen = system.getSelectedItem();
@@ -203,17 +208,24 @@ final class ReportView extends JPanel {
                 .sorted()
                 .toList();
         Optional<Instant> start = first.map(n -> times.isEmpty() ? NEVER : times.get(0));
-        Optional<Instant> end = last.map(n -> times.isEmpty() ? NEVER : times.get(times.size() - 1).plusMillis(1));
+        Optional<Instant> end = last.map(
+                n -> times.isEmpty() ? NEVER : times.get(times.size() - 1).plusMillis(1));
         return new MarkSearch(Optional.of(planet.id()), Optional.empty(), Optional.empty(), start, end, false);
     }
 
     private static Optional<LocalDate> night(JComboBox<String> box) {
         Object chosen = box.getSelectedItem();
-        return chosen == null || chosen.equals(ALL_NIGHTS) ? Optional.empty() : Optional.of(LocalDate.parse(chosen.toString()));
+        return chosen == null || chosen.equals(ALL_NIGHTS)
+                ? Optional.empty()
+                : Optional.of(LocalDate.parse(chosen.toString()));
     }
 
     private Page page(
-            PlanetModel planet, MarkSearch search, Optional<RotationSystem> asked, ReportFormat chosen, boolean ofDrifts) {
+            PlanetModel planet,
+            MarkSearch search,
+            Optional<RotationSystem> asked,
+            ReportFormat chosen,
+            boolean ofDrifts) {
         List<String> worry = new ArrayList<>();
         ReportTable table;
         if (ofDrifts) {
@@ -256,14 +268,18 @@ final class ReportView extends JPanel {
                 .filter(p -> p.markCount() > 0 && p.observer().isEmpty())
                 .count();
         if (noObserver > 0) {
-            worry.add(noObserver + (noObserver == 1 ? " measured picture names" : " measured pictures name") + " no observer.");
+            worry.add(noObserver + (noObserver == 1 ? " measured picture names" : " measured pictures name")
+                    + " no observer.");
         }
         return worry;
     }
 
     private void show(Page made) {
         written = made.text();
-        page.setText(written.length() > LONGEST_SHOWN ? written.substring(0, LONGEST_SHOWN) + "\n… the file has the rest" : written);
+        page.setText(
+                written.length() > LONGEST_SHOWN
+                        ? written.substring(0, LONGEST_SHOWN) + "\n… the file has the rest"
+                        : written);
         page.setCaretPosition(0);
         rows.setText(made.rows() == 1 ? "1 row" : made.rows() + " rows");
         rows.setForeground(context.palette().quietInk());
@@ -276,7 +292,9 @@ final class ReportView extends JPanel {
         if (chosen.isEmpty()) {
             return;
         }
-        String name = context.planet().id() + (drifts.isSelected() ? "-drifts." : "-positions.") + chosen.get().suffix();
+        String name = context.planet().id()
+                + (drifts.isSelected() ? "-drifts." : "-positions.")
+                + chosen.get().suffix();
         JFileChooser chooser = new JFileChooser(context.settings().text("folder", "."));
         chooser.setSelectedFile(new java.io.File(chooser.getCurrentDirectory(), name));
         chooser.setDialogType(JFileChooser.SAVE_DIALOG);
@@ -297,14 +315,15 @@ final class ReportView extends JPanel {
 
     private void saveTo(Path file) {
         String text = written;
-        context.background().quietly(
-                () -> {
-                    try {
-                        return Files.writeString(file, text, StandardCharsets.UTF_8);
-                    } catch (IOException e) {
-                        throw new ProblemException(e, WorkbenchProblem.NOT_SAVED, file, e.getMessage());
-                    }
-                },
-                saved -> context.say("Saved " + saved + "."));
+        context.background()
+                .quietly(
+                        () -> {
+                            try {
+                                return Files.writeString(file, text, StandardCharsets.UTF_8);
+                            } catch (IOException e) {
+                                throw new ProblemException(e, WorkbenchProblem.NOT_SAVED, file, e.getMessage());
+                            }
+                        },
+                        saved -> context.say("Saved " + saved + "."));
     }
 }

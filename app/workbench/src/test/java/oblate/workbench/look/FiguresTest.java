@@ -1,3 +1,4 @@
+/* SPDX-License-Identifier: Apache-2.0 */
 package oblate.workbench.look;
 
 import static org.assertj.core.api.Assertions.assertThat;
@@ -69,7 +70,9 @@ class FiguresTest {
 
     @Test
     void filesGetAscii() {
-        assertThat(Figures.ascii("\u22121.62° ± 0.04")).isEqualTo("-1.62 deg +/- 0.04").matches("\\p{ASCII}*");
+        assertThat(Figures.ascii("\u22121.62° ± 0.04"))
+                .isEqualTo("-1.62 deg +/- 0.04")
+                .matches("\\p{ASCII}*");
     }
 
     @Test
@@ -80,11 +83,15 @@ class FiguresTest {
     }
 
     @Property(tries = 500)
-    void theShownErrorHasOneFigureOrTwoBeginningWith1AndIsNear(@ForAll @DoubleRange(min = 0.01, max = 900) double sigma) {
+    void theShownErrorHasOneFigureOrTwoBeginningWith1AndIsNear(
+            @ForAll @DoubleRange(min = 0.01, max = 900) double sigma) {
         int decimals = Figures.decimalsFor(sigma);
         BigDecimal shown = new BigDecimal(Figures.fixed(sigma, decimals));
         String digits = shown.stripTrailingZeros().unscaledValue().toString();
-        String figures = new BigDecimal(Figures.fixed(sigma, decimals)).unscaledValue().toString().replaceAll("0+$", "");
+        String figures = new BigDecimal(Figures.fixed(sigma, decimals))
+                .unscaledValue()
+                .toString()
+                .replaceAll("0+$", "");
         assertThat(figures.length()).isLessThanOrEqualTo(digits.startsWith("1") ? 2 : 1);
         assertThat(shown.doubleValue()).isBetween(sigma * 0.66, sigma * 1.34);
     }

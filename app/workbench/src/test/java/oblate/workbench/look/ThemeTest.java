@@ -1,13 +1,14 @@
+/* SPDX-License-Identifier: Apache-2.0 */
 package oblate.workbench.look;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.awt.Color;
 import java.awt.image.BufferedImage;
-import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
 
 /** Contrast by the formula of WCAG 2.1, success criterion 1.4.3: 4.5 to 1 for body text. */
 class ThemeTest {
@@ -33,7 +34,9 @@ class ThemeTest {
 
     @Tag("truth")
     @ParameterizedTest
-    @EnumSource(value = Theme.class, names = {"DAY", "DUSK"})
+    @EnumSource(
+            value = Theme.class,
+            names = {"DAY", "DUSK"})
     void textReadsOnEveryBackground(Theme theme) {
         Palette p = theme.palette();
         for (Color ground : new Color[] {p.ground(), p.raised()}) {
@@ -48,7 +51,9 @@ class ThemeTest {
     @Test
     void theDimRedThemeIsRedAndDim() {
         Palette p = Theme.RED.palette();
-        for (Color c : new Color[] {p.ground(), p.raised(), p.line(), p.ink(), p.quietInk(), p.accent(), p.alarm(), p.night(), p.nightInk()}) {
+        for (Color c : new Color[] {
+            p.ground(), p.raised(), p.line(), p.ink(), p.quietInk(), p.accent(), p.alarm(), p.night(), p.nightInk()
+        }) {
             assertThat(c.getRed()).isGreaterThanOrEqualTo(Math.max(c.getGreen(), c.getBlue()));
             assertThat(luminance(c)).as(c.toString()).isLessThan(0.26);
             assertThat(c.getGreen() + c.getBlue()).as(c.toString()).isLessThan(150);

@@ -1,3 +1,4 @@
+/* SPDX-License-Identifier: Apache-2.0 */
 package oblate.workbench.measure;
 
 import static org.assertj.core.api.Assertions.assertThat;
@@ -30,7 +31,9 @@ class CanvasViewTest {
 
     @Property(tries = 300)
     void screenAndPictureAreInverse(
-            @ForAll("views") CanvasView view, @ForAll @DoubleRange(min = 0, max = 3000) double x, @ForAll @DoubleRange(min = 0, max = 3000) double y) {
+            @ForAll("views") CanvasView view,
+            @ForAll @DoubleRange(min = 0, max = 3000) double x,
+            @ForAll @DoubleRange(min = 0, max = 3000) double y) {
         Point2D.Double back = view.toScreen(view.toPicture(x, y));
         assertThat(back.x).isEqualTo(x, offset(1e-6));
         assertThat(back.y).isEqualTo(y, offset(1e-6));
@@ -38,7 +41,9 @@ class CanvasViewTest {
 
     @Property(tries = 300)
     void theTransformForPaintingIsTheOneForHitTesting(
-            @ForAll("views") CanvasView view, @ForAll @DoubleRange(min = -100, max = 3000) double x, @ForAll @DoubleRange(min = -100, max = 3000) double y) {
+            @ForAll("views") CanvasView view,
+            @ForAll @DoubleRange(min = -100, max = 3000) double x,
+            @ForAll @DoubleRange(min = -100, max = 3000) double y) {
         Point2D painted = view.transform().transform(new Point2D.Double(x, y), null);
         Point2D.Double hit = view.toScreen(new PixelPoint(x, y));
         assertThat(painted.distance(hit)).isLessThan(1e-6);
@@ -58,7 +63,9 @@ class CanvasViewTest {
 
     @Property(tries = 200)
     void draggingMovesThePictureAlong(
-            @ForAll("views") CanvasView view, @ForAll @DoubleRange(min = -200, max = 200) double dx, @ForAll @DoubleRange(min = -200, max = 200) double dy) {
+            @ForAll("views") CanvasView view,
+            @ForAll @DoubleRange(min = -200, max = 200) double dx,
+            @ForAll @DoubleRange(min = -200, max = 200) double dy) {
         PixelPoint place = view.toPicture(100, 100);
         Point2D.Double now = view.movedBy(dx, dy).toScreen(place);
         assertThat(now.x).isEqualTo(100 + dx, offset(1e-6));

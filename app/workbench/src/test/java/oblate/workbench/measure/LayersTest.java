@@ -1,3 +1,4 @@
+/* SPDX-License-Identifier: Apache-2.0 */
 package oblate.workbench.measure;
 
 import static org.assertj.core.api.Assertions.assertThat;
@@ -37,13 +38,26 @@ class LayersTest {
     }
 
     private List<Drawn> plan(String layer, LayerInput input) {
-        return Layers.all().stream().filter(l -> l.id().equals(layer)).findFirst().orElseThrow().plan(input);
+        return Layers.all().stream()
+                .filter(l -> l.id().equals(layer))
+                .findFirst()
+                .orElseThrow()
+                .plan(input);
     }
 
     private StoredMark mark(long id, PixelPoint pixel, Optional<String> name) {
-        var measured = new MarkMeasurer().measure(frame, PlacementCovariance.diagonal(0.1, 0.1, 0.2, 0.2), pixel, 0.7, 3);
+        var measured =
+                new MarkMeasurer().measure(frame, PlacementCovariance.diagonal(0.1, 0.1, 0.2, 0.2), pixel, 0.7, 3);
         NewMark mark = new NewMark(
-                1, Optional.of(1L), Optional.empty(), pixel, 0.7, measured.map(m -> m.point()), measured.map(m -> m.errors()), "centre", "test");
+                1,
+                Optional.of(1L),
+                Optional.empty(),
+                pixel,
+                0.7,
+                measured.map(m -> m.point()),
+                measured.map(m -> m.errors()),
+                "centre",
+                "test");
         return new StoredMark(id, mark, Map.of(), name, TIME, TIME, Optional.empty(), Optional.empty());
     }
 
@@ -54,18 +68,34 @@ class LayersTest {
 
     @Test
     void theOutlineIsAnEllipseAsWideAsTheEquatorAndFlattened() {
-        Drawn.Line outline = (Drawn.Line) plan("outline", input(Trust.TRUSTED, List.of(), Optional.empty(), List.of())).get(0);
-        double most = outline.points().stream().mapToDouble(p -> Math.hypot(p.xPx() - 320, p.yPx() - 240)).max().orElseThrow();
-        double least = outline.points().stream().mapToDouble(p -> Math.hypot(p.xPx() - 320, p.yPx() - 240)).min().orElseThrow();
+        Drawn.Line outline = (Drawn.Line) plan("outline", input(Trust.TRUSTED, List.of(), Optional.empty(), List.of()))
+                .get(0);
+        double most = outline.points().stream()
+                .mapToDouble(p -> Math.hypot(p.xPx() - 320, p.yPx() - 240))
+                .max()
+                .orElseThrow();
+        double least = outline.points().stream()
+                .mapToDouble(p -> Math.hypot(p.xPx() - 320, p.yPx() - 240))
+                .min()
+                .orElseThrow();
         assertThat(most).isEqualTo(200, offset(0.05));
-        assertThat(least / most).isEqualTo(jupiter.globe().figure().apparentAxisRatio(disc.subEarth().latCentricDeg()), offset(1e-3));
+        assertThat(least / most)
+                .isEqualTo(
+                        jupiter.globe()
+                                .figure()
+                                .apparentAxisRatio(disc.subEarth().latCentricDeg()),
+                        offset(1e-3));
     }
 
     @Test
     void aDoubtfulFitIsDottedNotOnlyColoured() {
-        assertThat(((Drawn.Line) plan("outline", input(Trust.TRUSTED, List.of(), Optional.empty(), List.of())).get(0)).pattern())
+        assertThat(((Drawn.Line) plan("outline", input(Trust.TRUSTED, List.of(), Optional.empty(), List.of()))
+                                .get(0))
+                        .pattern())
                 .isEqualTo(Pattern.SOLID);
-        assertThat(((Drawn.Line) plan("outline", input(Trust.DOUBTFUL, List.of(), Optional.empty(), List.of())).get(0)).pattern())
+        assertThat(((Drawn.Line) plan("outline", input(Trust.DOUBTFUL, List.of(), Optional.empty(), List.of()))
+                                .get(0))
+                        .pattern())
                 .isEqualTo(Pattern.DOTTED);
     }
 
@@ -76,11 +106,14 @@ class LayersTest {
         int labels = 0;
         for (Drawn drawn : grid) {
             if (drawn instanceof Drawn.Line line) {
-                line.points().forEach(p -> assertThat(Math.hypot(p.xPx() - 320, p.yPx() - 240)).isLessThan(200.5));
+                line.points().forEach(p -> assertThat(Math.hypot(p.xPx() - 320, p.yPx() - 240))
+                        .isLessThan(200.5));
             } else if (drawn instanceof Drawn.Words words && !words.text().matches("[+\u2212].*")) {
                 var at = frame.locate(words.at().xPx(), words.at().yPx()).orElseThrow();
                 double lon = at.lonDeg(disc, SystemLabel.usual(jupiter));
-                assertThat(Math.abs(Math.IEEEremainder(lon - Double.parseDouble(words.text().replace("°", "")), 360))).isLessThan(0.01);
+                assertThat(Math.abs(Math.IEEEremainder(
+                                lon - Double.parseDouble(words.text().replace("°", "")), 360)))
+                        .isLessThan(0.01);
                 labels++;
             }
         }
@@ -89,10 +122,15 @@ class LayersTest {
 
     @Test
     void marksShowTheirNamesAndTheChosenOneStandsOut() {
-        List<Drawn> drawn = plan("marks", input(
-                Trust.TRUSTED,
-                List.of(mark(1, new PixelPoint(330, 250), Optional.of("oval A")), mark(2, new PixelPoint(300, 200), Optional.empty())),
-                Optional.of(2L), List.of()));
+        List<Drawn> drawn = plan(
+                "marks",
+                input(
+                        Trust.TRUSTED,
+                        List.of(
+                                mark(1, new PixelPoint(330, 250), Optional.of("oval A")),
+                                mark(2, new PixelPoint(300, 200), Optional.empty())),
+                        Optional.of(2L),
+                        List.of()));
         Drawn.Spot named = (Drawn.Spot) drawn.get(0);
         Drawn.Spot chosen = (Drawn.Spot) drawn.get(1);
         assertThat(named.label()).isEqualTo("oval A");
@@ -106,10 +144,12 @@ class LayersTest {
     @Test
     void theErrorRingIsAsLargeAsTheErrorSays() {
         StoredMark mark = mark(1, new PixelPoint(320, 245), Optional.empty());
-        Drawn.Line ring = (Drawn.Line) plan("errors", input(Trust.TRUSTED, List.of(mark), Optional.empty(), List.of())).get(0);
+        Drawn.Line ring = (Drawn.Line) plan("errors", input(Trust.TRUSTED, List.of(mark), Optional.empty(), List.of()))
+                .get(0);
         for (PixelPoint p : ring.points()) {
             var at = frame.locate(p.xPx(), p.yPx()).orElseThrow();
-            double lon = Math.IEEEremainder(at.lonIauDeg() - mark.mark().point().orElseThrow().lonIauDeg(), 360)
+            double lon = Math.IEEEremainder(
+                            at.lonIauDeg() - mark.mark().point().orElseThrow().lonIauDeg(), 360)
                     / mark.mark().errors().orElseThrow().totalLonDeg();
             double lat = (at.latGraphicDeg() - mark.mark().point().orElseThrow().latGraphicDeg())
                     / mark.mark().errors().orElseThrow().totalLatDeg();
@@ -125,8 +165,13 @@ class LayersTest {
                 expected("last seen", meridian - 10, 20, false),
                 expected("behind", meridian + 180, 0, true),
                 expected("marked", meridian, 5, true));
-        List<Drawn> drawn = plan("expected", input(
-                Trust.TRUSTED, List.of(mark(1, new PixelPoint(320, 230), Optional.of("marked"))), Optional.empty(), expected));
+        List<Drawn> drawn = plan(
+                "expected",
+                input(
+                        Trust.TRUSTED,
+                        List.of(mark(1, new PixelPoint(320, 230), Optional.of("marked"))),
+                        Optional.empty(),
+                        expected));
         assertThat(drawn).hasSize(2);
         assertThat(((Drawn.Spot) drawn.get(0)).pattern()).isEqualTo(Pattern.DASHED);
         assertThat(((Drawn.Spot) drawn.get(1)).pattern()).isEqualTo(Pattern.DOTTED);
@@ -136,21 +181,27 @@ class LayersTest {
     void offersComeNearestInSigmasFirstAndTypingFiltersOrMakesANewOne() {
         double meridian = disc.subEarth().iauLonDeg();
         StoredMark mark = mark(1, frame.place(meridian + 9.5, -20).orElseThrow(), Optional.empty());
-        Feature never = new Feature(9, "jupiter", "never seen", "spot", Optional.empty(), Optional.empty(), Optional.empty());
+        Feature never =
+                new Feature(9, "jupiter", "never seen", "spot", Optional.empty(), Optional.empty(), Optional.empty());
         Feature moon = new Feature(10, "jupiter", "io", "moon", Optional.empty(), Optional.empty(), Optional.empty());
         List<Offer> offers = Offer.rank(
                 List.of(never, moon),
                 List.of(expected("far", meridian - 30, -20, true), expected("near", meridian + 10, -20, true)),
-                disc, mark.mark().point(), 0.3);
+                disc,
+                mark.mark().point(),
+                0.3);
         assertThat(offers).extracting(o -> o.feature().name()).containsExactly("near", "far", "never seen");
         assertThat(offers.get(0).sigmas()).isLessThan(1);
         assertThat(offers.get(0).detail()).contains("II ").contains("σ").contains("drift of 5 marks");
-        assertThat(Offer.filter(offers, "NEA", "jupiter", "oval")).extracting(o -> o.feature().name()).containsExactly("near", "NEA");
+        assertThat(Offer.filter(offers, "NEA", "jupiter", "oval"))
+                .extracting(o -> o.feature().name())
+                .containsExactly("near", "NEA");
         assertThat(Offer.filter(offers, "near", "jupiter", "oval")).hasSize(1);
         Offer fresh = Offer.filter(offers, "storm B", "jupiter", "storm").get(0);
         assertThat(fresh.isNew()).isTrue();
         assertThat(fresh.feature().kind()).isEqualTo("storm");
-        assertThat(Offer.rank(List.of(never, moon), List.of(), disc, Optional.empty(), 1)).extracting(o -> o.feature().name())
+        assertThat(Offer.rank(List.of(never, moon), List.of(), disc, Optional.empty(), 1))
+                .extracting(o -> o.feature().name())
                 .containsExactly("io");
     }
 }

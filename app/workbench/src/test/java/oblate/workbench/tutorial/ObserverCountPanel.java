@@ -1,3 +1,4 @@
+/* SPDX-License-Identifier: Apache-2.0 */
 package oblate.workbench.tutorial;
 
 import java.awt.Font;
@@ -39,7 +40,8 @@ public final class ObserverCountPanel implements WorkbenchPanel {
             counts.merge(picture.observer().orElse("not said"), 1, Integer::sum);
         }
         StringBuilder lines = new StringBuilder();
-        counts.forEach((observer, count) -> lines.append(observer).append(": ").append(count).append('\n'));
+        counts.forEach((observer, count) ->
+                lines.append(observer).append(": ").append(count).append('\n'));
         return lines.toString();
     }
 }

@@ -1,3 +1,4 @@
+/* SPDX-License-Identifier: Apache-2.0 */
 package oblate.format.fits;
 
 import java.io.IOException;
@@ -27,7 +28,8 @@ public final class FitsFormat implements ImageFormat {
 
     @Override
     public boolean claims(byte[] firstBytes) {
-        boolean plain = firstBytes.length >= START.length && Arrays.equals(firstBytes, 0, START.length, START, 0, START.length);
+        boolean plain =
+                firstBytes.length >= START.length && Arrays.equals(firstBytes, 0, START.length, START, 0, START.length);
         return plain || FitsFile.isGzip(firstBytes);
     }
 
@@ -37,7 +39,13 @@ public final class FitsFormat implements ImageFormat {
             try (FitsFile fits = FitsFile.open(file)) {
                 FitsImage image = find(file, fits);
                 return new PictureHeader(
-                        id(), image.widthPx(), image.heightPx(), image.channels(), Math.abs(image.bitpix()), image.bitpix() < 0, image.facts());
+                        id(),
+                        image.widthPx(),
+                        image.heightPx(),
+                        image.channels(),
+                        Math.abs(image.bitpix()),
+                        image.bitpix() < 0,
+                        image.facts());
             }
         });
     }
@@ -56,7 +64,9 @@ public final class FitsFormat implements ImageFormat {
         FitsHeader primary = fits.nextHeader();
         if (primary == null) {
             throw new ProblemException(
-                    ImageProblem.UNSUPPORTED, file, fits.packed() ? "gzip round something that is no FITS file" : "a FITS header with no content");
+                    ImageProblem.UNSUPPORTED,
+                    file,
+                    fits.packed() ? "gzip round something that is no FITS file" : "a FITS header with no content");
         }
         FitsHeader header = primary;
         for (int number = 1; header != null; number++) {
@@ -66,6 +76,7 @@ public final class FitsFormat implements ImageFormat {
             fits.skipData(header);
             header = fits.nextHeader();
         }
-        throw new ProblemException(ImageProblem.UNSUPPORTED, file, "FITS without a picture in it (tables or headers only)");
+        throw new ProblemException(
+                ImageProblem.UNSUPPORTED, file, "FITS without a picture in it (tables or headers only)");
     }
 }

@@ -1,3 +1,4 @@
+/* SPDX-License-Identifier: Apache-2.0 */
 package oblate.format.fits;
 
 import java.io.ByteArrayInputStream;
@@ -15,6 +16,7 @@ import oblate.image.HeaderFact;
 /** One header: its cards by name. Immutable. */
 final class FitsHeader {
     /** The library logs whole stack traces of what it also throws; held here so that the setting is not lost with the logger. */
+    @SuppressWarnings("UnusedVariable") // kept for the reference alone
     private static final Logger LIBRARY_LOG = quietUnlessConfigured();
 
     private static final int MOST_FACTS = 2000;
@@ -23,7 +25,6 @@ final class FitsHeader {
     private final Header header;
 
     FitsHeader(byte[] blocks) throws IOException {
-        LIBRARY_LOG.isLoggable(java.util.logging.Level.OFF);
         try {
             header = Header.readHeader(new FitsInputStream(new ByteArrayInputStream(blocks)));
         } catch (TruncatedFileException e) {
@@ -120,7 +121,10 @@ final class FitsHeader {
             }
             facts.add(fact("FITS", key, value));
             boolean timely = key.startsWith("DATE") || key.startsWith("MJD") || key.startsWith("EXP");
-            if (timely && card.isKeyValuePair() && card.getComment() != null && !card.getComment().isBlank()) {
+            if (timely
+                    && card.isKeyValuePair()
+                    && card.getComment() != null
+                    && !card.getComment().isBlank()) {
                 facts.add(fact("FITS comment", key, card.getComment()));
             }
         }

@@ -1,3 +1,4 @@
+/* SPDX-License-Identifier: Apache-2.0 */
 package oblate.format.fits;
 
 import java.io.ByteArrayInputStream;
@@ -6,7 +7,6 @@ import java.nio.ByteBuffer;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.stream.Stream;
 import nom.tam.fits.FitsException;
 import nom.tam.fits.Header;
 import nom.tam.fits.HeaderCardException;
@@ -30,14 +30,24 @@ import oblate.image.PixelGrid;
  * @param facts what the file says
  */
 record FitsImage(
-        FitsHeader header, boolean tiles, int widthPx, int heightPx, long planesStored, int bitpix, List<HeaderFact> facts) {
+        FitsHeader header,
+        boolean tiles,
+        int widthPx,
+        int heightPx,
+        long planesStored,
+        int bitpix,
+        List<HeaderFact> facts) {
     private static final long LARGEST_SIDE = 1_000_000;
+    private static final long MORE_THAN_A_CUBE = Long.MAX_VALUE;
 
     /** Whether a header announces a picture: two axes or more, none of them empty. */
     static boolean isImage(FitsHeader header) {
         boolean tiles = tiled(header);
         String z = tiles ? "Z" : "";
-        boolean kind = tiles || header.has("SIMPLE") || header.text("XTENSION").equals("IMAGE") || header.text("XTENSION").equals("IUEIMAGE");
+        boolean kind = tiles
+                || header.has("SIMPLE")
+                || header.text("XTENSION").equals("IMAGE")
+                || header.text("XTENSION").equals("IUEIMAGE");
         if (!kind || header.whole(z + "NAXIS", 0) < 2 || (header.flag("GROUPS") && header.whole("NAXIS1", -1) == 0)) {
             return false;
         }
@@ -53,7 +63,8 @@ record FitsImage(
      *
      * @param number place of the header in the file, from 1
      */
-    static FitsImage of(Path file, FitsHeader primary, FitsHeader header, int number, FitsFile fits) throws IOException {
+    static FitsImage of(Path file, FitsHeader primary, FitsHeader header, int number, FitsFile fits)
+            throws IOException {
         boolean tiles = tiled(header);
         String z = tiles ? "Z" : "";
         int bitpix = (int) header.whole(z + "BITPIX", 0);
@@ -75,20 +86,25 @@ record FitsImage(
             // What the primary header says holds for the whole file unless the picture's own header says otherwise.
             List<HeaderFact> own = List.copyOf(facts);
             primary.facts().stream()
-                    .filter(f -> own.stream().noneMatch(o -> o.group().equals(f.group()) && o.key().equals(f.key())))
+                    .filter(f -> own.stream()
+                            .noneMatch(
+                                    o -> o.group().equals(f.group()) && o.key().equals(f.key())))
                     .filter(f -> !f.key().matches("SIMPLE|BITPIX|NAXIS\\d*|EXTEND|BZERO|BSCALE|CHECKSUM|DATASUM"))
                     .forEach(facts::add);
             facts.add(new HeaderFact("Reading", "HDU", "the picture is in part " + number + " of the file"));
         }
         if (planes != 1 && planes != 3) {
-            facts.add(new HeaderFact("Reading", "Planes", planes + ", of which the first is read"));
+            String many = planes == MORE_THAN_A_CUBE ? "more than a cube" : Long.toString(planes);
+            facts.add(new HeaderFact("Reading", "Planes", many + ", of which the first is read"));
         }
         if (topDown(header)) {
-            facts.add(new HeaderFact("Reading", "Rows", "ROWORDER says the first stored row is the top; the rows are not turned over"));
+            facts.add(new HeaderFact(
+                    "Reading", "Rows", "ROWORDER says the first stored row is the top; the rows are not turned over"));
         }
         return new FitsImage(header, tiles, (int) width, (int) height, planes, bitpix, List.copyOf(facts));
     }
 
+    /** Planes of a cube; of anything with more axes a number no cube has, since only its first plane has a meaning here. */
     private static long planes(FitsHeader header, String z) throws IOException {
         long planes = 1;
         for (int axis = 3; axis <= header.whole(z + "NAXIS", 2); axis++) {
@@ -96,14 +112,11 @@ record FitsImage(
             if (length < 1) {
                 throw new IOException(z + "NAXIS" + axis + " is " + length);
             }
-            if (axis > 3 && length > 1) {
-                return Long.MAX_VALUE; // more than a cube: only its first plane has a meaning here
-            }
-            planes = length;
             if (axis == 3) {
-                continue;
+                planes = length;
+            } else if (length > 1) {
+                return MORE_THAN_A_CUBE;
             }
-            planes = header.whole(z + "NAXIS3", 1);
         }
         return planes;
     }
@@ -137,7 +150,9 @@ record FitsImage(
                         scaling));
             }
         }
-        return scaling.natural() ? new PixelGrid(widthPx, heightPx, planes, 0, 1) : PixelGrid.ranged(widthPx, heightPx, planes);
+        return scaling.natural()
+                ? new PixelGrid(widthPx, heightPx, planes, 0, 1)
+                : PixelGrid.ranged(widthPx, heightPx, planes);
     }
 
     /** Gives the next so many bytes. */
@@ -154,15 +169,14 @@ record FitsImage(
             ByteBuffer samples = ByteBuffer.wrap(source.next(rowBytes));
             int y = bottomFirst ? heightPx - 1 - row : row;
             for (int x = 0; x < widthPx; x++) {
-                plane[y * widthPx + x] =
-                        switch (bitpix) {
-                            case 8 -> scaling.whole(samples.get() & 0xff);
-                            case 16 -> scaling.whole(samples.getShort());
-                            case 32 -> scaling.whole(samples.getInt());
-                            case 64 -> scaling.whole(samples.getLong());
-                            case -32 -> scaling.real(samples.getFloat());
-                            default -> scaling.real(samples.getDouble());
-                        };
+                plane[y * widthPx + x] = switch (bitpix) {
+                    case 8 -> scaling.whole(samples.get() & 0xff);
+                    case 16 -> scaling.whole(samples.getShort());
+                    case 32 -> scaling.whole(samples.getInt());
+                    case 64 -> scaling.whole(samples.getLong());
+                    case -32 -> scaling.real(samples.getFloat());
+                    default -> scaling.real(samples.getDouble());
+                };
             }
         }
         return plane;
@@ -237,9 +251,5 @@ record FitsImage(
         } else {
             throw new IOException("its samples are of an unknown kind");
         }
-    }
-
-    Stream<HeaderFact> factStream() {
-        return facts.stream();
     }
 }

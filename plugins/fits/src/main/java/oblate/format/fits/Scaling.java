@@ -1,3 +1,4 @@
+/* SPDX-License-Identifier: Apache-2.0 */
 package oblate.format.fits;
 
 import java.io.IOException;
@@ -36,7 +37,8 @@ record Scaling(boolean natural, double zero, double scale, double full, boolean 
                 };
         String blankKey = tiles && header.has("ZBLANK") ? "ZBLANK" : "BLANK";
         boolean hasBlank = bitpix > 0 && header.has(blankKey);
-        return new Scaling(full > 0 && zero == unsignedZero && scale == 1, zero, scale, full, hasBlank, header.whole(blankKey, 0));
+        return new Scaling(
+                full > 0 && zero == unsignedZero && scale == 1, zero, scale, full, hasBlank, header.whole(blankKey, 0));
     }
 
     float whole(long stored) {

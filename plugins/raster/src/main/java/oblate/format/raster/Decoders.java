@@ -1,3 +1,4 @@
+/* SPDX-License-Identifier: Apache-2.0 */
 package oblate.format.raster;
 
 import com.twelvemonkeys.imageio.plugins.tiff.TIFFImageReaderSpi;

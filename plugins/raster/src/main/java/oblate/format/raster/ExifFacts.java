@@ -1,3 +1,4 @@
+/* SPDX-License-Identifier: Apache-2.0 */
 package oblate.format.raster;
 
 import static com.drew.metadata.exif.ExifDirectoryBase.TAG_ARTIST;
@@ -148,7 +149,8 @@ final class ExifFacts {
         if (seconds.indexOf('.') == 1 || seconds.length() == 1) {
             seconds = "0" + seconds;
         }
-        return String.format(java.util.Locale.ROOT, "%02d:%02d:%s", parts[0].longValue(), parts[1].longValue(), seconds);
+        return String.format(
+                java.util.Locale.ROOT, "%02d:%02d:%s", parts[0].longValue(), parts[1].longValue(), seconds);
     }
 
     private static String decimal(Rational value) {
@@ -179,7 +181,12 @@ final class ExifFacts {
 
         @Override
         public boolean customProcessTag(
-                int tagOffset, Set<Integer> processedOffsets, int headerOffset, RandomAccessReader reader, int tagId, int byteCount) {
+                int tagOffset,
+                Set<Integer> processedOffsets,
+                int headerOffset,
+                RandomAccessReader reader,
+                int tagId,
+                int byteCount) {
             return false;
         }
     }

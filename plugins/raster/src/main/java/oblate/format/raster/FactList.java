@@ -1,3 +1,4 @@
+/* SPDX-License-Identifier: Apache-2.0 */
 package oblate.format.raster;
 
 import java.util.ArrayList;
@@ -18,7 +19,8 @@ final class FactList {
         }
         String text = value.replace("\u0000", "").strip();
         if (!text.isEmpty() && !key.isBlank()) {
-            facts.add(new HeaderFact(group, key, text.length() > LONGEST_VALUE ? text.substring(0, LONGEST_VALUE) : text));
+            facts.add(new HeaderFact(
+                    group, key, text.length() > LONGEST_VALUE ? text.substring(0, LONGEST_VALUE) : text));
         }
     }
 

@@ -1,3 +1,4 @@
+/* SPDX-License-Identifier: Apache-2.0 */
 package oblate.format.raster;
 
 import java.awt.image.Raster;
@@ -40,11 +41,14 @@ public final class JpegFormat implements ImageFormat {
             throw new ProblemException(ImageProblem.UNSUPPORTED, file, "JPEG with " + components + " channels");
         }
         if (markers.bits() != 8) {
-            throw new ProblemException(ImageProblem.UNSUPPORTED, file, "JPEG with " + markers.bits() + " bits a sample");
+            throw new ProblemException(
+                    ImageProblem.UNSUPPORTED, file, "JPEG with " + markers.bits() + " bits a sample");
         }
         if (markers.lossless() || markers.arithmetic()) {
             throw new ProblemException(
-                    ImageProblem.UNSUPPORTED, file, markers.lossless() ? "lossless JPEG" : "JPEG with arithmetic coding");
+                    ImageProblem.UNSUPPORTED,
+                    file,
+                    markers.lossless() ? "lossless JPEG" : "JPEG with arithmetic coding");
         }
         return new PictureHeader(
                 id(),
@@ -63,7 +67,8 @@ public final class JpegFormat implements ImageFormat {
             Raster raster = Decoders.readRaster(Decoders.jpeg(), file);
             int channels = header.channels();
             if (raster.getNumBands() != markers.components()) {
-                throw new IOException("it decodes to " + raster.getNumBands() + " channels where it claims " + markers.components());
+                throw new IOException(
+                        "it decodes to " + raster.getNumBands() + " channels where it claims " + markers.components());
             }
             if (channels == 1) {
                 return StoredSamples.of(raster, 1, false, markers.orientation());

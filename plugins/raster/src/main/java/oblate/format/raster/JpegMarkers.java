@@ -1,3 +1,4 @@
+/* SPDX-License-Identifier: Apache-2.0 */
 package oblate.format.raster;
 
 import com.drew.lang.ByteArrayReader;
@@ -30,7 +31,10 @@ final class JpegMarkers {
     private JpegMarkers() {}
 
     static boolean begins(byte[] firstBytes) {
-        return firstBytes.length >= 3 && firstBytes[0] == (byte) 0xff && firstBytes[1] == (byte) 0xd8 && firstBytes[2] == (byte) 0xff;
+        return firstBytes.length >= 3
+                && firstBytes[0] == (byte) 0xff
+                && firstBytes[1] == (byte) 0xd8
+                && firstBytes[2] == (byte) 0xff;
     }
 
     /**
@@ -125,8 +129,8 @@ final class JpegMarkers {
         }
         frameMarker = marker;
         bits = body[0] & 0xff;
-        heightPx = (body[1] & 0xff) << 8 | body[2] & 0xff;
-        widthPx = (body[3] & 0xff) << 8 | body[4] & 0xff;
+        heightPx = ((body[1] & 0xff) << 8) | (body[2] & 0xff);
+        widthPx = ((body[3] & 0xff) << 8) | (body[4] & 0xff);
         int components = body[5] & 0xff;
         if (heightPx == 0 || widthPx == 0 || components == 0) {
             throw new IOException("it claims " + widthPx + " × " + heightPx + " pixels of " + components + " channels");

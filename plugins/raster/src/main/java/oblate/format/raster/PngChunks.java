@@ -1,3 +1,4 @@
+/* SPDX-License-Identifier: Apache-2.0 */
 package oblate.format.raster;
 
 import com.drew.lang.ByteArrayReader;
@@ -65,6 +66,7 @@ final class PngChunks {
                 throw new IOException("it does not begin with the chunk IHDR");
             }
             if (type.equals("IEND")) {
+                skip(data, length + 4L);
                 break;
             }
             pixels |= type.equals("IDAT");
@@ -79,7 +81,8 @@ final class PngChunks {
         return chunks;
     }
 
-    private void chunk(DataInputStream data, byte[] name, String type, int length, boolean checkPixels) throws IOException {
+    private void chunk(DataInputStream data, byte[] name, String type, int length, boolean checkPixels)
+            throws IOException {
         boolean critical = Character.isUpperCase(type.charAt(0));
         boolean wanted = type.equals("IHDR")
                 || type.equals("PLTE")
@@ -133,7 +136,7 @@ final class PngChunks {
             case "eXIf" -> orientation = ExifFacts.add(new ByteArrayReader(body), facts);
             case "tIME" -> {
                 if (body.length == 7) {
-                    int year = (body[0] & 0xff) << 8 | body[1] & 0xff;
+                    int year = ((body[0] & 0xff) << 8) | (body[1] & 0xff);
                     facts.add(
                             "PNG",
                             "tIME",
@@ -168,7 +171,10 @@ final class PngChunks {
             throw new IOException("it claims " + widthPx + " × " + heightPx + " pixels");
         }
         String layout = type + "/" + bitDepth;
-        if (!layout.matches("0/(1|2|4|8|16)|3/(1|2|4|8)|[246]/(8|16)") || body[10] != 0 || body[11] != 0 || (body[12] & 0xfe) != 0) {
+        if (!layout.matches("0/(1|2|4|8|16)|3/(1|2|4|8)|[246]/(8|16)")
+                || body[10] != 0
+                || body[11] != 0
+                || (body[12] & 0xfe) != 0) {
             throw new IOException("its colour type " + type + " with " + bitDepth + " bits does not exist in PNG");
         }
         colourType = type;
@@ -207,7 +213,8 @@ final class PngChunks {
     }
 
     private static byte[] inflate(byte[] body, int start) {
-        try (InflaterInputStream in = new InflaterInputStream(new ByteArrayInputStream(body, start, body.length - start))) {
+        try (InflaterInputStream in =
+                new InflaterInputStream(new ByteArrayInputStream(body, start, body.length - start))) {
             return in.readNBytes(LONGEST_TEXT);
         } catch (IOException e) {
             return new byte[0]; // a text that cannot be inflated is no fact

@@ -1,3 +1,4 @@
+/* SPDX-License-Identifier: Apache-2.0 */
 package oblate.format.raster;
 
 import java.awt.image.BufferedImage;
@@ -30,10 +31,12 @@ final class StoredSamples {
     /** The planes of a raster whose first bands are grey, or red, green and blue. */
     static PixelGrid of(Raster raster, int channels, boolean signed, Orientation orientation) {
         if (raster.getNumBands() < channels) {
-            throw new IllegalArgumentException("it has " + raster.getNumBands() + " channels where " + channels + " are claimed");
+            throw new IllegalArgumentException(
+                    "it has " + raster.getNumBands() + " channels where " + channels + " are claimed");
         }
         int type = raster.getTransferType();
-        boolean natural = !signed && (type == DataBuffer.TYPE_BYTE || type == DataBuffer.TYPE_USHORT || type == DataBuffer.TYPE_INT);
+        boolean natural = !signed
+                && (type == DataBuffer.TYPE_BYTE || type == DataBuffer.TYPE_USHORT || type == DataBuffer.TYPE_INT);
         List<float[]> planes = new ArrayList<>();
         for (int band = 0; band < channels; band++) {
             float[] stored = natural ? fractions(raster, band) : asTheyAre(raster, band, signed);
@@ -70,16 +73,19 @@ final class StoredSamples {
         for (int y = 0; y < height; y++) {
             raster.getSamples(raster.getMinX(), raster.getMinY() + y, width, 1, band, row);
             for (int x = 0; x < width; x++) {
-                double value = row[x];
-                if (signed && type == DataBuffer.TYPE_BYTE) {
-                    value = (byte) value;
-                } else if (signed && type == DataBuffer.TYPE_USHORT) {
-                    value = (short) (int) value;
-                }
-                plane[y * width + x] = (float) value;
+                plane[y * width + x] = (float) (signed ? signed(row[x], type) : row[x]);
             }
         }
         return plane;
+    }
+
+    /** Rasters hand out bytes and shorts without their sign. */
+    private static double signed(double sample, int type) {
+        return switch (type) {
+            case DataBuffer.TYPE_BYTE -> (byte) (int) sample;
+            case DataBuffer.TYPE_USHORT -> (short) (int) sample;
+            default -> sample;
+        };
     }
 
     private static PixelGrid ofPalette(Raster raster, IndexColorModel palette, int channels, Orientation orientation) {
@@ -98,7 +104,8 @@ final class StoredSamples {
                 raster.getSamples(raster.getMinX(), raster.getMinY() + y, width, 1, 0, row);
                 for (int x = 0; x < width; x++) {
                     if (row[x] >= size) {
-                        throw new IllegalArgumentException("a pixel names colour " + row[x] + " of a palette of " + size);
+                        throw new IllegalArgumentException(
+                                "a pixel names colour " + row[x] + " of a palette of " + size);
                     }
                     plane[y * width + x] = (float) ((colours[channel][row[x]] & 0xff) / 255.0);
                 }
@@ -106,6 +113,10 @@ final class StoredSamples {
             planes.add(orientation.display(plane, width, height));
         }
         return new PixelGrid(
-                orientation.displayedWidthPx(width, height), orientation.displayedHeightPx(width, height), planes, 0, 1);
+                orientation.displayedWidthPx(width, height),
+                orientation.displayedHeightPx(width, height),
+                planes,
+                0,
+                1);
     }
 }

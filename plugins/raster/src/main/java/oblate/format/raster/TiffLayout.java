@@ -1,3 +1,4 @@
+/* SPDX-License-Identifier: Apache-2.0 */
 package oblate.format.raster;
 
 import java.io.IOException;
@@ -106,24 +107,29 @@ record TiffLayout(
     }
 
     /** Strips or tiles must lie within the file, and a tile must not be out of proportion to the picture. */
-    private static void checkBlocks(TiffTags tags, long width, long height, long fileBytes, long bitsPerPixel) throws IOException {
+    private static void checkBlocks(TiffTags tags, long width, long height, long fileBytes, long bitsPerPixel)
+            throws IOException {
         boolean tiled = tags.has(TiffTags.TILE_WIDTH);
         if (tiled) {
             long tileWidth = tags.number(TiffTags.TILE_WIDTH, 0);
             long tileHeight = tags.number(TiffTags.TILE_HEIGHT, 0);
-            boolean sane = tileWidth >= 1 && tileHeight >= 1 && tileWidth <= width + 4096 && tileHeight <= height + 4096;
+            boolean sane =
+                    tileWidth >= 1 && tileHeight >= 1 && tileWidth <= width + 4096 && tileHeight <= height + 4096;
             if (!sane) {
                 throw new IOException("it claims tiles of " + tileWidth + " × " + tileHeight + " pixels");
             }
         }
-        long[] offsets = tags.all(tiled && tags.has(TiffTags.TILE_OFFSETS) ? TiffTags.TILE_OFFSETS : TiffTags.STRIP_OFFSETS);
-        long[] lengths = tags.all(tiled && tags.has(TiffTags.TILE_OFFSETS) ? TiffTags.TILE_BYTES : TiffTags.STRIP_BYTES);
+        long[] offsets =
+                tags.all(tiled && tags.has(TiffTags.TILE_OFFSETS) ? TiffTags.TILE_OFFSETS : TiffTags.STRIP_OFFSETS);
+        long[] lengths =
+                tags.all(tiled && tags.has(TiffTags.TILE_OFFSETS) ? TiffTags.TILE_BYTES : TiffTags.STRIP_BYTES);
         long compression = tags.number(TiffTags.COMPRESSION, 1);
         if (offsets.length == 0 && compression != 6) {
             throw new IOException("it does not say where its pixels are");
         }
         long rows = tags.number(TiffTags.ROWS_PER_STRIP, height);
-        long strips = (height + Math.max(1, Math.min(rows, height)) - 1) / Math.max(1, Math.min(rows, height))
+        long strips = (height + Math.max(1, Math.min(rows, height)) - 1)
+                / Math.max(1, Math.min(rows, height))
                 * (tags.number(TiffTags.PLANAR, 1) == 2 ? tags.number(TiffTags.SAMPLES, 1) : 1);
         if (!tiled && compression != 6 && offsets.length != strips) {
             throw new IOException("it has " + offsets.length + " strips of pixels where its size asks for " + strips);

@@ -1,3 +1,4 @@
+/* SPDX-License-Identifier: Apache-2.0 */
 package oblate.format.raster;
 
 import java.io.EOFException;
@@ -160,13 +161,12 @@ final class TiffTags {
         long[] numbers = new long[(int) count];
         for (int i = 0; i < count; i++) {
             int p = dataAt + i * size;
-            numbers[i] =
-                    switch (size) {
-                        case 1 -> data.get(p) & 0xff;
-                        case 2 -> data.getShort(p) & 0xffff;
-                        case 4 -> data.getInt(p) & 0xffffffffL;
-                        default -> data.getLong(p);
-                    };
+            numbers[i] = switch (size) {
+                case 1 -> data.get(p) & 0xff;
+                case 2 -> data.getShort(p) & 0xffff;
+                case 4 -> data.getInt(p) & 0xffffffffL;
+                default -> data.getLong(p);
+            };
         }
         values.put(tag, numbers);
     }

@@ -1,6 +1,8 @@
+/* SPDX-License-Identifier: Apache-2.0 */
 package oblate.format.raster;
 
-import java.io.ByteArrayInputStream;
+import java.io.StringReader;
+import java.nio.charset.StandardCharsets;
 import java.util.ArrayDeque;
 import java.util.Deque;
 import java.util.Map;
@@ -41,11 +43,13 @@ final class XmpFacts {
         factory.setProperty(XMLInputFactory.SUPPORT_DTD, false);
         factory.setProperty(XMLInputFactory.IS_SUPPORTING_EXTERNAL_ENTITIES, false);
         factory.setProperty(XMLInputFactory.IS_COALESCING, true);
-        int length = packet.length;
-        while (length > 0 && packet[length - 1] == 0) {
-            length--;
-        }
-        XMLStreamReader xml = factory.createXMLStreamReader(new ByteArrayInputStream(packet, 0, length));
+        factory.setXMLReporter((message, kind, related, place) -> {
+            // said once, as a fact
+        });
+        // Decoded here: given bytes that are no UTF-8, the parser would complain on the console.
+        String words =
+                new String(packet, StandardCharsets.UTF_8).replace("\u0000", "").strip();
+        XMLStreamReader xml = factory.createXMLStreamReader(new StringReader(words));
         Deque<QName> open = new ArrayDeque<>();
         String property = null;
         int propertyDepth = 0;

@@ -1,3 +1,4 @@
+/* SPDX-License-Identifier: Apache-2.0 */
 package oblate.format.raster;
 
 import static org.assertj.core.api.Assertions.assertThat;
@@ -143,8 +144,10 @@ class SampleFilesTest {
         int height = swapped ? WIDTH : HEIGHT;
         assertThat(picture.header().widthPx()).isEqualTo(width);
         assertThat(picture.header().heightPx()).isEqualTo(height);
-        String rowZero = List.of("", "top", "top", "bottom", "bottom", "left", "right", "right", "left").get(code);
-        String columnZero = List.of("", "left", "right", "right", "left", "top", "top", "bottom", "bottom").get(code);
+        String rowZero = List.of("", "top", "top", "bottom", "bottom", "left", "right", "right", "left")
+                .get(code);
+        String columnZero = List.of("", "left", "right", "right", "left", "top", "top", "bottom", "bottom")
+                .get(code);
         for (int row = 0; row < HEIGHT; row++) {
             for (int column = 0; column < WIDTH; column++) {
                 int x = place(rowZero, row, columnZero, column, true, width);
