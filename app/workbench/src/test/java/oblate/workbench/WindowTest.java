@@ -99,8 +99,9 @@ class WindowTest {
     }
 
     private static void needADisplay() {
-        String remedy = "The window tests need a display: run under xvfb-run -a -s \"-screen 0 1600x1000x24\", or leave them out with"
-                + " -DexcludedTags=window";
+        String remedy =
+                "The window tests need a display: run under xvfb-run -a -s \"-screen 0 1600x1000x24\", or leave them out with"
+                        + " -DexcludedTags=window";
         try {
             if (GraphicsEnvironment.isHeadless()
                     || GraphicsEnvironment.getLocalGraphicsEnvironment().getScreenDevices().length == 0) {

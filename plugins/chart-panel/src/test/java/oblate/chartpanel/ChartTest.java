@@ -1,3 +1,4 @@
+/* SPDX-License-Identifier: Apache-2.0 */
 package oblate.chartpanel;
 
 import static org.assertj.core.api.Assertions.assertThat;
@@ -38,14 +39,17 @@ class ChartTest {
         for (int i = 0; i < marks; i++) {
             double off = oneFalse && i == marks / 2 ? 40 : 0;
             double lon = Turns.reduced(lonDeg + ratePerDay * 4 * i + off);
-            points.add(new LongitudePoint(START.plus(Duration.ofDays(4L * i)), lon, 0.5, OptionalDouble.of(-20), OptionalDouble.of(0.5)));
+            points.add(new LongitudePoint(
+                    START.plus(Duration.ofDays(4L * i)), lon, 0.5, OptionalDouble.of(-20), OptionalDouble.of(0.5)));
         }
         return new LongitudeSeries(name, jupiter, jupiter.globe().system("2").orElseThrow(), points);
     }
 
     @Property(tries = 300)
     void piecesStayOnTheCircleAndJoinToTheWholeLine(
-            @ForAll @DoubleRange(min = -800, max = 800) double from, @ForAll @DoubleRange(min = 1, max = 1500) double length, @ForAll boolean backward) {
+            @ForAll @DoubleRange(min = -800, max = 800) double from,
+            @ForAll @DoubleRange(min = 1, max = 1500) double length,
+            @ForAll boolean backward) {
         double to = backward ? from - length : from + length;
         List<List<Turns.Point>> pieces = Turns.pieces(new Turns.Point(from, 0), new Turns.Point(to, 1000));
         double sum = 0;
@@ -63,7 +67,8 @@ class ChartTest {
 
     @Test
     void longitudeGrowsToTheLeftAndTimeRunsDown() {
-        JFreeChart chart = DriftChart.of(List.of(Fitted.of(series("oval A", 100, -0.5, 12, false))), ChartWish.forPaper("", "System II"));
+        JFreeChart chart = DriftChart.of(
+                List.of(Fitted.of(series("oval A", 100, -0.5, 12, false))), ChartWish.forPaper("", "System II"));
         XYPlot plot = chart.getXYPlot();
         assertThat(plot.getDomainAxis().isInverted()).isTrue();
         assertThat(plot.getRangeAxis().isInverted()).isTrue();
@@ -71,14 +76,16 @@ class ChartTest {
         assertThat(plot.getDomainAxis().getRange().getUpperBound()).isEqualTo(360);
         assertThat(plot.getDomainAxis().getLabel()).contains("System II");
         DateAxis dates = (DateAxis) plot.getRangeAxis();
-        assertThat(dates.getDateFormatOverride().format(java.util.Date.from(Instant.parse("2031-01-01T23:30:00Z")))).isEqualTo("1 Jan 2031");
+        assertThat(dates.getDateFormatOverride().format(java.util.Date.from(Instant.parse("2031-01-01T23:30:00Z"))))
+                .isEqualTo("1 Jan 2031");
     }
 
     @Test
     void aFalseMarkIsDrawnHollowAndNotLeftOut() {
         Fitted fitted = Fitted.of(series("oval A", 100, -0.5, 15, true));
         assertThat(fitted.drift().orElseThrow().rejected()).isEqualTo(1);
-        XYPlot plot = DriftChart.of(List.of(fitted), ChartWish.forPaper("", "System II")).getXYPlot();
+        XYPlot plot = DriftChart.of(List.of(fitted), ChartWish.forPaper("", "System II"))
+                .getXYPlot();
         XYIntervalSeriesCollection points = (XYIntervalSeriesCollection) plot.getDataset(0);
         assertThat(points.getItemCount(0)).isEqualTo(14);
         assertThat(points.getItemCount(1)).isEqualTo(1);
@@ -89,7 +96,9 @@ class ChartTest {
 
     @Test
     void errorBarsAreOneSigmaToEachSide() {
-        XYPlot plot = DriftChart.of(List.of(Fitted.of(series("oval A", 100, -0.5, 8, false))), ChartWish.forPaper("", "System II")).getXYPlot();
+        XYPlot plot = DriftChart.of(
+                        List.of(Fitted.of(series("oval A", 100, -0.5, 8, false))), ChartWish.forPaper("", "System II"))
+                .getXYPlot();
         XYIntervalSeriesCollection points = (XYIntervalSeriesCollection) plot.getDataset(0);
         assertThat(points.getEndXValue(0, 0) - points.getStartXValue(0, 0)).isEqualTo(1.0, offset(1e-9));
     }
@@ -97,7 +106,9 @@ class ChartTest {
     @Test
     void theLineFollowsTheMarksAcrossZero() {
         // From 20° down through 0° to 336°.
-        XYPlot plot = DriftChart.of(List.of(Fitted.of(series("oval A", 20, -1, 12, false))), ChartWish.forPaper("", "System II")).getXYPlot();
+        XYPlot plot = DriftChart.of(
+                        List.of(Fitted.of(series("oval A", 20, -1, 12, false))), ChartWish.forPaper("", "System II"))
+                .getXYPlot();
         XYSeriesCollection lines = (XYSeriesCollection) plot.getDataset(1);
         assertThat(lines.getSeriesCount()).isEqualTo(2);
         assertThat(lines.getXValue(0, 0)).isEqualTo(20, offset(0.2));
@@ -110,9 +121,20 @@ class ChartTest {
     void oneFeatureAloneIsUnwrappedOnAScaleOfItsOwn() {
         ChartWish all = ChartWish.forPaper("", "System II");
         ChartWish alone = new ChartWish(
-                "", "System II", false, Optional.of("oval A"), all.ground(), all.ink(), all.quiet(), all.font(), all.colours());
+                "",
+                "System II",
+                false,
+                Optional.of("oval A"),
+                all.ground(),
+                all.ink(),
+                all.quiet(),
+                all.font(),
+                all.colours());
         XYPlot plot = DriftChart.of(
-                        List.of(Fitted.of(series("oval A", 20, -1, 12, false)), Fitted.of(series("bar", 200, 0.1, 9, false))), alone)
+                        List.of(
+                                Fitted.of(series("oval A", 20, -1, 12, false)),
+                                Fitted.of(series("bar", 200, 0.1, 9, false))),
+                        alone)
                 .getXYPlot();
         assertThat(plot.getDomainAxis().isInverted()).isFalse();
         assertThat(plot.getDomainAxis().getRange().getLength()).isBetween(44.0, 60.0);
@@ -124,14 +146,17 @@ class ChartTest {
         Fitted one = Fitted.of(series("lonely", 50, 0, 1, false));
         assertThat(one.drift()).isEmpty();
         assertThat(one.why()).contains("lonely");
-        XYPlot plot = DriftChart.of(List.of(one), ChartWish.forPaper("", "System II")).getXYPlot();
-        assertThat(((XYIntervalSeriesCollection) plot.getDataset(0)).getItemCount(0)).isEqualTo(1);
+        XYPlot plot =
+                DriftChart.of(List.of(one), ChartWish.forPaper("", "System II")).getXYPlot();
+        assertThat(((XYIntervalSeriesCollection) plot.getDataset(0)).getItemCount(0))
+                .isEqualTo(1);
         assertThat(plot.getDataset(1).getSeriesCount()).isZero();
     }
 
     @Test
     void thePictureFileIsAPngOfTheSizeAskedAndTheSameEveryTime() throws IOException {
-        List<LongitudeSeries> all = List.of(series("oval A", 100, -0.5, 12, false), series("oval B", 250, -0.6, 12, true));
+        List<LongitudeSeries> all =
+                List.of(series("oval A", 100, -0.5, 12, false), series("oval B", 250, -0.6, 12, true));
         ByteArrayOutputStream first = new ByteArrayOutputStream();
         ByteArrayOutputStream second = new ByteArrayOutputStream();
         ChartImage.writePng(all, ChartWish.forPaper("Jupiter", "System II"), 900, 700, first);
