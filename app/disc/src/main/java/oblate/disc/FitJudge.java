@@ -42,8 +42,12 @@ final class FitJudge {
 
     private static final double DISAGREE = 4;
     private static final double LEAST_LIMB = 0.33;
+    /** With less of the limb than this the pole angle leans on belts that may not be straight. */
+    private static final double WHOLE_LIMB = 0.8;
+
     private static final double WORST_CENTRE = 0.08;
     private static final double WRONG_SHAPE = 0.008;
+    private static final double WRONG_SHAPE_PX = 0.5;
     private static final double MIRROR_SHARE = 0.7;
 
     private final ApparentDisc disc;
@@ -208,10 +212,12 @@ final class FitJudge {
                     100 * scatter));
         }
         double seen = seen(edge);
-        if (seen < 0.6) {
+        if (seen < WHOLE_LIMB) {
             reasons.add(String.format(Locale.ROOT, "Only %.0f %% of the sunlit limb is in the picture.", 100 * seen));
         }
-        if (Math.abs(edge.ovalPx()) > WRONG_SHAPE * found.place().equatorialRadiusPx() && seen > 0.9) {
+        if (Math.abs(edge.ovalPx())
+                        > Math.max(WRONG_SHAPE_PX, WRONG_SHAPE * found.place().equatorialRadiusPx())
+                && seen > WHOLE_LIMB) {
             reasons.add(String.format(
                     Locale.ROOT,
                     "The outline in the picture is %s than %s looks at that time.",

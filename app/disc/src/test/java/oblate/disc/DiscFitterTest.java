@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
 import java.util.Random;
 import oblate.base.Progress;
 import oblate.image.PixelGrid;
@@ -163,6 +164,32 @@ class DiscFitterTest {
         }
         PixelGrid tiny = new PixelGrid(4, 4, List.of(new float[16]), 0, 1);
         assertThat(fitter.fit(tiny, disc, FitHints.none(), Progress.SILENT)).isInstanceOf(FitOutcome.Refused.class);
+    }
+
+    /** A second, brighter and larger planet-like disc stands in the picture; the place given picks the fainter one. */
+    @Test
+    void aPlaceGivenNearIsWhereTheSearchStarts() {
+        SyntheticDisc s = new SyntheticDisc();
+        s.width = 190;
+        s.radius = 28;
+        s.cx = 140.4;
+        s.mirrored = true;
+        float[] faint = s.draw();
+        s.cx = 55;
+        s.radius = 42;
+        float[] both = s.draw();
+        for (int i = 0; i < both.length; i++) {
+            both[i] = Math.max(both[i], 0.6f * faint[i]);
+        }
+        s.cx = 140.4;
+        s.radius = 28;
+        PixelGrid grid = new PixelGrid(s.width, s.height, List.of(both), 0, 1);
+        FitHints hints =
+                new FitHints(Optional.empty(), Optional.empty(), Optional.of(new Placement(137, 72, 26, 23, true)));
+        FitOutcome outcome = fitter.fit(grid, sky(s, "jupiter"), hints, Progress.SILENT);
+        DiscFit fit = ((FitOutcome.Fitted) outcome).fit();
+        near(fit, s, 0.4, 0.02);
+        assertThat(fit.placement().mirrored()).isTrue();
     }
 
     @Test
