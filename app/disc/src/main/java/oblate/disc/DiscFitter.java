@@ -3,6 +3,7 @@ package oblate.disc;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import oblate.base.Progress;
 import oblate.disc.ForwardStage.Found;
 import oblate.image.PixelGrid;
@@ -15,6 +16,7 @@ public final class DiscFitter {
 
     private static final int LEAST_SIDE_PX = 16;
     private static final int STEPS = 4;
+    private static final double NEAR_ANGLE_SIGMA_DEG = 5;
     private static final String CANCELLED = "The fit was cancelled; nothing was found or changed.";
 
     /**
@@ -32,10 +34,12 @@ public final class DiscFitter {
      *
      * @param pixels the picture
      * @param disc what the sky says is in it at its mid-time
-     * @param hints what is known already
+     * @param given what is known already; a place given as near also counts as a word on the pole angle (to 5°) and on mirrored or not, where the
+     *     hints have none of their own
      * @param progress told of the steps; cancelling gives a refusal
      */
-    public FitOutcome fit(PixelGrid pixels, ApparentDisc disc, FitHints hints, Progress progress) {
+    public FitOutcome fit(PixelGrid pixels, ApparentDisc disc, FitHints given, Progress progress) {
+        FitHints hints = completed(given);
         if (Math.min(pixels.widthPx(), pixels.heightPx()) < LEAST_SIDE_PX) {
             return new FitOutcome.Refused("The picture is only " + pixels.widthPx() + " × " + pixels.heightPx()
                     + " px, too small to hold a disc worth measuring; use the full picture.");
@@ -70,6 +74,17 @@ public final class DiscFitter {
         FitOutcome outcome = judge.judge(match, choice, found);
         progress.report(STEPS, STEPS, "done");
         return outcome;
+    }
+
+    private static FitHints completed(FitHints given) {
+        if (given.near().isEmpty()) {
+            return given;
+        }
+        Placement near = given.near().get();
+        return new FitHints(
+                given.poleAngle().or(() -> Optional.of(new FitHints.Angle(near.poleAngleDeg(), NEAR_ANGLE_SIGMA_DEG))),
+                given.mirrored().or(() -> Optional.of(near.mirrored())),
+                given.near());
     }
 
     /**

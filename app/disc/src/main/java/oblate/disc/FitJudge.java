@@ -29,6 +29,10 @@ final class FitJudge {
     /** An orientation wins when the other's residual is larger by this part. */
     private static final double CLEAR_MARGIN = 0.02;
 
+    /** The same at a small phase, where a wrong law of limb darkening can outweigh the unlit sliver; 0.06 was seen to mislead. */
+    private static final double THIN_PHASE_MARGIN = 0.12;
+
+    private static final double CURVED_BELT_MARGIN = 0.2;
     private static final double RING_MARGIN = 0.1;
     private static final double SURE_OPENING_DEG = 3;
     private static final double SURE_PHASE_DEG = 30;
@@ -38,8 +42,12 @@ final class FitJudge {
 
     private static final double DISAGREE = 4;
     private static final double LEAST_LIMB = 0.33;
+    /** With less of the limb than this the pole angle leans on belts that may not be straight. */
+    private static final double WHOLE_LIMB = 0.8;
+
     private static final double WORST_CENTRE = 0.08;
     private static final double WRONG_SHAPE = 0.008;
+    private static final double WRONG_SHAPE_PX = 0.5;
     private static final double MIRROR_SHARE = 0.7;
 
     private final ApparentDisc disc;
@@ -152,7 +160,7 @@ final class FitJudge {
         return edge.expected() == 0 ? 0 : (double) edge.points() / edge.expected();
     }
 
-    /** Which end is north shows in the rings when they are open, else in the side the Sun stands on once parity is known; belts are too alike. */
+    /** Which end is north shows in the rings when they are open, in the side the Sun stands on once parity is known, and in the way the belts are bowed. */
     private boolean northOpen(Orientation.Choice choice) {
         if (choice.northMargin().isEmpty()) {
             return false;
@@ -160,16 +168,19 @@ final class FitJudge {
         boolean ringsTell = disc.planet().rings().isPresent()
                 && Math.abs(disc.subEarth().latCentricDeg()) > SURE_OPENING_DEG
                 && choice.northMargin().get() > RING_MARGIN;
-        boolean phaseTells = disc.phaseAngleDeg() > SURE_PHASE_DEG
-                && hints.mirrored().isPresent()
-                && choice.northMargin().get() > CLEAR_MARGIN;
-        return !ringsTell && !phaseTells;
+        double margin = choice.northMargin().get();
+        boolean phaseTells =
+                disc.phaseAngleDeg() > SURE_PHASE_DEG && hints.mirrored().isPresent() && margin > CLEAR_MARGIN;
+        boolean beltsTell = disc.planet().globe().figure().flattening() > Orientation.OBLATE
+                && disc.planet().rings().isEmpty()
+                && margin > CURVED_BELT_MARGIN;
+        return !ringsTell && !phaseTells && !beltsTell;
     }
 
-    /** Whether nobody knows if the picture is a mirror image: no hint, and a phase too small to be sure by. */
+    /** Whether nobody knows if the picture is a mirror image: no hint, and too little difference for the phase. */
     private boolean parityOpen(Orientation.Choice choice) {
-        return choice.mirrorMargin().isPresent()
-                && (choice.mirrorMargin().get() < CLEAR_MARGIN || disc.phaseAngleDeg() < SURE_PHASE_DEG);
+        double clear = disc.phaseAngleDeg() > SURE_PHASE_DEG ? CLEAR_MARGIN : THIN_PHASE_MARGIN;
+        return choice.mirrorMargin().isPresent() && choice.mirrorMargin().get() < clear;
     }
 
     /** The mirror image puts the unlit sliver on the other side, and with it the centre: half the way there counts as an error. */
@@ -201,10 +212,12 @@ final class FitJudge {
                     100 * scatter));
         }
         double seen = seen(edge);
-        if (seen < 0.6) {
+        if (seen < WHOLE_LIMB) {
             reasons.add(String.format(Locale.ROOT, "Only %.0f %% of the sunlit limb is in the picture.", 100 * seen));
         }
-        if (Math.abs(edge.ovalPx()) > WRONG_SHAPE * found.place().equatorialRadiusPx() && seen > 0.9) {
+        if (Math.abs(edge.ovalPx())
+                        > Math.max(WRONG_SHAPE_PX, WRONG_SHAPE * found.place().equatorialRadiusPx())
+                && seen > WHOLE_LIMB) {
             reasons.add(String.format(
                     Locale.ROOT,
                     "The outline in the picture is %s than %s looks at that time.",

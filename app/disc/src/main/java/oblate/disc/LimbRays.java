@@ -23,7 +23,7 @@ final class LimbRays {
      * @param points how many
      * @param expected how many rays had a sunlit limb, in the frame or not
      * @param contrast median fall of brightness across the edge, in units of the picture's bright parts
-     * @param ovalPx how much longer the equator is than it should be when the poles fit (px): half of the two-lobed part of the offsets
+     * @param ovalPx how far the limb lies outside the outline at the equator, less the same at the poles (px): positive when it is flatter
      */
     record Edge(Placement place, double scatterPx, int points, int expected, double contrast, double ovalPx) {}
 
@@ -129,7 +129,7 @@ final class LimbRays {
         return new Edge(place, scatter, found.length, expected, contrast, oval(found, shift));
     }
 
-    /** Twice the median of what is left near the equator minus what is left near the poles is robust; half of that is one lobe. */
+    /** Median offset near the equator less the one near the poles, after shift and radius were fitted. */
     private double oval(double[][] found, double[] shift) {
         double[] equator = new double[found.length];
         double[] pole = new double[found.length];

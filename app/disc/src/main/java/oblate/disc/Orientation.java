@@ -23,6 +23,9 @@ final class Orientation {
     /** From this phase on it shows on which side the Sun stands (deg). */
     private static final double SIDE_DEG = 4;
 
+    /** Most finished pictures are not mirrored, so a mirror image must win by this part of the residual. */
+    private static final double MIRROR_HANDICAP = 0.06;
+
     private static final int FINALISTS = 4;
     private static final int CLEAR_RADIUS_PX = 80;
     private static final double FINE_CORE_PX = 1.6;
@@ -131,7 +134,8 @@ final class Orientation {
             }
         }
         Found winner = tries.stream()
-                .min(Comparator.comparingDouble(f -> f.solution().loss()))
+                .min(Comparator.comparingDouble(
+                        f -> f.solution().loss() * (mirrorOpen && f.place().mirrored() ? 1 + MIRROR_HANDICAP : 1)))
                 .orElse(best);
         return new Choice(
                 winner,

@@ -35,15 +35,7 @@ final class StartSearch {
     TemplateMatcher.Match find() {
         boolean mirrored = hints.mirrored().orElse(false);
         if (hints.near().isPresent()) {
-            Placement near = hints.near().get();
-            double r = near.equatorialRadiusPx();
-            TemplateMatcher.Match match = matcher.find(
-                    picture,
-                    hints.poleAngle().map(FitHints.Angle::valueDeg).orElse(near.poleAngleDeg()),
-                    mirrored,
-                    r * 0.75,
-                    r * 1.35);
-            return match;
+            return around(hints.near().get(), mirrored);
         }
         if (hints.poleAngle().isPresent()) {
             double angle = hints.poleAngle().get().valueDeg();
@@ -55,6 +47,18 @@ final class StartSearch {
             return matcher.find(picture, 0, mirrored, SMALLEST_PX, LARGEST_PX);
         }
         return anyAngle(mirrored);
+    }
+
+    /** Looks only about the place given: 60 % of a radius beyond the shape. */
+    private TemplateMatcher.Match around(Placement near, boolean mirrored) {
+        double r = near.equatorialRadiusPx();
+        int half = (int) Math.ceil(r * (Math.max(1, view.ringOuter) + 0.6));
+        int x0 = (int) Math.round(near.centreXPx()) - half;
+        int y0 = (int) Math.round(near.centreYPx()) - half;
+        Plane part = picture.cut(x0, y0, 2 * half + 1, 2 * half + 1);
+        double angle = hints.poleAngle().map(FitHints.Angle::valueDeg).orElse(near.poleAngleDeg());
+        TemplateMatcher.Match match = matcher.find(part, angle, mirrored, r * 0.75, r * 1.35);
+        return match == null ? null : match.moved(x0, y0);
     }
 
     private TemplateMatcher.Match anyAngle(boolean mirrored) {

@@ -31,6 +31,19 @@ final class TemplateMatcher {
      * @param explained share of the picture's variance the template explains, 0…1
      */
     record Match(Placement place, double correlation, double explained) {
+        /** The same in a picture whose corner lies elsewhere. */
+        Match moved(int rightPx, int downPx) {
+            return new Match(
+                    new Placement(
+                            place.centreXPx() + rightPx,
+                            place.centreYPx() + downPx,
+                            place.equatorialRadiusPx(),
+                            place.poleAngleDeg(),
+                            place.mirrored()),
+                    correlation,
+                    explained);
+        }
+
         /** What is maximised: a good likeness of a large part of the picture. */
         double score() {
             return correlation * Math.pow(explained, 0.25);

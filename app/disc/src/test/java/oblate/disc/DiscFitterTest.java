@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
 import java.util.Random;
 import oblate.base.Progress;
 import oblate.image.PixelGrid;
@@ -78,7 +79,6 @@ class DiscFitterTest {
         assertThat(Math.sin(Math.toRadians(fit.placement().poleAngleDeg() - 74)))
                 .isCloseTo(0, within(0.01));
         assertThat(fit.trust()).isEqualTo(Trust.DOUBTFUL);
-        assertThat(fit.reasons()).anyMatch(r -> r.contains("north is undecided"));
         assertThat(fit.reasons()).anyMatch(r -> r.contains("Mirrored or not is undecided"));
     }
 
@@ -166,6 +166,32 @@ class DiscFitterTest {
         assertThat(fitter.fit(tiny, disc, FitHints.none(), Progress.SILENT)).isInstanceOf(FitOutcome.Refused.class);
     }
 
+    /** A second, brighter and larger planet-like disc stands in the picture; the place given picks the fainter one. */
+    @Test
+    void aPlaceGivenNearIsWhereTheSearchStarts() {
+        SyntheticDisc s = new SyntheticDisc();
+        s.width = 190;
+        s.radius = 28;
+        s.cx = 140.4;
+        s.mirrored = true;
+        float[] faint = s.draw();
+        s.cx = 55;
+        s.radius = 42;
+        float[] both = s.draw();
+        for (int i = 0; i < both.length; i++) {
+            both[i] = Math.max(both[i], 0.6f * faint[i]);
+        }
+        s.cx = 140.4;
+        s.radius = 28;
+        PixelGrid grid = new PixelGrid(s.width, s.height, List.of(both), 0, 1);
+        FitHints hints =
+                new FitHints(Optional.empty(), Optional.empty(), Optional.of(new Placement(137, 72, 26, 23, true)));
+        FitOutcome outcome = fitter.fit(grid, sky(s, "jupiter"), hints, Progress.SILENT);
+        DiscFit fit = ((FitOutcome.Fitted) outcome).fit();
+        near(fit, s, 0.4, 0.02);
+        assertThat(fit.placement().mirrored()).isTrue();
+    }
+
     @Test
     void cancellingRefuses() {
         SyntheticDisc s = new SyntheticDisc();
@@ -216,7 +242,7 @@ class DiscFitterTest {
         int one = 0;
         int two = 0;
         int all = 0;
-        for (int i = 0; i < 14; i++) {
+        for (int i = 0; i < 9; i++) {
             SyntheticDisc s = new SyntheticDisc();
             s.seed = i;
             s.cx += 4 * random.nextDouble();

@@ -63,7 +63,6 @@ class MarkMeasurerTest {
         double[] lon = new double[4];
         double[] latitude = new double[4];
         for (int i = 0; i < 4; i++) {
-            double[] sign = {0, 0};
             SurfacePoint[] two = new SurfacePoint[2];
             for (int s = 0; s < 2; s++) {
                 double d = s == 0 ? steps[i] : -steps[i];
