@@ -356,7 +356,7 @@ public final class Archive implements AutoCloseable {
         return catalog.read(gear::kits);
     }
 
-    /** The newest lines of the history, newest first. */
+    /** The newest lines of the history, newest first; all of them for a limit of 0. */
     public List<HistoryEntry> history(int limit) {
         return catalog.read(handle -> history.newest(handle, limit));
     }

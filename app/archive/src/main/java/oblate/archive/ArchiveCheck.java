@@ -2,6 +2,7 @@
 package oblate.archive;
 
 import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.LinkOption;
 import java.nio.file.Path;
@@ -37,6 +38,9 @@ final class ArchiveCheck {
         if (!repair) {
             return look(false, progress);
         }
+        if (archive.isReadOnly()) {
+            throw new ProblemException(ArchiveProblem.CANNOT_WRITE, archive.folder(), "the folder is read-only");
+        }
         try (FilingLock lock = FilingLock.take(folder)) {
             assert lock != null;
             return look(true, progress);
@@ -46,7 +50,7 @@ final class ArchiveCheck {
     private CheckReport look(boolean repair, Progress progress) {
         faults.addAll(rows.faults());
         List<ArchivedPicture> pictures = archive.pictures(PictureSearch.all());
-        Map<String, Path> strays = strays(pictures);
+        Map<String, List<Path>> strays = strays(pictures);
         int done = 0;
         for (ArchivedPicture picture : pictures) {
             if (progress.isCancelled()) {
@@ -57,12 +61,12 @@ final class ArchiveCheck {
             checkFile(picture, strays, repair);
             progress.report(++done, pictures.size(), picture.name());
         }
-        strays.values().stream().sorted().forEach(stray -> tellStray(stray, repair));
+        strays.values().stream().flatMap(List::stream).sorted().forEach(stray -> tellStray(stray, repair));
         intake.leftovers().stream().sorted().forEach(part -> tellLeftover(part, repair));
         return new CheckReport(pictures.size(), bytes, faults, repaired);
     }
 
-    private void checkFile(ArchivedPicture picture, Map<String, Path> strays, boolean repair) {
+    private void checkFile(ArchivedPicture picture, Map<String, List<Path>> strays, boolean repair) {
         Optional<Path> place = folder.inside(picture.relativePath());
         if (place.isEmpty()) {
             faults.add("picture " + picture.id() + ": its path " + picture.relativePath()
@@ -86,14 +90,18 @@ final class ArchiveCheck {
         }
     }
 
-    private void missing(ArchivedPicture picture, Path file, Map<String, Path> strays, boolean repair, String what) {
-        Path found = strays.get(picture.sha256());
-        if (found == null) {
+    private void missing(
+            ArchivedPicture picture, Path file, Map<String, List<Path>> strays, boolean repair, String what) {
+        List<Path> same = strays.getOrDefault(picture.sha256(), List.of());
+        if (same.isEmpty()) {
             faults.add(picture.relativePath() + ": " + what + "; put the original back there (SHA-256 "
                     + picture.sha256() + ") from a backup");
-        } else if (repair) {
+            return;
+        }
+        Path found = same.get(0);
+        if (repair) {
             intake.putBack(found, file);
-            strays.remove(picture.sha256());
+            same.remove(0);
             repaired.add(picture.relativePath() + ": " + what + "; put back from " + folder.relative(found));
         } else {
             faults.add(picture.relativePath() + ": " + what + ", but its bytes are in " + folder.relative(found)
@@ -125,10 +133,10 @@ final class ArchiveCheck {
     }
 
     /** Files below {@code pictures/} that no row speaks of, by digest. Links are not followed. */
-    private Map<String, Path> strays(List<ArchivedPicture> pictures) {
+    private Map<String, List<Path>> strays(List<ArchivedPicture> pictures) {
         Set<String> known = new HashSet<>();
         pictures.forEach(p -> known.add(p.relativePath()));
-        Map<String, Path> strays = new HashMap<>();
+        Map<String, List<Path>> strays = new HashMap<>();
         if (!Files.isDirectory(folder.pictures())) {
             return strays;
         }
@@ -136,12 +144,15 @@ final class ArchiveCheck {
             for (Path file : files.filter(f -> !Files.isDirectory(f, LinkOption.NOFOLLOW_LINKS))
                     .toList()) {
                 if (!known.contains(folder.relative(file))) {
-                    strays.put(digestOrPath(file), file);
+                    strays.computeIfAbsent(digestOrPath(file), digest -> new ArrayList<>())
+                            .add(file);
                 }
             }
             return strays;
         } catch (IOException e) {
             throw new ProblemException(e, ArchiveProblem.CANNOT_READ, folder.pictures(), Reason.of(e));
+        } catch (UncheckedIOException e) {
+            throw new ProblemException(e, ArchiveProblem.CANNOT_READ, folder.pictures(), Reason.of(e.getCause()));
         }
     }
 

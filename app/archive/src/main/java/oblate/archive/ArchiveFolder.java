@@ -4,6 +4,7 @@ package oblate.archive;
 import java.io.IOException;
 import java.nio.channels.FileChannel;
 import java.nio.file.Files;
+import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
 import java.util.ArrayDeque;
@@ -43,12 +44,16 @@ record ArchiveFolder(Path root) {
         return root.resolve(STRAYS);
     }
 
-    /** A file of the archive by its path in the catalog, or empty when that path leads out of the archive. */
+    /** A file of the archive by its path in the catalog, or empty when that path leads out of the archive or is none. */
     Optional<Path> inside(String relativePath) {
-        Path file = root.resolve(relativePath.replace(
-                        '/', root.getFileSystem().getSeparator().charAt(0)))
-                .normalize();
-        return file.startsWith(root) && !file.equals(root) ? Optional.of(file) : Optional.empty();
+        try {
+            Path file = root.resolve(relativePath.replace(
+                            '/', root.getFileSystem().getSeparator().charAt(0)))
+                    .normalize();
+            return file.startsWith(root) && !file.equals(root) ? Optional.of(file) : Optional.empty();
+        } catch (InvalidPathException e) {
+            return Optional.empty();
+        }
     }
 
     /** Path of a file below the root, with forward slashes. */

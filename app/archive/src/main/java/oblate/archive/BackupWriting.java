@@ -55,7 +55,7 @@ record BackupWriting(Archive archive, Catalog catalog) {
     }
 
     private List<BackupFile.Item> fill(Path part, Path catalogCopy, Progress progress) throws IOException {
-        List<ArchivedPicture> pictures = archive.pictures(PictureSearch.all());
+        List<ArchivedPicture> pictures = pictures(catalogCopy);
         List<BackupFile.Item> items = new ArrayList<>();
         try (OutputStream bytes = new BufferedOutputStream(
                         Files.newOutputStream(part, StandardOpenOption.CREATE, StandardOpenOption.TRUNCATE_EXISTING));
@@ -86,12 +86,27 @@ record BackupWriting(Archive archive, Catalog catalog) {
         return items;
     }
 
+    /** The pictures of the copy: another program may have filed more since. */
+    private static List<ArchivedPicture> pictures(Path catalogCopy) {
+        try (Catalog copied = Catalog.sqlite(new SqliteFile(catalogCopy, true, CatalogOpening.PATIENCE))) {
+            return copied.read(handle -> new PictureRows(Dialect.SQLITE).find(handle, PictureSearch.all()));
+        }
+    }
+
     private static BackupFile.Item add(ZipOutputStream zip, String path, Path file) throws IOException {
         zip.putNextEntry(new ZipEntry(path));
-        try (InputStream in = Files.newInputStream(file)) {
+        try (InputStream in = open(path, file)) {
             Hashing.Digest digest = Hashing.copy(in, zip, Long.MAX_VALUE);
             zip.closeEntry();
             return new BackupFile.Item(path, digest);
+        }
+    }
+
+    private static InputStream open(String path, Path file) {
+        try {
+            return Files.newInputStream(file);
+        } catch (IOException e) {
+            throw new ProblemException(e, ArchiveProblem.CANNOT_READ, path, Reason.of(e) + "; run: oblate check");
         }
     }
 }

@@ -36,8 +36,10 @@ record CatalogCheck(Catalog catalog) {
                     "mark %s: its feature is of another planet than its picture; supersede it with the right feature"),
             new Rule("""
                     select cast(m.id as text) from mark m
-                    where m.x_px <> m.x_px or m.y_px <> m.y_px
-                    """, "mark %s: its pixel is no number; supersede it"));
+                    join picture p on p.id = m.picture_id
+                    where not (m.x_px between -100 * p.width_px and 100 * p.width_px
+                           and m.y_px between -100 * p.height_px and 100 * p.height_px)
+                    """, "mark %s: its pixel lies far outside the picture; supersede it"));
 
     /** One sentence per fault. */
     List<String> faults() {

@@ -9,10 +9,11 @@ import org.jdbi.v3.core.Handle;
 /**
  * Which version a catalog has, read without the migration engine, whose start costs more than everything else in opening an archive.
  *
- * @param empty no table at all
+ * @param empty no table of a catalog or anything else
  * @param applied the steps that were applied, oldest first; empty when this is no catalog
  */
 record CatalogVersion(boolean empty, List<Applied> applied) {
+    private static final String LEDGER = "flyway_schema_history";
 
     /** One applied step. */
     record Applied(int version, int checksum, boolean success) {}
@@ -20,10 +21,13 @@ record CatalogVersion(boolean empty, List<Applied> applied) {
     static CatalogVersion of(Catalog catalog) {
         return catalog.read(handle -> {
             List<String> tables = tables(handle, catalog.dialect());
-            if (!tables.contains("flyway_schema_history")) {
+            if (!tables.contains(LEDGER)) {
                 return new CatalogVersion(tables.isEmpty(), List.of());
             }
-            return new CatalogVersion(false, applied(handle));
+            List<Applied> applied = applied(handle);
+            // The engine makes its ledger before it applies the first step: killed in between, there is a ledger
+            // without a line.
+            return new CatalogVersion(applied.isEmpty() && tables.size() == 1, applied);
         });
     }
 

@@ -2,6 +2,7 @@
 package oblate.archive;
 
 import java.time.Instant;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import oblate.base.ProblemException;
@@ -47,12 +48,13 @@ final class FeatureRows {
 
     List<Feature> ofPlanet(Handle handle, String planetId) {
         return handle
-                .createQuery("select id from feature where planet_id = :planet order by name, id")
+                .createQuery("select id from feature where planet_id = :planet")
                 .bind("planet", planetId)
                 .mapTo(Long.class)
                 .list()
                 .stream()
                 .flatMap(id -> byId(handle, id).stream())
+                .sorted(Comparator.comparing(Feature::name)) // databases differ in how they order text
                 .toList();
     }
 }

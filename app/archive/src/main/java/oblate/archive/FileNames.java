@@ -22,6 +22,17 @@ final class FileNames {
 
     /** A safe name; the same for a name that is safe already. */
     static String safe(String original) {
+        String name = original;
+        String safer = safer(name);
+        // Cutting one long ending can bring another to light, so until nothing changes.
+        while (!safer.equals(name)) {
+            name = safer;
+            safer = safer(name);
+        }
+        return name;
+    }
+
+    private static String safer(String original) {
         String name = Normalizer.normalize(original, Normalizer.Form.NFC);
         name = UNFIT.matcher(name).replaceAll("_");
         name = EDGE.matcher(name).replaceAll("");

@@ -25,12 +25,21 @@ record FilesToFile(Map<Path, Optional<ProblemException>> byPath) {
         Map<Path, Optional<ProblemException>> found = new TreeMap<>(Comparator.comparing(Path::toString));
         for (Path path : named) {
             if (Files.isDirectory(path)) {
-                search(path, archive, found);
+                search(behindLink(path), archive, found);
             } else {
                 found.put(path, Optional.empty());
             }
         }
         return new FilesToFile(found);
+    }
+
+    /** Links met on the way are not followed, but one that was named is meant. */
+    private static Path behindLink(Path folder) {
+        try {
+            return Files.isSymbolicLink(folder) ? folder.toRealPath() : folder;
+        } catch (IOException e) {
+            return folder;
+        }
     }
 
     private static void search(Path folder, Path archive, Map<Path, Optional<ProblemException>> found) {

@@ -13,6 +13,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.regex.Pattern;
 import oblate.archive.FilingOutcome.AlreadyThere;
 import oblate.archive.FilingOutcome.Filed;
 import oblate.archive.FilingOutcome.Refused;
@@ -37,6 +38,7 @@ import oblate.sky.Sky;
 public final class Filing {
     private static final Duration CLOCKS_DIFFER = Duration.ofDays(1);
     private static final int LONGEST_NAME = 200;
+    private static final Pattern CONTROL = Pattern.compile("\\p{Cntrl}+");
 
     private final Archive archive;
     private final PictureReader reader;
@@ -226,7 +228,7 @@ public final class Filing {
     }
 
     private static Optional<String> name(Optional<String> given) {
-        return given.map(String::strip)
+        return given.map(text -> CONTROL.matcher(text).replaceAll(" ").strip())
                 .filter(text -> !text.isEmpty())
                 .map(text -> text.length() > LONGEST_NAME ? text.substring(0, LONGEST_NAME) : text);
     }

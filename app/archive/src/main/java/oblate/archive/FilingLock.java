@@ -21,11 +21,15 @@ final class FilingLock implements AutoCloseable {
     }
 
     static FilingLock take(ArchiveFolder folder) {
+        return take(folder, TRIES);
+    }
+
+    static FilingLock take(ArchiveFolder folder, int tries) {
         ArchiveFolder.makeDurably(folder.incoming());
         Path file = folder.incoming().resolve("lock");
         try {
             FileChannel channel = FileChannel.open(file, StandardOpenOption.CREATE, StandardOpenOption.WRITE);
-            for (int i = 0; i < TRIES; i++) {
+            for (int i = 0; i < tries; i++) {
                 if (isLocked(channel)) {
                     return new FilingLock(channel);
                 }

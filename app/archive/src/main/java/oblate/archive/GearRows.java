@@ -6,6 +6,7 @@ import java.sql.SQLException;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.time.ZoneId;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -36,14 +37,17 @@ final class GearRows {
     }
 
     List<Site> sites(Handle handle) {
-        return handle.createQuery("select name, lat_deg, lon_deg, height_m, zone from site order by name")
+        return handle
+                .createQuery("select name, lat_deg, lon_deg, height_m, zone from site")
                 .map((rs, ctx) -> new Site(
                         rs.getString("name"),
                         rs.getDouble("lat_deg"),
                         rs.getDouble("lon_deg"),
                         rs.getDouble("height_m"),
                         Columns.text(rs, "zone").map(ZoneId::of)))
-                .list();
+                .stream()
+                .sorted(Comparator.comparing(Site::name)) // databases differ in how they order text
+                .toList();
     }
 
     Optional<Long> siteId(Handle handle, String name) {
@@ -85,9 +89,9 @@ final class GearRows {
     }
 
     List<Kit> kits(Handle handle) {
-        return handle.createQuery("select * from kit order by name")
-                .map((rs, ctx) -> kit(rs))
-                .list();
+        return handle.createQuery("select * from kit").map((rs, ctx) -> kit(rs)).stream()
+                .sorted(Comparator.comparing(Kit::name))
+                .toList();
     }
 
     /** Number of the kit with a name, which is made when there is none. */

@@ -21,7 +21,7 @@ final class HistoryRows {
     List<HistoryEntry> newest(Handle handle, int limit) {
         return handle.createQuery(
                         "select id, at_utc, action, subject, detail from history order by id desc limit :limit")
-                .bind("limit", limit)
+                .bind("limit", limit <= 0 ? Integer.MAX_VALUE : limit)
                 .map((rs, ctx) -> new HistoryEntry(
                         rs.getLong("id"),
                         UtcText.parse(rs.getString("at_utc")),

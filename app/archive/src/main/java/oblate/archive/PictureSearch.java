@@ -42,7 +42,19 @@ public record PictureSearch(
      * @param fromDeg start (deg)
      * @param toDeg end (deg)
      */
-    public record MeridianRange(String systemId, double fromDeg, double toDeg) {}
+    public record MeridianRange(String systemId, double fromDeg, double toDeg) {
+
+        /**
+         * Checks the numbers.
+         *
+         * @throws IllegalArgumentException when one is not finite
+         */
+        public MeridianRange {
+            if (!Double.isFinite(fromDeg + toDeg)) {
+                throw new IllegalArgumentException(fromDeg + " to " + toDeg);
+            }
+        }
+    }
 
     /** Everything. */
     public static PictureSearch all() {

@@ -45,7 +45,7 @@ abstract class ArchiveContract {
         return Desk.filed(archive, work.resolve("in"), time, seed);
     }
 
-    private static void assertProblem(ProblemKind kind, Runnable call) {
+    static void assertProblem(ProblemKind kind, Runnable call) {
         assertThatThrownBy(call::run).isInstanceOfSatisfying(ProblemException.class, e -> assertThat(e.kind())
                 .isEqualTo(kind));
     }

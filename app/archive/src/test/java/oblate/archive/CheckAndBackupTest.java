@@ -191,4 +191,120 @@ class CheckAndBackupTest {
         assertProblem(ArchiveProblem.BROKEN_BACKUP, () -> Archive.restore(slip, work.resolve("r3"), Progress.SILENT));
         assertThat(work.resolve("evil.txt")).doesNotExist();
     }
+
+    @Test
+    void everyStrayIsToldAlsoThoseWithTheSameBytes() throws IOException {
+        Path pictures = folder.resolve("pictures");
+        Files.copy(file(0), pictures.resolve("copy.png"));
+        Files.copy(file(0), pictures.resolve("again.png"));
+        assertThat(check(false).faults()).hasSize(2);
+        CheckReport repaired = check(true);
+        assertThat(repaired.repaired()).hasSize(2);
+        assertThat(folder.resolve("strays/pictures/copy.png")).hasSameBinaryContentAs(file(0));
+        assertThat(folder.resolve("strays/pictures/again.png")).exists();
+        assertThat(check(false).isClean()).isTrue();
+    }
+
+    @Test
+    void anAlteredPictureWhoseBytesAreElsewhereComesBack() throws IOException {
+        byte[] right = Files.readAllBytes(file(0));
+        Files.write(folder.resolve("pictures/kept.png"), right);
+        Files.write(file(0), new byte[100]);
+        assertThat(check(true).isClean()).isTrue();
+        assertThat(file(0)).hasBinaryContent(right);
+        assertThat(folder.resolve("strays").resolve(folder.relativize(file(0)))).hasSize(100);
+    }
+
+    @Test
+    void aLinkInThePlaceOfAPictureIsNotThePicture() throws IOException {
+        Path outside = Files.move(file(0), work.resolve("outside.png"));
+        Files.createSymbolicLink(file(0), outside);
+        assertThat(check(false).faults()).hasSize(1).allMatch(f -> f.contains("missing"));
+    }
+
+    @Test
+    void aCheckCanBeStopped() {
+        Progress stopped = new Progress() {
+            @Override
+            public void report(long done, long total, String message) {
+                assertThat(done).isBetween(0L, total);
+            }
+
+            @Override
+            public boolean isCancelled() {
+                return true;
+            }
+        };
+        try (Archive archive = open()) {
+            CheckReport report = archive.check(false, stopped);
+            assertThat(report.pictures()).isZero();
+            assertThat(report.isClean()).isFalse();
+        }
+    }
+
+    @Test
+    void rowsAgainstTheRulesAreNamed() throws SQLException {
+        try (Archive archive = open()) {
+            ArchivedPicture picture = archive.pictures(PictureSearch.all()).get(0);
+            archive.addMark(new NewMark(
+                    picture.id(),
+                    java.util.Optional.empty(),
+                    java.util.Optional.empty(),
+                    new oblate.disc.PixelPoint(1e9, 1),
+                    1,
+                    java.util.Optional.empty(),
+                    java.util.Optional.empty(),
+                    "centre",
+                    "tester"));
+        }
+        sql("delete from picture_meridian where picture_id = 2");
+        sql("update picture set relative_path = '../../outside.png' where id = 3");
+        sql("pragma foreign_keys = off");
+        sql("insert into picture_meridian values (77, '2', 10)");
+        assertThat(check(true).faults())
+                .anyMatch(f -> f.startsWith("mark 1: its pixel"))
+                .anyMatch(f -> f.startsWith("picture 2: ") && f.contains("central meridian"))
+                .anyMatch(f -> f.startsWith("picture 3: ") && f.contains("leads out"))
+                .anyMatch(f -> f.contains("picture_meridian") && f.contains("not there"))
+                .hasSize(4);
+        try (Archive archive = open()) {
+            ArchivedPicture outside = archive.picture(3).orElseThrow();
+            assertProblem(ArchiveProblem.BROKEN_CATALOG, () -> archive.fileOf(outside));
+        }
+    }
+
+    @Test
+    void aCatalogWithBrokenPagesIsNotTakenForAGoodOne() throws IOException {
+        Path catalog = folder.resolve("catalog.db");
+        byte[] bytes = Files.readAllBytes(catalog);
+        for (int page = 4; page < bytes.length / 4096; page++) {
+            java.util.Arrays.fill(bytes, page * 4096, page * 4096 + 600, (byte) 0xA5);
+        }
+        Files.write(catalog, bytes);
+        try {
+            assertThat(check(false).isClean()).isFalse();
+        } catch (ProblemException e) {
+            assertThat(e.kind()).isEqualTo(ArchiveProblem.BROKEN_CATALOG);
+        }
+    }
+
+    @Test
+    void theNewestCopyOfTheCatalogPutInItsPlaceIsTheArchiveAgain() throws IOException {
+        Path copy;
+        try (var files = Files.list(folder.resolve("backups"))) {
+            copy = files.max(java.util.Comparator.comparing(p -> p.getFileName().toString()))
+                    .orElseThrow();
+        }
+        Files.write(folder.resolve("catalog.db"), new byte[] {1, 2, 3});
+        assertProblem(ArchiveProblem.BROKEN_CATALOG, this::open);
+        Files.copy(copy, folder.resolve("catalog.db"), java.nio.file.StandardCopyOption.REPLACE_EXISTING);
+        assertThat(check(false).isClean()).isTrue();
+    }
+
+    @Test
+    void anEmptyCatalogBesidePicturesIsNotTakenForANewOne() throws IOException {
+        Files.write(folder.resolve("catalog.db"), new byte[0]);
+        assertProblem(ArchiveProblem.BROKEN_CATALOG, this::open);
+        assertThat(file(0)).exists();
+    }
 }

@@ -7,6 +7,7 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
@@ -204,5 +205,170 @@ class FilingTest {
         int filed = archive.pictures(PictureSearch.all()).size();
         assertThat(filed).isBetween(1, 4);
         assertThat(archive.check(false, Progress.SILENT).faults()).isEmpty();
+    }
+
+    @Test
+    void aNoteBesideGivesTheTimeAndIsNotFiled() throws IOException {
+        Path file = Desk.picture(in, "jupiter.png", 1);
+        Files.writeString(in.resolve("jupiter.txt"), "taken 2031-03-24T21:05:30Z");
+        Files.writeString(in.resolve(".hidden-20310324T210530Z.png"), "not looked at");
+        List<FilingOutcome> outcomes = Desk.file(archive, JUPITER, in);
+        assertThat(outcomes).extracting(FilingOutcome::file).containsExactly(file);
+        assertThat(((Filed) outcomes.get(0)).picture().time().orElseThrow().midUtc())
+                .isEqualTo(Instant.parse("2031-03-24T21:05:30Z"));
+        assertThat(filesIn("pictures")).hasSize(1);
+    }
+
+    @Test
+    void quarrelsBetweenTimesAreKeptAndTold() throws IOException {
+        Path file = Desk.picture(in, "20310324T210530Z.png", 1);
+        Files.writeString(in.resolve("20310324T210530Z.txt"), "2031-03-24T22:05:30Z");
+        Filed filed = (Filed) Desk.file(archive, JUPITER, file).get(0);
+        assertThat(filed.picture().timeConflicts()).hasSize(1);
+        assertThat(filed.remarks()).containsAll(filed.picture().timeConflicts());
+        assertThat(archive.timeClaims(filed.picture().id())).hasSize(2);
+    }
+
+    @Test
+    void aTimeInTheFutureIsToldNotRefused() throws IOException {
+        Filed filed = (Filed) Desk.file(archive, JUPITER, Desk.picture(in, "20310401T210530Z.png", 1))
+                .get(0);
+        assertThat(filed.remarks()).anyMatch(r -> r.contains("future"));
+    }
+
+    @Test
+    void theFoldersNameSaysThePlanet() throws IOException {
+        Path file = Desk.picture(in.resolve("Mars"), "20310324T210530Z.png", 1);
+        Filed filed = (Filed) Desk.file(archive, Entries.NOTHING_SAID, file).get(0);
+        assertThat(filed.picture().planetId()).contains("mars");
+        assertThat(filed.picture().centralMeridians()).containsOnlyKeys("iau");
+    }
+
+    @Test
+    void namesOfPeopleAndGearAreCleanedAndKept() throws IOException {
+        FilingFacts facts = Entries.facts("  Nobody\tInparticular ", "x".repeat(300), " ", "a note");
+        Filed filed = (Filed) Desk.file(archive, facts, Desk.picture(in, "jupiter-20310324T210530Z.png", 1))
+                .get(0);
+        assertThat(filed.picture().observer()).contains("Nobody Inparticular");
+        assertThat(filed.picture().kit()).contains("x".repeat(200));
+        assertThat(filed.picture().filter()).isEmpty();
+        assertThat(filed.picture().notes()).contains("a note");
+    }
+
+    @Test
+    void aLinkToAFolderThatWasNamedIsFollowedOthersAreNot() throws IOException {
+        Path file = Desk.picture(in.resolve("real"), "20310324T210530Z.png", 1);
+        Path link = Files.createSymbolicLink(work.resolve("link"), in.resolve("real"));
+        assertThat(Desk.file(archive, JUPITER, link))
+                .extracting(o -> o.file().toRealPath())
+                .containsExactly(file.toRealPath());
+        Files.createSymbolicLink(Files.createDirectory(work.resolve("other")).resolve("loop"), work.resolve("other"));
+        assertThat(Desk.file(archive, JUPITER, work.resolve("other"))).isEmpty();
+    }
+
+    @Test
+    void theArchiveIsNotFiledIntoItself() throws IOException {
+        Path file = Desk.picture(work, "20310324T210530Z.png", 1);
+        assertThat(Desk.file(archive, JUPITER, work))
+                .extracting(FilingOutcome::file)
+                .containsExactly(file);
+        assertThat(Desk.file(archive, JUPITER, work)).hasOnlyElementsOfType(AlreadyThere.class);
+    }
+
+    @Test
+    void whatCannotBeReadIsNamed() throws IOException {
+        Path missing = in.resolve("missing.png");
+        Files.createDirectories(in);
+        Path broken = Files.createSymbolicLink(in.resolve("broken.png"), missing);
+        List<FilingOutcome> outcomes = Desk.file(archive, JUPITER, missing, broken);
+        assertThat(outcomes).hasSize(2).hasOnlyElementsOfType(Refused.class);
+        assertThat(outcomes)
+                .allMatch(o -> ((Refused) o).sentence().contains(o.file().toString()));
+    }
+
+    @Test
+    void aFileLostFromTheArchiveComesBackWhenFiledAgain() throws IOException {
+        Path file = Desk.picture(in, "20310324T210530Z.png", 1);
+        Filed filed = (Filed) Desk.file(archive, JUPITER, file).get(0);
+        Path kept = archive.fileOf(filed.picture());
+        Files.delete(kept);
+        assertThat(Desk.file(archive, JUPITER, file)).hasOnlyElementsOfType(AlreadyThere.class);
+        assertThat(kept).hasSameBinaryContentAs(file);
+        Files.write(kept, new byte[3]);
+        Desk.file(archive, JUPITER, file);
+        assertThat(kept).hasSameBinaryContentAs(file);
+        assertThat(archive.folder().resolve("strays").resolve(filed.picture().relativePath()))
+                .hasSize(3);
+    }
+
+    @Test
+    void aPlacedFileWithoutARowIsTakenOver() throws IOException {
+        Path file = Desk.picture(in, "20310324T210530Z.png", 1);
+        Path placed = archive.folder().resolve("pictures/2031/2031-03-24/20310324T210530Z.png");
+        Files.createDirectories(placed.getParent());
+        Files.copy(file, placed);
+        Files.write(
+                Files.createDirectories(archive.folder().resolve("incoming")).resolve("old.part"), new byte[5]);
+        Filed filed = (Filed) Desk.file(archive, JUPITER, file).get(0);
+        assertThat(archive.fileOf(filed.picture())).isEqualTo(placed);
+        assertThat(filesIn("pictures")).hasSize(1);
+        assertThat(archive.check(false, Progress.SILENT).isClean()).isTrue();
+    }
+
+    @Test
+    void namesThatDifferInCapitalsOnlyDoNotMeet() throws IOException {
+        Desk.file(archive, JUPITER, Desk.picture(in.resolve("a"), "Run-20310324T210530Z.png", 1));
+        Filed second = (Filed) Desk.file(archive, JUPITER, Desk.picture(in.resolve("b"), "run-20310324T210530Z.PNG", 2))
+                .get(0);
+        assertThat(second.picture().name()).isEqualTo("run-20310324T210530Z-2.PNG");
+    }
+
+    @Test
+    void anUnknownSiteOrPlanetIsRefusedBeforeAnyFile() throws IOException {
+        Path file = Desk.picture(in, "20310324T210530Z.png", 1);
+        FilingFacts nowhere = new FilingFacts(
+                JUPITER.planetId(),
+                Optional.of("nowhere"),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                TimeWish.none(),
+                false);
+        ArchiveContract.assertProblem(ArchiveProblem.NO_SUCH_SITE, () -> Desk.file(archive, nowhere, file));
+        ArchiveContract.assertProblem(
+                ArchiveProblem.NO_SUCH_PLANET, () -> Desk.file(archive, FilingFacts.forPlanet("vulcan"), file));
+        assertThat(archive.pictures(PictureSearch.all())).isEmpty();
+    }
+
+    @Test
+    void aReadOnlyArchiveCanBeReadOnly() throws IOException {
+        Path file = Desk.picture(in, "20310324T210530Z.png", 1);
+        Desk.file(archive, JUPITER, file);
+        archive.close();
+        byte[] before = Files.readAllBytes(archive.folder().resolve("catalog.db"));
+        try (Archive readOnly =
+                Archive.open(archive.folder(), Desk.PLANETS, Desk.CLOCK, true, CatalogOpening.PATIENCE)) {
+            assertThat(readOnly.isReadOnly()).isTrue();
+            assertThat(readOnly.pictures(PictureSearch.all())).hasSize(1);
+            assertThat(readOnly.check(false, Progress.SILENT).isClean()).isTrue();
+            ArchiveContract.assertProblem(ArchiveProblem.CANNOT_WRITE, () -> Desk.file(readOnly, JUPITER, file));
+            ArchiveContract.assertProblem(ArchiveProblem.CANNOT_WRITE, () -> readOnly.check(true, Progress.SILENT));
+            ArchiveContract.assertProblem(ArchiveProblem.CANNOT_WRITE, () -> readOnly.keepKit(Kit.named("k")));
+        }
+        assertThat(archive.folder().resolve("catalog.db")).hasBinaryContent(before);
+        assertThat(archive.folder().resolve("catalog.db-wal")).doesNotExist();
+    }
+
+    @Test
+    void twoFilingsDoNotMeet() throws IOException {
+        Path file = Desk.picture(in, "20310324T210530Z.png", 1);
+        FilingLock held = FilingLock.take(archive.layout());
+        try (held) {
+            ArchiveContract.assertProblem(ArchiveProblem.FILING_BUSY, () -> FilingLock.take(archive.layout(), 2));
+        }
+        assertThat(Desk.file(archive, JUPITER, file)).hasOnlyElementsOfType(Filed.class);
     }
 }
