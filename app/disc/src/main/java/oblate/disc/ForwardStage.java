@@ -82,7 +82,8 @@ final class ForwardStage {
                 ? FitLimits.usual(exponent, bin, 0, Double.POSITIVE_INFINITY, least)
                 : FitLimits.usual(
                         exponent, bin, Math.toRadians(angle.valueDeg()), Math.toRadians(angle.sigmaDeg()), least);
-        if (!clipped) {
+        // Tried on belted planets only; on a coarse pattern the black level would take up what the pattern cannot show.
+        if (!clipped || !belts) {
             limits.holdBlack();
         }
         ForwardModel model = new ForwardModel(

@@ -35,6 +35,7 @@ final class Orientation {
     private static final double HELD_DEG = 1e-4;
     private static final double START_CORE_PX = 2;
     private static final double WIDE_CORE_PX = 4;
+    private static final double WIDE_RADIUS_PX = 60;
 
     private final ApparentDisc disc;
     private final Plane picture;
@@ -91,6 +92,9 @@ final class Orientation {
     Found rough(Placement start) {
         int bin = bin(start, COARSE_RADIUS_PX);
         Found narrow = stage.fit(start, stage.startShape(START_CORE_PX, 2), prior(start.poleAngleDeg()), bin, 6, 12);
+        if (angleHeld || start.equatorialRadiusPx() < WIDE_RADIUS_PX) {
+            return narrow; // a wide blur on a small disc, or without belts inside, leads astray
+        }
         // From a narrow start the fit may fall into a valley of too narrow a blur and too small a disc; a wide start
         // finds the other one.
         Found wide = stage.fit(start, stage.startShape(WIDE_CORE_PX, 3), prior(start.poleAngleDeg()), bin, 6, 16);
