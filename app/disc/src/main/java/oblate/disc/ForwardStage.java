@@ -9,6 +9,7 @@ import oblate.sky.ApparentDisc;
 final class ForwardStage {
     /** Knots of the belts: no wider apart than this, else coarse knots pass for a wrong radius on small discs. */
     private static final double SPACING_PX = 2;
+
     private static final double SPACING_CORES = 1;
     private static final int MOST_KNOTS = 48;
     private static final int MOST_RING_KNOTS = 36;
