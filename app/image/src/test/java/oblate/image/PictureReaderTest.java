@@ -3,6 +3,7 @@ package oblate.image;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.catchThrowableOfType;
+import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 import java.io.IOException;
 import java.nio.file.Files;
@@ -74,6 +75,23 @@ class PictureReaderTest {
         ProblemException unknown = refusal(file("x"), format);
         assertThat(unknown.kind()).isEqualTo(ImageProblem.NO_FORMAT);
         assertThat(unknown).hasMessageContaining("Told").hasMessageContaining("picture.xyz");
+    }
+
+    @Test
+    void allFormatsAskedAreNamedEvenIfThereAreNone() throws IOException {
+        Told told = new Told(() -> size(2, 2), () -> grid(2, 2));
+        assertThat(refusal(file("x"), told, told)).hasMessageContaining("asked: Told, Told");
+        assertThat(refusal(file("x"))).hasMessageContaining("no format is installed");
+    }
+
+    /** Means nothing to an account that may read everything, and is passed over there. */
+    @Test
+    void aFileThatMayNotBeReadIsNamed() throws IOException {
+        Path file = file("p");
+        assumeTrue(file.toFile().setReadable(false) && !Files.isReadable(file));
+        ProblemException refusal = refusal(file, new Told(() -> size(2, 2), () -> grid(2, 2)));
+        assertThat(refusal.kind()).isEqualTo(ImageProblem.UNREADABLE);
+        assertThat(refusal).hasMessageContaining("picture.xyz").hasMessageContaining("permissions");
     }
 
     @Test

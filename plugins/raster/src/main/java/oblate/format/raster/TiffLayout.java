@@ -119,21 +119,21 @@ record TiffLayout(
                 throw new IOException("it claims tiles of " + tileWidth + " × " + tileHeight + " pixels");
             }
         }
-        long[] offsets =
-                tags.all(tiled && tags.has(TiffTags.TILE_OFFSETS) ? TiffTags.TILE_OFFSETS : TiffTags.STRIP_OFFSETS);
-        long[] lengths =
-                tags.all(tiled && tags.has(TiffTags.TILE_OFFSETS) ? TiffTags.TILE_BYTES : TiffTags.STRIP_BYTES);
+        boolean tileTags = tiled && tags.has(TiffTags.TILE_OFFSETS);
+        long[] offsets = tags.all(tileTags ? TiffTags.TILE_OFFSETS : TiffTags.STRIP_OFFSETS);
+        long[] lengths = tags.all(tileTags ? TiffTags.TILE_BYTES : TiffTags.STRIP_BYTES);
         long compression = tags.number(TiffTags.COMPRESSION, 1);
-        if (offsets.length == 0 && compression != 6) {
+        boolean oldJpeg = compression == 6;
+        if (offsets.length == 0 && !oldJpeg) {
             throw new IOException("it does not say where its pixels are");
         }
-        long rows = tags.number(TiffTags.ROWS_PER_STRIP, height);
-        long strips = (height + Math.max(1, Math.min(rows, height)) - 1)
-                / Math.max(1, Math.min(rows, height))
-                * (tags.number(TiffTags.PLANAR, 1) == 2 ? tags.number(TiffTags.SAMPLES, 1) : 1);
-        if (!tiled && compression != 6 && offsets.length != strips) {
-            throw new IOException("it has " + offsets.length + " strips of pixels where its size asks for " + strips);
+        long blocks = blocks(tags, tiled, width, height);
+        if (offsets.length != blocks && !(oldJpeg && (offsets.length == 0 || !tiled))) {
+            String kind = tiled ? "tiles" : "strips";
+            throw new IOException(
+                    "it has " + offsets.length + " " + kind + " of pixels where its size asks for " + blocks);
         }
+        checkLengths(offsets, lengths, compression != 1);
         for (int i = 0; i < offsets.length; i++) {
             long end = offsets[i] + (i < lengths.length ? lengths[i] : 1);
             if (offsets[i] < 0 || end < offsets[i] || end > fileBytes) {
@@ -142,6 +142,35 @@ record TiffLayout(
         }
         if (compression == 1 && width * height / 8 * bitsPerPixel > fileBytes) {
             throw new IOException("it is cut short: its pixels need more bytes than it has");
+        }
+    }
+
+    /** Strips or tiles the picture must have, those of every channel where they lie apart. */
+    private static long blocks(TiffTags tags, boolean tiled, long width, long height) {
+        long apart = tags.number(TiffTags.PLANAR, 1) == 2 ? tags.number(TiffTags.SAMPLES, 1) : 1;
+        if (tiled) {
+            return apart
+                    * ceiling(width, tags.number(TiffTags.TILE_WIDTH, 1))
+                    * ceiling(height, tags.number(TiffTags.TILE_HEIGHT, 1));
+        }
+        long rows = Math.max(1, Math.min(tags.number(TiffTags.ROWS_PER_STRIP, height), height));
+        return apart * ceiling(height, rows);
+    }
+
+    private static long ceiling(long whole, long part) {
+        return (whole + part - 1) / part;
+    }
+
+    /** Of packed pixels only their stated length tells whether they are all there; of plain ones the picture's size does. */
+    private static void checkLengths(long[] offsets, long[] lengths, boolean packed) throws IOException {
+        if (packed && lengths.length != offsets.length) {
+            throw new IOException("it states the lengths of " + lengths.length + " blocks of pixels and has "
+                    + offsets.length + " of them");
+        }
+        for (long length : lengths) {
+            if (packed && length < 1) {
+                throw new IOException("it has a block of pixels without content");
+            }
         }
     }
 }

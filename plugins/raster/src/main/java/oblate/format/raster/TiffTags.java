@@ -6,6 +6,7 @@ import java.io.IOException;
 import java.io.RandomAccessFile;
 import java.nio.ByteBuffer;
 import java.nio.ByteOrder;
+import java.util.Arrays;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.Map;
@@ -32,6 +33,28 @@ final class TiffTags {
     static final int TILE_BYTES = 325;
     static final int EXTRA_SAMPLES = 338;
     static final int SAMPLE_FORMAT = 339;
+
+    /** Tags that decide which samples come out. */
+    private static final Set<Integer> LAYOUT = Set.of(
+            WIDTH,
+            HEIGHT,
+            BITS,
+            COMPRESSION,
+            PHOTOMETRIC,
+            STRIP_OFFSETS,
+            ORIENTATION,
+            SAMPLES,
+            ROWS_PER_STRIP,
+            STRIP_BYTES,
+            PLANAR,
+            PREDICTOR,
+            COLOUR_MAP,
+            TILE_WIDTH,
+            TILE_HEIGHT,
+            TILE_OFFSETS,
+            TILE_BYTES,
+            EXTRA_SAMPLES,
+            SAMPLE_FORMAT);
 
     private static final int MOST_PAGES = 1000;
     private static final int MOST_VALUES = 4_000_000;
@@ -140,7 +163,7 @@ final class TiffTags {
                     case 16, 17, 18 -> 8;
                     default -> 0;
                 };
-        if (size == 0 || tag < WIDTH || tag > SAMPLE_FORMAT || values.containsKey(tag) || count < 1) {
+        if (size == 0 || tag < WIDTH || tag > SAMPLE_FORMAT || count < 1) {
             return;
         }
         if (count > MOST_VALUES) {
@@ -168,7 +191,10 @@ final class TiffTags {
                 default -> data.getLong(p);
             };
         }
-        values.put(tag, numbers);
+        long[] before = values.putIfAbsent(tag, numbers);
+        if (before != null && LAYOUT.contains(tag) && !Arrays.equals(before, numbers)) {
+            throw new IOException("it states its tag " + tag + " twice and differently");
+        }
     }
 
     private ByteBuffer bytes(long at, int length) throws IOException {
