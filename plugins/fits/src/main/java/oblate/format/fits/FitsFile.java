@@ -17,6 +17,9 @@ final class FitsFile implements AutoCloseable {
     private static final int CARD = 80;
     private static final int MOST_HEADER_BYTES = BLOCK * 1500;
 
+    /** Gzip can shrink a thousandfold: a few megabytes of it could keep a machine busy for hours. */
+    private static final long MOST_UNPACKED_BYTES = 4_000_000_000L;
+
     private final InputStream in;
     private final boolean packed;
     private final long fileBytes;
@@ -97,6 +100,9 @@ final class FitsFile implements AutoCloseable {
     void skipData(FitsHeader header) throws IOException {
         long bytes = header.dataBytes();
         long padded = Math.addExact(bytes, (BLOCK - bytes % BLOCK) % BLOCK);
+        if (packed && padded > MOST_UNPACKED_BYTES - position) {
+            throw new IOException("unpacked it would be longer than " + MOST_UNPACKED_BYTES + " bytes");
+        }
         long left = padded;
         while (left > 0) {
             long skipped = in.skip(left);
