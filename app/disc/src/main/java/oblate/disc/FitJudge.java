@@ -29,9 +29,6 @@ final class FitJudge {
     /** An orientation wins when the other's residual is larger by this part. */
     private static final double CLEAR_MARGIN = 0.02;
 
-    /** The same at a small phase, where a wrong law of limb darkening can outweigh the unlit sliver; 0.06 was seen to mislead. */
-    private static final double THIN_PHASE_MARGIN = 0.12;
-
     private static final double CURVED_BELT_MARGIN = 0.2;
     private static final double RING_MARGIN = 0.1;
     private static final double SURE_OPENING_DEG = 3;
@@ -47,6 +44,11 @@ final class FitJudge {
 
     private static final double WORST_CENTRE = 0.08;
     private static final double WRONG_SHAPE = 0.008;
+    /** How far beyond the fitted outline the shape is looked for (radii). */
+    private static final double WIDE_REACH = 0.15;
+
+    private static final double RADIUS_CORES = 1.2;
+    private static final double RADIUS_SHARE = 0.03;
     private static final double WRONG_SHAPE_PX = 0.7;
     private static final double MIRROR_SHARE = 0.7;
 
@@ -177,10 +179,13 @@ final class FitJudge {
         return !ringsTell && !phaseTells && !beltsTell;
     }
 
-    /** Whether nobody knows if the picture is a mirror image: no hint, and too little difference for the phase. */
+    /**
+     * Whether nobody knows if the picture is a mirror image: no hint, and a phase at which another law of limb
+     * darkening can outweigh the unlit sliver.
+     */
     private boolean parityOpen(Orientation.Choice choice) {
-        double clear = disc.phaseAngleDeg() > SURE_PHASE_DEG ? CLEAR_MARGIN : THIN_PHASE_MARGIN;
-        return choice.mirrorMargin().isPresent() && choice.mirrorMargin().get() < clear;
+        return choice.mirrorMargin().isPresent()
+                && (choice.mirrorMargin().get() < CLEAR_MARGIN || disc.phaseAngleDeg() < SURE_PHASE_DEG);
     }
 
     /** The mirror image puts the unlit sliver on the other side, and with it the centre: half the way there counts as an error. */
@@ -215,14 +220,8 @@ final class FitJudge {
         if (seen < WHOLE_LIMB) {
             reasons.add(String.format(Locale.ROOT, "Only %.0f %% of the sunlit limb is in the picture.", 100 * seen));
         }
-        if (Math.abs(edge.ovalPx())
-                        > Math.max(WRONG_SHAPE_PX, WRONG_SHAPE * found.place().equatorialRadiusPx())
-                && seen > WHOLE_LIMB) {
-            reasons.add(String.format(
-                    Locale.ROOT,
-                    "The outline in the picture is %s than %s looks at that time.",
-                    edge.ovalPx() > 0 ? "flatter" : "rounder",
-                    disc.planet().label()));
+        if (seen > WHOLE_LIMB) {
+            shapeDoubts(reasons, found);
         }
         boolean[] bound = found.solution().bound();
         if (bound[Slot.SUN] || bound[Slot.VIEW]) {
@@ -235,6 +234,34 @@ final class FitJudge {
         GlobeView view = new GlobeView(disc);
         if (view.ringOuter > 0 && Math.abs(view.sinB) <= ForwardStage.LEAST_OPENING) {
             reasons.add("The rings are so nearly edge-on that they were left out of the model.");
+        }
+    }
+
+    /**
+     * Looks for the edge far beyond where the fit put it: a fit of the wrong shape may lie so wide of the true edge that a narrow
+     * search sees nothing amiss. The rays' radius is a little small by nature, by about a core of the blur at most.
+     */
+    private void shapeDoubts(List<String> reasons, Found found) {
+        GlobeView view = new GlobeView(disc);
+        if (view.ringOuter > 0) {
+            return;
+        }
+        double r = found.place().equatorialRadiusPx();
+        LimbRays.Edge wide = new LimbRays(view, picture).trace(found.place(), WIDE_REACH);
+        if (Math.abs(wide.ovalPx()) > Math.max(WRONG_SHAPE_PX, WRONG_SHAPE * r)) {
+            reasons.add(String.format(
+                    Locale.ROOT,
+                    "The outline in the picture is %s than %s looks at that time.",
+                    wide.ovalPx() > 0 ? "flatter" : "rounder",
+                    disc.planet().label()));
+        }
+        double apart = wide.place().equatorialRadiusPx() - r;
+        if (Math.abs(apart) > Math.max(RADIUS_CORES * found.corePx(), RADIUS_SHARE * r)) {
+            reasons.add(String.format(
+                    Locale.ROOT,
+                    "The visible edge lies %.1f %% %s the fitted outline.",
+                    100 * Math.abs(apart) / r,
+                    apart < 0 ? "inside" : "outside"));
         }
     }
 
