@@ -7,11 +7,11 @@ import oblate.sky.ApparentDisc;
 
 /** One forward fit of a plane at one binning: cuts out the disc's surroundings, sets the start and turns the answer back into picture pixels. */
 final class ForwardStage {
-    /** Knots of the belts: no wider apart than this, else coarse knots pass for a wrong radius on small discs. */
-    private static final double SPACING_PX = 2;
+    /** Below this radius the belts get finer knots: coarse ones pass for a wrong radius there. */
+    private static final double SMALL_RADIUS_PX = 60;
 
-    private static final double SPACING_CORES = 1;
     private static final int MOST_KNOTS = 48;
+
     private static final int MOST_RING_KNOTS = 36;
     /** Rings are modelled when the sine of their opening is above this. */
     static final double LEAST_OPENING = Math.sin(Math.toRadians(1));
@@ -91,8 +91,9 @@ final class ForwardStage {
             limits.holdBlack();
             p[Slot.BLACK] = 0;
         }
-        ForwardModel model = new ForwardModel(
-                view, start.mirrored(), pattern(r, p[Slot.CORE], ringed), plane, clipped, Math.max(0.001, noise / 3));
+        Pattern pattern = pattern(r, p[Slot.CORE], ringed, start.equatorialRadiusPx() < SMALL_RADIUS_PX);
+        ForwardModel model =
+                new ForwardModel(view, start.mirrored(), pattern, plane, clipped, Math.max(0.001, noise / 3));
         double[] full = Arrays.copyOf(p, Slot.PATTERN + model.pattern.size());
         ForwardFit fit = new ForwardFit(plane, model, limits, full);
         fit.startPattern();
@@ -114,10 +115,11 @@ final class ForwardStage {
         return p;
     }
 
-    private Pattern pattern(double r, double core, boolean ringed) {
-        double spacing = Math.max(SPACING_PX, SPACING_CORES * core);
+    private Pattern pattern(double r, double core, boolean ringed, boolean small) {
         int rings = ringed ? (int) Math.max(8, Math.min(MOST_RING_KNOTS, 1.2 * r / Math.max(2.2, core))) : 0;
         if (belts) {
+            // On larger discs knots as fine as that would lead the search for the axis astray.
+            double spacing = small ? Math.max(2, core) : Math.max(3.5, 2 * core);
             return new Pattern(true, (int) Math.max(7, Math.min(MOST_KNOTS, 2 * r / spacing)), rings);
         }
         return new Pattern(false, r >= 60 ? 7 : r >= 25 ? 5 : 3, rings);

@@ -19,6 +19,9 @@ final class Orientation {
     static final double CRESCENT_DEG = 40;
 
     private static final int COARSE_RADIUS_PX = 45;
+    /** Without hints a coarse fit can end some degrees off the axis; it needs so many steps to come home. */
+    private static final int REFINING_STEPS = 45;
+
     private static final int SCAN_RADIUS_PX = 32;
     /** From this phase on it shows on which side the Sun stands (deg). */
     private static final double SIDE_DEG = 4;
@@ -108,7 +111,8 @@ final class Orientation {
         int fine = (int) Math.max(1, widest);
         return coarse == fine && rough.solution().converged()
                 ? rough
-                : stage.fit(rough.place(), rough.shared(), prior(rough.place().poleAngleDeg()), fine, 0, 20);
+                : stage.fit(
+                        rough.place(), rough.shared(), prior(rough.place().poleAngleDeg()), fine, 0, REFINING_STEPS);
     }
 
     /** Tries what is open. */
