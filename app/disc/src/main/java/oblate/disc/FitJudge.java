@@ -19,7 +19,7 @@ final class FitJudge {
     private static final double CENTRE_FLOOR_CORES = 0.03;
     private static final double SUN_FLOOR_CORES = 0.1;
     private static final double FULL_SUN_FLOOR_PHASE_DEG = 5;
-    private static final double BELTED_RADIUS_FLOOR = 0.08;
+    private static final double BELTED_RADIUS_FLOOR = 0.1;
     private static final double RINGED_RADIUS_FLOOR = 0.1;
     private static final double OTHER_RADIUS_FLOOR = 0.2;
     private static final double POLE_FLOOR_DEG = 0.1;
@@ -47,7 +47,7 @@ final class FitJudge {
 
     private static final double WORST_CENTRE = 0.08;
     private static final double WRONG_SHAPE = 0.008;
-    private static final double WRONG_SHAPE_PX = 0.5;
+    private static final double WRONG_SHAPE_PX = 0.7;
     private static final double MIRROR_SHARE = 0.7;
 
     private final ApparentDisc disc;

@@ -7,7 +7,11 @@ import oblate.sky.ApparentDisc;
 
 /** One forward fit of a plane at one binning: cuts out the disc's surroundings, sets the start and turns the answer back into picture pixels. */
 final class ForwardStage {
-    private static final int MOST_KNOTS = 30;
+    /** Knots of the belts: no wider apart than this, else coarse knots pass for a wrong radius on small discs. */
+    private static final double SPACING_PX = 2;
+
+    private static final double SPACING_CORES = 1;
+    private static final int MOST_KNOTS = 48;
     private static final int MOST_RING_KNOTS = 36;
     /** Rings are modelled when the sine of their opening is above this. */
     static final double LEAST_OPENING = Math.sin(Math.toRadians(1));
@@ -85,6 +89,7 @@ final class ForwardStage {
         // Tried on belted planets only; on a coarse pattern the black level would take up what the pattern cannot show.
         if (!clipped || !belts) {
             limits.holdBlack();
+            p[Slot.BLACK] = 0;
         }
         ForwardModel model = new ForwardModel(
                 view, start.mirrored(), pattern(r, p[Slot.CORE], ringed), plane, clipped, Math.max(0.001, noise / 3));
@@ -110,7 +115,7 @@ final class ForwardStage {
     }
 
     private Pattern pattern(double r, double core, boolean ringed) {
-        double spacing = Math.max(3.5, 2 * core);
+        double spacing = Math.max(SPACING_PX, SPACING_CORES * core);
         int rings = ringed ? (int) Math.max(8, Math.min(MOST_RING_KNOTS, 1.2 * r / Math.max(2.2, core))) : 0;
         if (belts) {
             return new Pattern(true, (int) Math.max(7, Math.min(MOST_KNOTS, 2 * r / spacing)), rings);

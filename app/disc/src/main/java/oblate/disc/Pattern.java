@@ -15,7 +15,7 @@ package oblate.disc;
 record Pattern(boolean belts, int side, int rings) {
     private static final double RING_FROM = 1.15;
     private static final double RING_TO = 2.32;
-    private static final int BELT_COLOURS = 4;
+    private static final int BELT_COLOURS = 6;
     private static final int GRID_COLOURS = 3;
 
     /** How many values. */

@@ -44,7 +44,8 @@ class ForwardModelTest {
         double[] p = parameters(pattern);
         model.evaluate(p, false);
         float[][] slopes = Arrays.stream(model.slope).map(float[]::clone).toArray(float[][]::new);
-        double[] step = {0.05, 0.05, 0.05, 0.01, 0.01, 0.01, 0.02, 0.02, 0.02, 0.02, 0.01, 0.01, 0.01, 0.01, 0.01, 0.005};
+        double[] step = {0.05, 0.05, 0.05, 0.01, 0.01, 0.01, 0.02, 0.02, 0.02, 0.02, 0.01, 0.01, 0.01, 0.01, 0.01, 0.005
+        };
         for (int k = 0; k < Slot.PATTERN; k++) {
             double[] q = p.clone();
             q[k] += step[k];

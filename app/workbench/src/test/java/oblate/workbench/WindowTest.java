@@ -15,6 +15,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.Stream;
 import javax.swing.JTable;
 import javax.swing.JTextArea;
 import javax.swing.JTextField;
@@ -31,9 +32,13 @@ import oblate.base.PluginHost;
 import oblate.base.PluginRefusal;
 import oblate.base.ProblemException;
 import oblate.base.Progress;
+import oblate.disc.FitHints;
+import oblate.disc.FitOutcome;
 import oblate.image.TimeWish;
 import oblate.sample.SampleSeason;
 import oblate.sample.SampleTruth;
+import oblate.sky.ApparentDisc;
+import oblate.sky.PlanetModel;
 import oblate.workbench.look.Theme;
 import oblate.workbench.tutorial.FailingPanel;
 import oblate.workbench.tutorial.ObserverCountPanel;
@@ -45,11 +50,8 @@ import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.BeforeEach;
-import org.junit.jupiter.api.MethodOrderer;
-import org.junit.jupiter.api.Order;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.TestMethodOrder;
 import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -59,23 +61,25 @@ import org.junit.jupiter.api.io.TempDir;
  */
 @Tag("window")
 @Timeout(value = 150, threadMode = Timeout.ThreadMode.SEPARATE_THREAD)
-@TestMethodOrder(MethodOrderer.OrderAnnotation.class)
 class WindowTest {
     @TempDir
     static Path folder;
 
     private static SampleTruth truth;
+    private static java.awt.Robot keyboard;
     private WindowPictures window;
     private Robot robot;
     private PluginHost plugins;
+    private Path archive;
 
     @BeforeAll
-    static void fileTheSampleNight() {
+    static void fileTheSampleNight() throws java.awt.AWTException {
         needADisplay();
+        keyboard = new java.awt.Robot();
         FailOnThreadViolationRepaintManager.install();
         truth = SampleSeason.night().writeTo(folder.resolve("season"), Progress.SILENT);
         WorkbenchContext context =
-                WindowPictures.context(folder.resolve("archive"), folder.resolve("none"), PluginHost.bundledOnly());
+                WindowPictures.context(folder.resolve("base"), folder.resolve("none"), PluginHost.bundledOnly());
         try (Archive archive = context.archive()) {
             archive.keepSite(new Site("Field", 51, 4, 10, Optional.empty()));
             FilingFacts facts = new FilingFacts(
@@ -95,7 +99,18 @@ class WindowTest {
                             Optional.empty()),
                     true);
             context.filing().file(List.of(folder.resolve("season/pictures")), facts, Progress.SILENT);
+            fit(context, archive.pictureCalled(nameOf(colourPicture(0))));
         }
+    }
+
+    private static void fit(WorkbenchContext context, ArchivedPicture picture) {
+        PlanetModel jupiter = context.planets().get(0);
+        ApparentDisc disc =
+                context.sky().disc(jupiter, picture.time().orElseThrow().midUtc());
+        var pixels = context.reader().decode(context.archive().fileOf(picture)).pixels();
+        FitOutcome outcome = context.fitter().fit(pixels, disc, FitHints.none(), Progress.SILENT);
+        context.archive()
+                .keepFit(picture.id(), ((FitOutcome.Fitted) outcome).fit(), disc.ephemeris(), context.software());
     }
 
     private static void needADisplay() {
@@ -132,13 +147,30 @@ class WindowTest {
         robot.cleanUpWithoutDisposingWindows();
     }
 
-    private void open(Path settings) {
+    private void open(Path settings) throws IOException {
+        archive = settings.resolve("archive");
+        if (!Files.exists(archive)) {
+            copy(folder.resolve("base"), archive);
+        }
         plugins = PluginHost.withFolder(settings.resolve("plugins"));
-        window = new WindowPictures(folder.resolve("archive"), settings, plugins);
+        window = new WindowPictures(archive, settings, plugins);
         WindowPictures.act(() -> window.workbench().frame().setBounds(0, 0, 1400, 900));
         WindowPictures.await(
                 "the archive is read", () -> window.workbench().shelf().isRead());
         window.settle();
+    }
+
+    private static void copy(Path from, Path to) throws IOException {
+        try (Stream<Path> all = Files.walk(from)) {
+            for (Path one : all.toList()) {
+                Path target = to.resolve(from.relativize(one).toString());
+                if (Files.isDirectory(one)) {
+                    Files.createDirectories(target);
+                } else {
+                    Files.copy(one, target);
+                }
+            }
+        }
     }
 
     private Path calmSettings(String name) throws IOException {
@@ -149,12 +181,15 @@ class WindowTest {
         return settings;
     }
 
-    private ArchivedPicture pictureOf(SampleTruth.Picture one) {
-        String name = one.file().substring(one.file().lastIndexOf('/') + 1);
-        return window.context().archive().pictureCalled(name);
+    private static String nameOf(SampleTruth.Picture one) {
+        return one.file().substring(one.file().lastIndexOf('/') + 1);
     }
 
-    private SampleTruth.Picture colourPicture(int index) {
+    private ArchivedPicture pictureOf(SampleTruth.Picture one) {
+        return window.context().archive().pictureCalled(nameOf(one));
+    }
+
+    private static SampleTruth.Picture colourPicture(int index) {
         return truth.pictures().stream()
                 .filter(p -> p.file().contains("2023") && p.file().matches(".*(Z\\.png|disc-1\\.png|Z\\.jpg)"))
                 .toList()
@@ -189,13 +224,12 @@ class WindowTest {
     }
 
     @Test
-    @Order(1)
     void aNightIsOpenedFittedMarkedNamedMovedAndUndone() throws IOException {
         open(calmSettings("journey"));
         assertThat(WindowPictures.<Integer>ask(
                         () -> window.workbench().shelf().pictures().size()))
                 .isEqualTo(truth.pictures().size());
-        SampleTruth.Picture first = colourPicture(0);
+        SampleTruth.Picture first = colourPicture(2);
         ArchivedPicture picture = pictureOf(first);
 
         // Double-click on its tile opens it.
@@ -230,8 +264,8 @@ class WindowTest {
         robot.click(canvas, onCanvas(oval.xPx(), oval.yPx()));
         window.settle();
         WindowPictures.await("the list of names", () -> window.find("naming").isVisible());
-        robot.enterText("red oval");
-        robot.pressAndReleaseKeys(KeyEvent.VK_ENTER);
+        type("red oval");
+        strike(KeyEvent.VK_ENTER);
         window.settle();
         WindowPictures.await("a named mark", () -> marksOf(picture).stream()
                 .anyMatch(m -> m.featureName().isPresent()));
@@ -252,7 +286,9 @@ class WindowTest {
                 .matches("\u2212\\d{2}\\.\\d° ± \\d\\.\\d");
 
         // Arrows move it by a tenth of a pixel of the picture, and the archive keeps old and new.
-        robot.pressAndReleaseKeys(KeyEvent.VK_RIGHT, KeyEvent.VK_RIGHT, KeyEvent.VK_RIGHT);
+        strike(KeyEvent.VK_RIGHT);
+        strike(KeyEvent.VK_RIGHT);
+        strike(KeyEvent.VK_RIGHT);
         WindowPictures.await("the move is kept", () -> marksOf(picture).get(0).id() != named.id());
         window.settle();
         StoredMark moved = marksOf(picture).get(0);
@@ -281,26 +317,37 @@ class WindowTest {
         });
     }
 
+    /** Strikes keys together, faster than they would repeat by themselves on a busy machine. */
+    private static void strike(int... keys) {
+        for (int key : keys) {
+            keyboard.keyPress(key);
+        }
+        for (int i = keys.length - 1; i >= 0; i--) {
+            keyboard.keyRelease(keys[i]);
+        }
+        keyboard.waitForIdle();
+    }
+
+    /** Types lower-case letters, digits, blanks and hyphens. */
+    private static void type(String text) {
+        for (char c : text.toCharArray()) {
+            strike(KeyEvent.getExtendedKeyCodeForChar(c));
+        }
+    }
+
     private void undo(ArchivedPicture picture, java.util.function.Predicate<List<StoredMark>> until) {
-        robot.pressKey(KeyEvent.VK_CONTROL);
-        robot.pressAndReleaseKeys(KeyEvent.VK_Z);
-        robot.releaseKey(KeyEvent.VK_CONTROL);
+        strike(KeyEvent.VK_CONTROL, KeyEvent.VK_Z);
         WindowPictures.await("the undo", () -> until.test(marksOf(picture)));
         window.settle();
     }
 
     private void redo(ArchivedPicture picture, java.util.function.Predicate<List<StoredMark>> until) {
-        robot.pressKey(KeyEvent.VK_CONTROL);
-        robot.pressKey(KeyEvent.VK_SHIFT);
-        robot.pressAndReleaseKeys(KeyEvent.VK_Z);
-        robot.releaseKey(KeyEvent.VK_SHIFT);
-        robot.releaseKey(KeyEvent.VK_CONTROL);
+        strike(KeyEvent.VK_CONTROL, KeyEvent.VK_SHIFT, KeyEvent.VK_Z);
         WindowPictures.await("the redo", () -> until.test(marksOf(picture)));
         window.settle();
     }
 
     @Test
-    @Order(2)
     void escLeavesAMarkUnnamedDeleteWithdrawsItAndAClickBesideTheDiscWithoutFitSaysWhy() throws IOException {
         open(calmSettings("keys"));
         ArchivedPicture unfitted = pictureOf(colourPicture(1));
@@ -315,19 +362,19 @@ class WindowTest {
         measure(fitted);
         robot.click(canvas);
         WindowPictures.await("the list of names", () -> window.find("naming").isVisible());
-        robot.pressAndReleaseKeys(KeyEvent.VK_ESCAPE);
+        strike(KeyEvent.VK_ESCAPE);
         window.settle();
         assertThat(marksOf(fitted)).hasSize(1).allMatch(m -> m.featureName().isEmpty());
         assertThat(WindowPictures.<Boolean>ask(() -> window.find("naming").isVisible()))
                 .isFalse();
-        robot.pressAndReleaseKeys(KeyEvent.VK_DELETE);
+        strike(KeyEvent.VK_DELETE);
         WindowPictures.await("it is withdrawn", () -> marksOf(fitted).isEmpty());
         window.settle();
 
         // Page Down goes on to the next picture of the night.
         long before = WindowPictures.ask(
                 () -> window.workbench().selection().pictureId().orElseThrow());
-        robot.pressAndReleaseKeys(KeyEvent.VK_PAGE_DOWN);
+        strike(KeyEvent.VK_PAGE_DOWN);
         window.settle();
         assertThat(WindowPictures.<Long>ask(
                         () -> window.workbench().selection().pictureId().orElseThrow()))
@@ -339,13 +386,12 @@ class WindowTest {
     }
 
     @Test
-    @Order(3)
     void searchingShowsOnlyWhatMatchesAndDroppedFilesAreFiledWithTheirOutcomes() throws IOException {
         open(calmSettings("search"));
         WindowPictures.act(() -> window.workbench().showPanel("nights"));
         JTextField words = (JTextField) window.find("search");
         robot.focusAndWaitForFocusGain(words);
-        robot.enterText("disc-1");
+        type("disc-1");
         window.settle();
         WindowPictures.await("one match", () -> boundsCount() == 1);
 
@@ -379,7 +425,6 @@ class WindowTest {
     }
 
     @Test
-    @Order(4)
     void aStrangersPanelJoinsTheRailAndBadOnesAreNamedAndLeftOut() throws IOException {
         Path settings = calmSettings("plugins");
         PluginJars.panel(settings.resolve("plugins/counts.jar"), ObserverCountPanel.class);
@@ -433,7 +478,6 @@ class WindowTest {
     }
 
     @Test
-    @Order(5)
     void everyPanelIsPaintedInEveryThemeAndTheLayoutIsRemembered() throws IOException {
         Path settings = calmSettings("themes");
         open(settings);
@@ -459,7 +503,7 @@ class WindowTest {
         window.close();
         plugins.close();
         plugins = PluginHost.bundledOnly();
-        window = new WindowPictures(folder.resolve("archive"), settings, plugins);
+        window = new WindowPictures(archive, settings, plugins);
         window.settle();
         assertThat(WindowPictures.<Boolean>ask(() -> window.find("report.page").isShowing()))
                 .isTrue();
@@ -492,7 +536,6 @@ class WindowTest {
     }
 
     @Test
-    @Order(6)
     void theReportShowsAndSavesWhatWasMeasured() throws IOException {
         open(calmSettings("report"));
         ArchivedPicture picture = pictureOf(colourPicture(0));
@@ -503,14 +546,38 @@ class WindowTest {
                 .orElseThrow();
         robot.click(window.find("canvas"), onCanvas(oval.xPx(), oval.yPx()));
         WindowPictures.await("the list of names", () -> window.find("naming").isVisible());
-        robot.enterText("red oval");
-        robot.pressAndReleaseKeys(KeyEvent.VK_ENTER);
+        type("red oval");
+        strike(KeyEvent.VK_ENTER);
         WindowPictures.await("a named mark", () -> marksOf(picture).stream()
                 .anyMatch(m -> m.featureName().isPresent()));
         window.settle();
         press("rail.report");
         String page = WindowPictures.ask(() -> ((JTextArea) window.find("report.page")).getText());
         assertThat(page).contains("red oval").contains(picture.sha256());
+    }
+
+    @Test
+    void aCircleDrawnByHandStartsTheFitThere() throws IOException {
+        open(calmSettings("circle"));
+        SampleTruth.Picture second = colourPicture(1);
+        ArchivedPicture picture = pictureOf(second);
+        measure(picture);
+        Component canvas = window.find("canvas");
+        Point centre = onCanvas(second.cxPx(), second.cyPx());
+        Point edge = onCanvas(second.cxPx() + second.rePx(), second.cyPx());
+        robot.pressKey(KeyEvent.VK_CONTROL);
+        robot.pressMouse(canvas, centre);
+        robot.moveMouse(canvas, (centre.x + edge.x) / 2, edge.y);
+        robot.moveMouse(canvas, edge.x, edge.y);
+        robot.releaseMouse(MouseButton.LEFT_BUTTON);
+        robot.releaseKey(KeyEvent.VK_CONTROL);
+        WindowPictures.await(
+                "a fit",
+                () -> window.context().archive().currentFit(picture.id()).isPresent());
+        window.settle();
+        StoredFit fit = window.context().archive().currentFit(picture.id()).orElseThrow();
+        assertThat(fit.fit().placement().equatorialRadiusPx()).isEqualTo(second.rePx(), offset(3.0));
+        assertThat(marksOf(picture)).isEmpty();
     }
 
     @Test

@@ -15,6 +15,7 @@ import oblate.disc.FitHints;
 import oblate.disc.FitOutcome;
 import oblate.disc.MarkMeasurer;
 import oblate.disc.PixelPoint;
+import oblate.disc.Placement;
 import oblate.disc.SurfacePoint;
 import oblate.workbench.PanelContext;
 import oblate.workbench.look.Figures;
@@ -126,6 +127,26 @@ final class Desk {
     /** What a person says about the picture's orientation; used by the next fit. */
     void say(Optional<FitHints> hints) {
         said = hints;
+    }
+
+    /** Fits the disc starting from a circle drawn by hand (picture px). */
+    void fitNear(PixelPoint centre, double radiusPx) {
+        if (open.isEmpty()) {
+            return;
+        }
+        FitHints known = said.orElse(open.get().hints());
+        Optional<Placement> before = open.get().fit().map(f -> f.fit().placement());
+        double angle = known.poleAngle()
+                .map(FitHints.Angle::valueDeg)
+                .or(() -> before.map(Placement::poleAngleDeg))
+                .orElse(0.0);
+        boolean mirrored =
+                known.mirrored().or(() -> before.map(Placement::mirrored)).orElse(false);
+        said = Optional.of(new FitHints(
+                known.poleAngle(),
+                known.mirrored(),
+                Optional.of(new Placement(centre.xPx(), centre.yPx(), radiusPx, angle, mirrored))));
+        fit();
     }
 
     /** Fits the disc and keeps what comes of it. */

@@ -1,6 +1,7 @@
 /* SPDX-License-Identifier: Apache-2.0 */
 package oblate.workbench.measure;
 
+import java.awt.BasicStroke;
 import java.awt.Color;
 import java.awt.Cursor;
 import java.awt.Dimension;
@@ -16,6 +17,8 @@ import java.awt.event.MouseAdapter;
 import java.awt.event.MouseEvent;
 import java.awt.event.MouseWheelEvent;
 import java.awt.geom.AffineTransform;
+import java.awt.geom.Ellipse2D;
+import java.awt.geom.Point2D;
 import java.awt.image.BufferedImage;
 import java.util.List;
 import java.util.Optional;
@@ -23,6 +26,7 @@ import java.util.function.Supplier;
 import javax.swing.JComponent;
 import javax.swing.SwingUtilities;
 import oblate.disc.PixelPoint;
+import oblate.workbench.look.Ink;
 import oblate.workbench.look.Palette;
 import oblate.workbench.look.Theme;
 
@@ -30,6 +34,7 @@ import oblate.workbench.look.Theme;
 final class DiscCanvas extends JComponent {
     private static final long serialVersionUID = 1L;
     private static final int CLICK_SLACK = 4;
+    private static final int LEAST_CIRCLE_PX = 12;
 
     /** What the canvas tells. */
     interface Events {
@@ -38,6 +43,9 @@ final class DiscCanvas extends JComponent {
 
         /** A place was clicked. */
         void clicked(PixelPoint pixel, Point screen);
+
+        /** A circle was drawn round the disc, from its centre to its edge (picture px). */
+        void circled(PixelPoint centre, double radiusPx);
 
         /** The view has changed. */
         void viewChanged();
@@ -51,6 +59,7 @@ final class DiscCanvas extends JComponent {
     private transient CanvasView view = new CanvasView(100, 100, 0, 0, 1, 0);
     private transient Optional<PixelPoint> pointer = Optional.empty();
     private transient Optional<PixelPoint> held = Optional.empty();
+    private transient Optional<Circle> circle = Optional.empty();
     private boolean magnifying = true;
     private boolean untouched = true;
     private transient PixelPoint wholeMiddle = new PixelPoint(0, 0);
@@ -80,6 +89,9 @@ final class DiscCanvas extends JComponent {
             }
         });
     }
+
+    /** A circle being drawn: centre in picture pixels, radius in picture pixels. */
+    private record Circle(PixelPoint centre, double radiusPx) {}
 
     /** Shows another image; {@code shrink} picture pixels are one image pixel. */
     void setImage(Optional<BufferedImage> shown, double shrink) {
@@ -183,6 +195,7 @@ final class DiscCanvas extends JComponent {
         }
         drawImage(g2, view);
         new LayerPainter(g2, view, colours).paint(plan);
+        circle.ifPresent(c -> paintCircle(g2, colours, c));
         g2.setFont(Theme.bodyFont(-1));
         g2.setColor(colours.nightInk());
         g2.drawString(cornerWords, 14, getHeight() - 14);
@@ -191,6 +204,15 @@ final class DiscCanvas extends JComponent {
             paintMagnifier(g2, colours, place.get());
         }
         g2.dispose();
+    }
+
+    private void paintCircle(Graphics2D g, Palette colours, Circle c) {
+        Point2D.Double at = view.toScreen(c.centre());
+        double r = c.radiusPx() * view.scale();
+        g.setColor(colours.of(Ink.CHOSEN));
+        g.setStroke(new BasicStroke(1.5f, BasicStroke.CAP_ROUND, BasicStroke.JOIN_ROUND, 10, new float[] {6, 5}, 0));
+        g.draw(new Ellipse2D.Double(at.x - r, at.y - r, 2 * r, 2 * r));
+        g.setStroke(new BasicStroke(1));
     }
 
     private boolean isNaming() {
@@ -235,10 +257,21 @@ final class DiscCanvas extends JComponent {
             requestFocusInWindow();
             from = e.getPoint();
             dragged = false;
+            circle = e.isControlDown() && image.isPresent()
+                    ? Optional.of(new Circle(view.toPicture(e.getX(), e.getY()), 0))
+                    : Optional.empty();
         }
 
         @Override
         public void mouseDragged(MouseEvent e) {
+            if (circle.isPresent()) {
+                PixelPoint centre = circle.get().centre();
+                PixelPoint edge = view.toPicture(e.getX(), e.getY());
+                circle = Optional.of(
+                        new Circle(centre, Math.hypot(edge.xPx() - centre.xPx(), edge.yPx() - centre.yPx())));
+                repaint();
+                return;
+            }
             if (dragged || from.distance(e.getPoint()) > CLICK_SLACK) {
                 dragged = true;
                 pan(e.getX() - from.x, e.getY() - from.y);
@@ -248,6 +281,15 @@ final class DiscCanvas extends JComponent {
 
         @Override
         public void mouseReleased(MouseEvent e) {
+            if (circle.isPresent()) {
+                Circle drawn = circle.get();
+                circle = Optional.empty();
+                repaint();
+                if (drawn.radiusPx() * view.scale() > LEAST_CIRCLE_PX) {
+                    events.circled(drawn.centre(), drawn.radiusPx());
+                }
+                return;
+            }
             if (!dragged && SwingUtilities.isLeftMouseButton(e) && image.isPresent()) {
                 events.clicked(view.toPicture(e.getX(), e.getY()), e.getPoint());
             }

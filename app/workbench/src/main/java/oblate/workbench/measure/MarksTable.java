@@ -27,7 +27,7 @@ import oblate.workbench.pictures.SystemLabel;
 /** The marks of a picture: name, longitude, latitude, distance from the meridian, each with its error. */
 final class MarksTable extends JPanel {
     private static final long serialVersionUID = 1L;
-    private static final String[] COLUMNS = {"Feature", "Longitude", "Lat graphic", "From CM"};
+    private static final String[] COLUMNS = {"Feature", "Longitude", "Lat graphic", "Off CM"};
     private final Model model = new Model();
     private final JTable table = new JTable(model);
     private boolean following;

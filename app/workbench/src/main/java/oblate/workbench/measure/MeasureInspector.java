@@ -130,7 +130,8 @@ final class MeasureInspector extends JPanel {
         } else if (desk.refusal().isPresent()) {
             fitSection.setTitle("Fit: refused");
             list.alarm(desk.refusal().get());
-            list.remark("If you know how the camera was turned, say so below and fit again.");
+            list.remark(
+                    "If you know how the camera was turned, say so below and fit again; or hold Ctrl and drag from the disc’s centre to its edge.");
         } else if (open.fit().isEmpty()) {
             fitSection.setTitle("Fit: none yet");
             list.remark(

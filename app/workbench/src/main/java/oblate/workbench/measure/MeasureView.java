@@ -110,7 +110,8 @@ final class MeasureView extends JPanel implements Desk.Listener, DiscCanvas.Even
         tools.setOpaque(false);
         JButton fit = new JButton("Fit", new LineIcon(18, Drawings::fit));
         fit.setName("fit");
-        fit.setToolTipText("Finds the disc in the picture  (F5)");
+        fit.setToolTipText(
+                "Finds the disc in the picture  (F5). Where that fails: Ctrl and drag from the disc’s centre to its edge, and it starts from there");
         fit.addActionListener(e -> desk.fit());
         tools.add(fit);
         JPanel switches = new JPanel(new MigLayout("insets 0, gap 2"));
@@ -404,6 +405,11 @@ final class MeasureView extends JPanel implements Desk.Listener, DiscCanvas.Even
         } else {
             desk.drop(pixel);
         }
+    }
+
+    @Override
+    public void circled(PixelPoint centre, double radiusPx) {
+        desk.fitNear(centre, radiusPx);
     }
 
     @Override

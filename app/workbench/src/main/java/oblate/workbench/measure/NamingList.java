@@ -121,7 +121,18 @@ final class NamingList extends JPanel {
         model.clear();
         Offer.filter(offers, typed.getText(), planetId, String.valueOf(kind.getSelectedItem()))
                 .forEach(model::addElement);
-        list.setSelectedIndex(0);
+        // A name that is far from expected must be chosen, never taken by a quick Enter.
+        boolean forward =
+                !model.isEmpty() && (!typed.getText().isBlank() || model.get(0).sigmas() <= Offer.NEAR_SIGMAS);
+        if (forward) {
+            list.setSelectedIndex(0);
+        } else {
+            list.clearSelection();
+        }
+        keys.setText(
+                forward
+                        ? "Enter takes it   ·   Esc leaves it unnamed"
+                        : "Nothing is expected here: type a name, or choose one with the arrows   ·   Esc leaves it unnamed");
     }
 
     private void move(int step) {

@@ -23,6 +23,9 @@ import oblate.workbench.pictures.SystemLabel;
  * @param sigmas distance from the expected place in standard errors; infinite when nothing is expected
  */
 record Offer(Feature feature, String detail, double sigmas) {
+    /** Beyond this many standard errors a name is listed but not put forward. */
+    static final double NEAR_SIGMAS = 5;
+
     private static final Set<String> OFF_GLOBE = Set.of("moon");
 
     boolean isNew() {

@@ -6,6 +6,7 @@ import javax.swing.JComponent;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
 import javax.swing.JTextArea;
+import javax.swing.text.DefaultCaret;
 import net.miginfocom.swing.MigLayout;
 import oblate.workbench.look.Theme;
 
@@ -59,6 +60,8 @@ public final class FactList extends JPanel {
 
     private static JTextArea wrapped(String text, Color ink, boolean figures) {
         JTextArea area = new JTextArea(text);
+        // Else every new text would scroll the inspector to its caret.
+        ((DefaultCaret) area.getCaret()).setUpdatePolicy(DefaultCaret.NEVER_UPDATE);
         area.setEditable(false);
         area.setFocusable(false);
         area.setOpaque(false);
