@@ -97,8 +97,9 @@ class HundredThousandTest {
         for (long id = 50; id <= PICTURES; id += 50) {
             long fit = archive.keepFit(id, Desk.fit(20), "DE405", "Oblate").id();
             if (id % 100 == 0) {
-                archive.addMark(
-                        Desk.mark(archive.picture(id).orElseThrow(), Optional.of(fit), Optional.empty(), id % 360));
+                ArchivedPicture picture = archive.picture(id).orElseThrow();
+                double lonDeg = id % 360;
+                archive.addMark(Desk.mark(picture, Optional.of(fit), Optional.empty(), lonDeg));
             }
         }
     }
