@@ -62,16 +62,18 @@ public final class DiscFitter {
             return new FitOutcome.Refused(CANCELLED);
         }
         progress.report(1, STEPS, "tightening");
-        Orientation orientation = new Orientation(disc, picture, hints);
-        Orientation.Choice choice = orientation.choose(match.place());
+        String channel = pixels.channels() == 3 ? "green" : "grey";
+        Attempt attempt = new Attempt(disc, picture, hints, match, channel);
+        Orientation.Choice choice = attempt.orientation();
         if (progress.isCancelled()) {
             return new FitOutcome.Refused(CANCELLED);
         }
         progress.report(2, STEPS, "fitting the model");
-        Found found = orientation.refine(choice.rough());
+        Attempt.Result result = attempt.result(choice);
         progress.report(3, STEPS, "judging the fit");
-        FitJudge judge = new FitJudge(disc, picture, hints, pixels.channels() == 3 ? "green" : "grey");
-        FitOutcome outcome = judge.judge(match, choice, found);
+        FitOutcome outcome = result.oddShape() && !progress.isCancelled()
+                ? new OtherLight(disc, picture, hints, match, channel, progress).instead(result)
+                : result.outcome();
         progress.report(STEPS, STEPS, "done");
         return outcome;
     }

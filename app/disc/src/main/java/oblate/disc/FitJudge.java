@@ -47,6 +47,11 @@ final class FitJudge {
     /** How far beyond the fitted outline the shape is looked for (radii). */
     private static final double WIDE_REACH = 0.15;
 
+    private static final double RAGGED = 0.008;
+    private static final double RAGGED_PX = 1;
+    /** On larger discs blur alone does not take the edge far from the outline. */
+    private static final double CLEAR_RADIUS_PX = 50;
+
     private static final double RADIUS_CORES = 1.2;
     private static final double RADIUS_SHARE = 0.03;
     private static final double WRONG_SHAPE_PX = 0.7;
@@ -85,6 +90,25 @@ final class FitJudge {
                 edge.scatterPx(),
                 edge.points(),
                 witnesses(choice, found, covariance)));
+    }
+
+    /**
+     * Whether a second look under another light is worth its time: an edge softer or more ragged than a good picture's, or of another shape. A light
+     * that is not clearly better changes nothing.
+     */
+    boolean oddShape(Found found) {
+        double r = found.place().equatorialRadiusPx();
+        LimbRays.Edge edge = new LimbRays(new GlobeView(disc), picture).trace(found.place(), WIDE_REACH);
+        List<String> shape = new ArrayList<>();
+        shapeDoubts(shape, found);
+        double apart = Math.abs(edge.place().equatorialRadiusPx() - r);
+        return edge.contrast() < LEAST_EDGE
+                || found.corePx() > SOFTEST_EDGE * r
+                || seen(edge) < WHOLE_LIMB
+                || found.solution().bandSigma() > DOUBTFUL_SCATTER
+                || edge.scatterPx() > Math.max(RAGGED_PX, RAGGED * r)
+                || r > CLEAR_RADIUS_PX && apart > RADIUS_SHARE * r
+                || !shape.isEmpty();
     }
 
     /** Why there is no disc here worth a number; empty when there is. */
@@ -254,6 +278,9 @@ final class FitJudge {
                     "The outline in the picture is %s than %s looks at that time.",
                     wide.ovalPx() > 0 ? "flatter" : "rounder",
                     disc.planet().label()));
+        }
+        if (Math.abs(wide.athwartPx()) > Math.max(WRONG_SHAPE_PX, WRONG_SHAPE * r)) {
+            reasons.add("The outline in the picture is flattened along another axis than the pole's.");
         }
         double apart = wide.place().equatorialRadiusPx() - r;
         if (Math.abs(apart) > Math.max(RADIUS_CORES * found.corePx(), RADIUS_SHARE * r)) {

@@ -2,6 +2,7 @@
 package oblate.disc;
 
 import java.util.Arrays;
+import java.util.function.DoubleUnaryOperator;
 
 /**
  * Edge points along rays, by the steepest fall of brightness along the normals of the expected limb on its sunlit side. Good for starts and for
@@ -11,6 +12,9 @@ final class LimbRays {
     private static final int RAYS = 240;
     private static final double STEP_PX = 0.5;
     private static final int FIT_STEPS = 12;
+
+    /** Directions within 37° of an axis count for it. */
+    private static final double OVAL_WEIGHT = 0.28;
 
     private final GlobeView view;
     private final Plane picture;
@@ -24,8 +28,16 @@ final class LimbRays {
      * @param expected how many rays had a sunlit limb, in the frame or not
      * @param contrast median fall of brightness across the edge, in units of the picture's bright parts
      * @param ovalPx how far the limb lies outside the outline at the equator, less the same at the poles (px): positive when it is flatter
+     * @param athwartPx the same for the directions half-way between pole and equator: not 0 when the light is flattened along another axis
      */
-    record Edge(Placement place, double scatterPx, int points, int expected, double contrast, double ovalPx) {}
+    record Edge(
+            Placement place,
+            double scatterPx,
+            int points,
+            int expected,
+            double contrast,
+            double ovalPx,
+            double athwartPx) {}
 
     LimbRays(GlobeView view, Plane picture) {
         this.view = view;
@@ -52,7 +64,7 @@ final class LimbRays {
         double[] falls = Arrays.stream(found).mapToDouble(f -> f[3]).sorted().toArray();
         double contrast = n == 0 ? 0 : falls[n / 2];
         if (n < 12) {
-            return new Edge(start, Double.NaN, n, expected, contrast, 0);
+            return new Edge(start, Double.NaN, n, expected, contrast, 0, 0);
         }
         return fitted(start, found, expected, contrast);
     }
@@ -126,29 +138,37 @@ final class LimbRays {
         double r = Math.max(1, start.equatorialRadiusPx() + shift[2]);
         Placement place = new Placement(
                 start.centreXPx() + shift[0], start.centreYPx() + shift[1], r, start.poleAngleDeg(), start.mirrored());
-        return new Edge(place, scatter, found.length, expected, contrast, oval(found, shift));
+        return new Edge(
+                place,
+                scatter,
+                found.length,
+                expected,
+                contrast,
+                oval(found, shift, t -> Math.cos(2 * t)),
+                oval(found, shift, t -> Math.sin(2 * t)));
     }
 
-    /** Median offset near the equator less the one near the poles, after shift and radius were fitted. */
-    private double oval(double[][] found, double[] shift) {
-        double[] equator = new double[found.length];
-        double[] pole = new double[found.length];
-        int e = 0;
-        int p = 0;
+    /** Median offset where a direction's weight is high less the one where it is low, after shift and radius were fitted. */
+    private double oval(double[][] found, double[] shift, DoubleUnaryOperator weight) {
+        double[] high = new double[found.length];
+        double[] low = new double[found.length];
+        int h = 0;
+        int l = 0;
         for (double[] f : found) {
             double rest = f[0] - f[1] * shift[0] - f[2] * shift[1] - grow(f[4]) * shift[2];
-            if (Math.abs(Math.cos(f[4])) > 0.8) {
-                equator[e++] = rest;
-            } else if (Math.abs(Math.cos(f[4])) < 0.6) {
-                pole[p++] = rest;
+            double w = weight.applyAsDouble(f[4]);
+            if (w > OVAL_WEIGHT) {
+                high[h++] = rest;
+            } else if (w < -OVAL_WEIGHT) {
+                low[l++] = rest;
             }
         }
-        if (e < 8 || p < 8) {
+        if (h < 8 || l < 8) {
             return 0;
         }
-        Arrays.sort(equator, 0, e);
-        Arrays.sort(pole, 0, p);
-        return equator[e / 2] - pole[p / 2];
+        Arrays.sort(high, 0, h);
+        Arrays.sort(low, 0, l);
+        return high[h / 2] - low[l / 2];
     }
 
     /** How far the outline moves along its normal per unit of equatorial radius. */

@@ -54,6 +54,49 @@ public record ApparentDisc(
         return (brightLimbPaDeg + 180) % 360;
     }
 
+    /**
+     * The same disc as it would look under a Sun over another longitude; for pictures whose light is not as the sky has it at their stated time.
+     * Places, sizes and position angles stay as they are.
+     *
+     * @param eastDeg how far planetary east of the sub-Earth point the Sun is to stand (deg, −180…180)
+     */
+    public ApparentDisc litFrom(double eastDeg) {
+        int sign = planet.globe().longitudePositive() == LongitudeSense.EAST ? 1 : -1;
+        SubPoint sun = new SubPoint(
+                subSolar.globe(),
+                subEarth.lonDeg().stream()
+                        .map(lon -> Angles.wrapDeg(lon + sign * eastDeg))
+                        .toList(),
+                subSolar.latCentricDeg(),
+                subSolar.latGraphicDeg());
+        double earthLat = Math.toRadians(subEarth.latCentricDeg());
+        double sunLat = Math.toRadians(sun.latCentricDeg());
+        double phaseCosine = Math.sin(earthLat) * Math.sin(sunLat)
+                + Math.cos(earthLat) * Math.cos(sunLat) * Math.cos(Math.toRadians(eastDeg));
+        double phaseRad = Math.acos(Math.max(-1, Math.min(1, phaseCosine)));
+        return new ApparentDisc(
+                planet,
+                time,
+                ttMinusUtcS,
+                ephemeris,
+                raApparentDeg,
+                decApparentDeg,
+                distanceAu,
+                lightTimeS,
+                sunDistanceAu,
+                elongationDeg,
+                diameterEquatorialArcsec,
+                diameterPolarArcsec,
+                Math.toDegrees(phaseRad),
+                (1 + Math.cos(phaseRad)) / 2,
+                subEarth,
+                sun,
+                northPolePaDeg,
+                northPolePaIcrfDeg,
+                brightLimbPaDeg,
+                rings);
+    }
+
     /** Central meridian (deg, 0…360) in a system. */
     public double centralMeridianDeg(RotationSystem system) {
         return subEarth.lonDeg(system);
