@@ -288,4 +288,23 @@ class DiscFitterTest {
         assertThat(one).isGreaterThan((int) (0.6 * all));
         assertThat(two).isGreaterThan((int) (0.88 * all));
     }
+
+    @Test
+    void aDiscUnderAnotherSunThanTheSkySaysIsFoundAndDoubted() {
+        SyntheticDisc s = new SyntheticDisc();
+        s.sunEastDeg = 24;
+        s.width = 210;
+        s.height = 200;
+        s.cx = 101.4;
+        s.cy = 97.8;
+        s.radius = 70;
+        SyntheticDisc opposition = new SyntheticDisc();
+        opposition.sunEastDeg = 2;
+        FitOutcome outcome = fitter
+                .fit(s.grey(), sky(opposition, "jupiter"), FitHints.of(s.poleDeg + 5, 10, false), Progress.SILENT);
+        DiscFit fit = ((FitOutcome.Fitted) outcome).fit();
+        near(fit, s, 0.7, 0.01);
+        assertThat(fit.trust()).isEqualTo(Trust.DOUBTFUL);
+        assertThat(fit.reasons()).first().asString().contains("phase angle of about 2", "check the time");
+    }
 }
