@@ -60,11 +60,27 @@ final class EphemerisFile {
         }
     }
 
+    /** The number of the ephemeris in a file, from its head alone. */
+    static int number(Path file) {
+        String name = file.getFileName().toString();
+        try (InputStream in = Files.newInputStream(file);
+                BufferedInputStream plain = unpacked(in, name)) {
+            return new EphemerisFile(plain, name).head.number();
+        } catch (EOFException e) {
+            throw EphemerisHead.bad(name, "it is cut short");
+        } catch (IOException e) {
+            throw EphemerisHead.bad(name, "it cannot be read (" + e.getMessage() + ")");
+        }
+    }
+
+    private static BufferedInputStream unpacked(InputStream in, String fileName) throws IOException {
+        boolean packed = fileName.toLowerCase(Locale.ROOT).endsWith(".gz");
+        return new BufferedInputStream(packed ? new GZIPInputStream(in, 1 << 16) : in, 1 << 16);
+    }
+
     /** Reads a stream; what the coefficients say is not looked at, but for their being numbers. */
     static Ephemeris read(InputStream in, String fileName, String origin) throws IOException {
-        boolean packed = fileName.toLowerCase(Locale.ROOT).endsWith(".gz");
-        try (BufferedInputStream plain =
-                new BufferedInputStream(packed ? new GZIPInputStream(in, 1 << 16) : in, 1 << 16)) {
+        try (BufferedInputStream plain = unpacked(in, fileName)) {
             return new EphemerisFile(plain, fileName).ephemeris(origin);
         } catch (EOFException e) {
             throw EphemerisHead.bad(fileName, "it is cut short");

@@ -94,7 +94,11 @@ final class EphemerisHead {
 
     /** Number of the ephemeris with "DE" before it. */
     String name() {
-        return "DE" + bytes.getInt(NUMBER_AT);
+        return "DE" + number();
+    }
+
+    int number() {
+        return bytes.getInt(NUMBER_AT);
     }
 
     double firstJd() {

@@ -79,6 +79,11 @@ public final class Sky {
         return lastInstant;
     }
 
+    /** The planet positions in use. */
+    public Ephemeris ephemeris() {
+        return ephemeris;
+    }
+
     /** The leap seconds in use; a date past their expiry holds the last offset. */
     public LeapSeconds leapSeconds() {
         return leapSeconds;
