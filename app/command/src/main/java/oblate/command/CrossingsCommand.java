@@ -6,6 +6,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import oblate.report.ReportTable;
+import oblate.sky.GroundSite;
 import oblate.sky.GroundSky;
 import oblate.sky.GroundView;
 import oblate.sky.MeridianCrossing;
@@ -95,6 +96,12 @@ final class CrossingsCommand implements Callable<Integer> {
         PlanetModel model = services.planet(planet);
         RotationSystem of = system(model);
         checkNumbers();
+        double sunBelowDeg = darkness.sunBelowDeg();
+        double minAltitudeDeg = darkness.minAltitudeDeg();
+        Optional<GroundSite> place = site.site(services);
+        if (observableOnly && place.isEmpty()) {
+            throw new UsageException("--observable needs a place; add --site LAT,LON,HEIGHT");
+        }
         TimeSpan span = range.span(services);
         MovingLongitude longitude = new MovingLongitude(
                 lonDeg,
@@ -103,12 +110,7 @@ final class CrossingsCommand implements Callable<Integer> {
                 sigmaDeg == null ? 0 : sigmaDeg,
                 sigmaDegPerDay);
         Sky sky = services.sky();
-        Optional<GroundSky> ground = site.site(services).map(place -> GroundSky.over(sky, place));
-        if (observableOnly && ground.isEmpty()) {
-            throw new UsageException("--observable needs a place; add --site LAT,LON,HEIGHT");
-        }
-        double sunBelowDeg = darkness.sunBelowDeg();
-        double minAltitudeDeg = darkness.minAltitudeDeg();
+        Optional<GroundSky> ground = place.map(p -> GroundSky.over(sky, p));
         List<Row> rows = new MeridianCrossings(sky, model, of)
                 .between(longitude, span).stream()
                         .map(c -> new Row(c, ground.map(g -> g.view(model, c.time()))))

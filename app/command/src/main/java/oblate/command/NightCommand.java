@@ -79,9 +79,10 @@ final class NightCommand implements Callable<Integer> {
         }
         GroundSite place = site.site(services)
                 .orElseThrow(() -> new UsageException("no place is given; add --site LAT,LON,HEIGHT"));
+        double sunBelowDeg = darkness.sunBelowDeg();
+        double minAltitudeDeg = darkness.minAltitudeDeg();
         GroundNight night = GroundNight.of(GroundSky.over(services.sky(), place), day);
-        List<DarkWindow> windows =
-                night.windows(model, darkness.sunBelowDeg(), darkness.minAltitudeDeg(), track ? stepMin : 5);
+        List<DarkWindow> windows = night.windows(model, sunBelowDeg, minAltitudeDeg, track ? stepMin : 5);
         NightTable table = new NightTable(night, model, darkness.said());
         output.write(track ? table.track(windows, colours) : table.events(windows), services, console);
         SunCaution.of(

@@ -62,7 +62,7 @@ final class NightTable {
         course.events().forEach(e -> rows.add(Row.of(planet.id(), e)));
         for (DarkWindow window : windows) {
             rows.add(windowRow("window begins", window.track().get(0), ""));
-            rows.add(windowRow("best in window", window.best(), ""));
+            rows.add(windowRow("best in window", best(window, course), ""));
             rows.add(windowRow("window ends", window.track().get(window.track().size() - 1), ""));
         }
         rows.sort(Comparator.comparing(r -> r.time().orElseThrow()));
@@ -82,6 +82,16 @@ final class NightTable {
         t.text("leap_seconds", "table of leap seconds used", r -> leapSeconds.saidOf(
                 r.time().orElse(night.span().from())));
         return t.rows(rows);
+    }
+
+    /** The transit where the window has it, else the highest of its ends. */
+    private GroundView best(DarkWindow window, GroundCourse course) {
+        return course.events().stream()
+                .filter(e -> e.kind() == GroundEvent.Kind.UPPER_TRANSIT
+                        && window.span().contains(e.time()))
+                .findFirst()
+                .map(e -> night.ground().view(planet, e.time()))
+                .orElseGet(window::best);
     }
 
     private Row windowRow(String event, GroundView view, String note) {

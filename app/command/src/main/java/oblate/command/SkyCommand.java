@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import oblate.base.ProblemException;
+import oblate.sky.GroundSite;
 import oblate.sky.GroundSky;
 import oblate.sky.PlanetModel;
 import oblate.sky.Sky;
@@ -62,8 +63,9 @@ final class SkyCommand implements Callable<Integer> {
     public Integer call() {
         PlanetModel model = services.planet(planet);
         Wavelengths colours = Wavelengths.parse(wavelengths);
+        Optional<GroundSite> place = site.site(services);
         Sky sky = services.sky();
-        Optional<GroundSky> ground = site.site(services).map(place -> GroundSky.over(sky, place));
+        Optional<GroundSky> ground = place.map(p -> GroundSky.over(sky, p));
         List<SkyRow> rows = new ArrayList<>();
         int status = 0;
         for (String text : instants.texts(console)) {

@@ -8,12 +8,12 @@ import oblate.base.ProblemException;
 /**
  * Finds when a longitude crosses a planet's central meridian.
  *
- * <p>Seen from the Earth every planet's central meridian moves one way only: the Earth's and the planet's motion change its speed, by up to nine tenths on Venus, but
- * never its sense. So steps of a quarter turn cannot overlook a crossing.
+ * <p>Seen from the Earth every planet's central meridian moves one way only: the Earth's and the planet's motion change its speed, to twice on Venus, but
+ * never its sense. So steps of a twelfth of a turn cannot overlook a crossing.
  */
 public final class MeridianCrossings {
     private static final int MOST = 20_000;
-    private static final double QUARTER_DEG = 90;
+    private static final double STEP_DEG = 30;
 
     private final Sky sky;
     private final PlanetModel planet;
@@ -48,7 +48,7 @@ public final class MeridianCrossings {
             throw new ProblemException(
                     SkyProblem.TOO_MANY_CROSSINGS, span.from(), span.to(), Math.round(expected), MOST);
         }
-        double stepS = QUARTER_DEG / degPerDay * 86400;
+        double stepS = STEP_DEG / degPerDay * 86400;
         double lengthS = span.clockSeconds();
         List<MeridianCrossing> found = new ArrayList<>();
         double a = 0;
