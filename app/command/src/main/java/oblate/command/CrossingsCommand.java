@@ -56,7 +56,11 @@ final class CrossingsCommand implements Callable<Integer> {
             description = "standard error of the longitude; carried into minutes of time")
     private Double sigmaDeg;
 
-    @Option(names = "--rate", paramLabel = "DEG", defaultValue = "0", description = "drift in deg per day, from --epoch on")
+    @Option(
+            names = "--rate",
+            paramLabel = "DEG",
+            defaultValue = "0",
+            description = "drift in deg per day, from --epoch on")
     private double degPerDay;
 
     @Option(
@@ -115,11 +119,13 @@ final class CrossingsCommand implements Callable<Integer> {
                 .between(longitude, span).stream()
                         .map(c -> new Row(c, ground.map(g -> g.view(model, c.time()))))
                         .filter(r -> !observableOnly
-                                || r.ground().stream().allMatch(v -> why(v, sunBelowDeg, minAltitudeDeg).isEmpty()))
+                                || r.ground().stream().allMatch(v -> why(v, sunBelowDeg, minAltitudeDeg)
+                                        .isEmpty()))
                         .toList();
         if (rows.isEmpty()) {
-            console.say("Longitude " + lonDeg + " crosses the meridian of " + model.label() + " at no time in that range"
-                    + (observableOnly ? " that can be observed (" + darkness.said() + ")." : "."));
+            console.say(
+                    "Longitude " + lonDeg + " crosses the meridian of " + model.label() + " at no time in that range"
+                            + (observableOnly ? " that can be observed (" + darkness.said() + ")." : "."));
         }
         output.write(table(model, of, ground.isPresent(), sky, rows), services, console);
         SunCaution.of(model, rows.stream().flatMap(r -> r.ground().stream()).toList())
@@ -147,7 +153,8 @@ final class CrossingsCommand implements Callable<Integer> {
             throw new UsageException("--sigma " + sigmaDeg + " is not a standard error from 0 to 180 deg");
         }
         if (!(sigmaDegPerDay >= 0 && sigmaDegPerDay <= 180)) {
-            throw new UsageException("--sigma-rate " + sigmaDegPerDay + " is not a standard error from 0 to 180 deg per day");
+            throw new UsageException(
+                    "--sigma-rate " + sigmaDegPerDay + " is not a standard error from 0 to 180 deg per day");
         }
     }
 
@@ -159,7 +166,9 @@ final class CrossingsCommand implements Callable<Integer> {
         if (view.altitudeDeg() < minAltitudeDeg) {
             return "low";
         }
-        return view.sunAltitudeDeg() >= sunBelowDeg ? view.twilight() == oblate.sky.Twilight.DAY ? "day" : "twilight" : "";
+        return view.sunAltitudeDeg() >= sunBelowDeg
+                ? view.twilight() == oblate.sky.Twilight.DAY ? "day" : "twilight"
+                : "";
     }
 
     private ReportTable table(PlanetModel model, RotationSystem of, boolean hasSite, Sky sky, List<Row> rows) {
@@ -171,15 +180,27 @@ final class CrossingsCommand implements Callable<Integer> {
         t.text("planet", "planet", r -> model.id());
         t.text("system", "rotation system", r -> of.id());
         t.number("lon_deg", "deg", 2, "longitude then", r -> r.crossing().lonDeg());
-        t.number("sigma_lon_deg", "deg", 2, "its standard error then", r -> known(r.crossing().sigmaLonDeg()));
-        t.number("sigma_min", "min", 1, "standard error of the time", r -> known(r.crossing().sigmaMin()));
-        t.number("rate_deg_per_min", "deg/min", 6, "speed over the meridian", r -> r.crossing().degPerMin());
+        t.number(
+                "sigma_lon_deg",
+                "deg",
+                2,
+                "its standard error then",
+                r -> known(r.crossing().sigmaLonDeg()));
+        t.number(
+                "sigma_min",
+                "min",
+                1,
+                "standard error of the time",
+                r -> known(r.crossing().sigmaMin()));
+        t.number("rate_deg_per_min", "deg/min", 6, "speed over the meridian", r -> r.crossing()
+                .degPerMin());
         if (hasSite) {
             t.fact("observable", darkness.said());
             ground(t);
         }
         t.text("ephemeris", "planetary ephemeris", r -> sky.ephemeris().name());
-        t.text("leap_seconds", "table of leap seconds used", r -> sky.leapSeconds().saidOf(r.crossing().time()));
+        t.text("leap_seconds", "table of leap seconds used", r -> sky.leapSeconds()
+                .saidOf(r.crossing().time()));
         return t.rows(rows);
     }
 
@@ -193,7 +214,10 @@ final class CrossingsCommand implements Callable<Integer> {
         t.number("altitude_deg", "deg", 2, "of the planet, without refraction", r -> view(r).altitudeDeg());
         t.number("azimuth_deg", "deg", 2, "from north through east", r -> view(r).azimuthDeg());
         t.number("sun_altitude_deg", "deg", 2, "of the Sun, without refraction", r -> view(r).sunAltitudeDeg());
-        t.text("observable", "yes or no", r -> why(view(r), sunBelowDeg, minAltitudeDeg).isEmpty() ? "yes" : "no");
+        t.text(
+                "observable",
+                "yes or no",
+                r -> why(view(r), sunBelowDeg, minAltitudeDeg).isEmpty() ? "yes" : "no");
         t.text("why_not", "what hinders", r -> {
             String why = why(view(r), sunBelowDeg, minAltitudeDeg);
             return why.isEmpty() ? null : why.toLowerCase(Locale.ROOT);

@@ -32,7 +32,8 @@ final class Darkness {
                 .filter(t -> t.word().equals(after.toLowerCase(Locale.ROOT)))
                 .findFirst()
                 .orElseThrow(() -> new UsageException("--after \"" + after + "\" is no twilight; "
-                        + Nearest.hint(after, LIMITS.stream().map(Twilight::word).toList())))
+                        + Nearest.hint(
+                                after, LIMITS.stream().map(Twilight::word).toList())))
                 .lowestDeg();
     }
 

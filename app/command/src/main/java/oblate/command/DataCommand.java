@@ -48,8 +48,7 @@ final class DataCommand implements Callable<Integer> {
                 sky.firstInstant().toString(),
                 sky.lastInstant().toString(),
                 file(data, SkyDataFile.Kind.EPHEMERIS),
-                "put newer files into "
-                        + services.settingsFolder().resolve(SkyDataFile.Kind.EPHEMERIS.folder())));
+                "put newer files into " + services.settingsFolder().resolve(SkyDataFile.Kind.EPHEMERIS.folder())));
         LocalDate today = services.clock().instant().atZone(ZoneOffset.UTC).toLocalDate();
         boolean isPast = !today.isBefore(data.leapSeconds().expires());
         rows.add(new Row(

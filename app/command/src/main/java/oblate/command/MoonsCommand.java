@@ -97,7 +97,8 @@ final class MoonsCommand implements Callable<Integer> {
         shadow(t, "shadow_lon_iau_deg", "deg", 3, ShadowPlace::lonIauDeg);
         shadow(t, "shadow_lat_graphic_deg", "deg", 3, ShadowPlace::latGraphicDeg);
         t.text("ephemeris", "planetary ephemeris", r -> sky.ephemeris().name());
-        t.text("leap_seconds", "table of leap seconds used", r -> sky.leapSeconds().saidOf(r.time()));
+        t.text("leap_seconds", "table of leap seconds used", r -> sky.leapSeconds()
+                .saidOf(r.time()));
         return t;
     }
 

@@ -35,7 +35,11 @@ final class NightCommand implements Callable<Integer> {
     @Parameters(paramLabel = "PLANET", description = "mercury … neptune")
     private String planet;
 
-    @Option(names = "--date", required = true, paramLabel = "DATE", description = "date of the evening, e.g. 2024-12-07")
+    @Option(
+            names = "--date",
+            required = true,
+            paramLabel = "DATE",
+            description = "date of the evening, e.g. 2024-12-07")
     private String date;
 
     @Mixin
@@ -85,9 +89,7 @@ final class NightCommand implements Callable<Integer> {
         List<DarkWindow> windows = night.windows(model, sunBelowDeg, minAltitudeDeg, track ? stepMin : 5);
         NightTable table = new NightTable(night, model, darkness.said());
         output.write(track ? table.track(windows, colours) : table.events(windows), services, console);
-        SunCaution.of(
-                        model,
-                        windows.stream().flatMap(w -> w.track().stream()).toList())
+        SunCaution.of(model, windows.stream().flatMap(w -> w.track().stream()).toList())
                 .ifPresent(console::say);
         return 0;
     }

@@ -78,9 +78,14 @@ final class NightTable {
         t.number("altitude_deg", "deg", 2, "of the centre, without refraction", Row::altitudeDeg);
         t.number("azimuth_deg", "deg", 2, "from north through east", Row::azimuthDeg);
         t.text("note", "why something does not happen", r -> r.note().isEmpty() ? null : r.note());
-        t.text("ephemeris", "planetary ephemeris", r -> night.ground().sky().ephemeris().name());
-        t.text("leap_seconds", "table of leap seconds used", r -> leapSeconds.saidOf(
-                r.time().orElse(night.span().from())));
+        t.text(
+                "ephemeris",
+                "planetary ephemeris",
+                r -> night.ground().sky().ephemeris().name());
+        t.text(
+                "leap_seconds",
+                "table of leap seconds used",
+                r -> leapSeconds.saidOf(r.time().orElse(night.span().from())));
         return t.rows(rows);
     }
 
@@ -95,8 +100,7 @@ final class NightTable {
     }
 
     private Row windowRow(String event, GroundView view, String note) {
-        return new Row(
-                Optional.of(view.time()), planet.id(), event, null, view.altitudeDeg(), view.azimuthDeg(), note);
+        return new Row(Optional.of(view.time()), planet.id(), event, null, view.altitudeDeg(), view.azimuthDeg(), note);
     }
 
     private void addMissing(List<Row> rows, GroundCourse sun, GroundCourse course, List<DarkWindow> windows) {
@@ -111,8 +115,7 @@ final class NightTable {
                     .ifPresent(e -> rows.add(Row.missing(
                             "sun",
                             "astronomical dusk",
-                            String.format(
-                                    Locale.ROOT, "the Sun goes down to %.1f deg only", e.altitudeDeg()))));
+                            String.format(Locale.ROOT, "the Sun goes down to %.1f deg only", e.altitudeDeg()))));
         }
         if (course.neverUp()) {
             rows.add(Row.missing(planet.id(), "rise", planet.label() + " never rises"));
@@ -135,7 +138,9 @@ final class NightTable {
                                 site.latDeg(),
                                 site.lonEastDeg(),
                                 site.heightM()))
-                .fact("night", night.span().from().iso(0) + " to " + night.span().to().iso(0))
+                .fact(
+                        "night",
+                        night.span().from().iso(0) + " to " + night.span().to().iso(0))
                 .fact("window", wanted)
                 .fact("horizon", "flat; rising and setting with 34' of refraction, whose scatter is in sigma_s");
     }
@@ -154,11 +159,17 @@ final class NightTable {
                 "arcsec",
                 2,
                 String.format(
-                        Locale.ROOT, "how much higher %.0f nm is seen than %.0f nm", colours.shortNm(), colours.longNm()),
+                        Locale.ROOT,
+                        "how much higher %.0f nm is seen than %.0f nm",
+                        colours.shortNm(),
+                        colours.longNm()),
                 v -> v.dispersionArcsec(colours.shortNm(), colours.longNm()));
         t.number("sun_altitude_deg", "deg", 2, "Sun's centre, without refraction", GroundView::sunAltitudeDeg);
         t.text("twilight", "how light it is", v -> v.twilight().word());
-        t.text("ephemeris", "planetary ephemeris", v -> night.ground().sky().ephemeris().name());
+        t.text(
+                "ephemeris",
+                "planetary ephemeris",
+                v -> night.ground().sky().ephemeris().name());
         t.text("leap_seconds", "table of leap seconds used", v -> leapSeconds.saidOf(v.time()));
         return t.rows(windows.stream().flatMap(w -> w.track().stream()).toList());
     }

@@ -28,7 +28,8 @@ final class RangeOptions {
         UtcTime first = time("--from", from, services);
         UtcTime last = time("--to", to, services);
         if (last.compareTo(first) <= 0) {
-            throw new UsageException("the range from " + first + " to " + last + " does not run forward; exchange the two");
+            throw new UsageException(
+                    "the range from " + first + " to " + last + " does not run forward; exchange the two");
         }
         return new TimeSpan(first, last);
     }

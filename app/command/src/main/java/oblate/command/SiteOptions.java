@@ -51,8 +51,7 @@ final class SiteOptions {
                             + (sites.isEmpty()
                                     ? "it has none: add one with oblate site add"
                                     : Nearest.hint(
-                                            site,
-                                            sites.stream().map(Site::name).toList())))));
+                                            site, sites.stream().map(Site::name).toList())))));
         }
     }
 

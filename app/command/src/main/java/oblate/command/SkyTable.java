@@ -35,7 +35,9 @@ final class SkyTable {
         table.fact("observer", "Earth's centre")
                 .fact("central meridian", "geometric, no phase correction")
                 .fact("longitudes", "planetographic, counted as lon_positive says");
-        rows.stream().findFirst().ifPresent(r -> table.fact("ephemeris", r.disc().ephemeris()));
+        rows.stream()
+                .findFirst()
+                .ifPresent(r -> table.fact("ephemeris", r.disc().ephemeris()));
         Discs t = new Discs(table);
         place(t);
         subPoint(t, "sub_earth", ApparentDisc::subEarth);
@@ -52,8 +54,7 @@ final class SkyTable {
             table.text(name, description, r -> value.apply(r.disc()));
         }
 
-        void number(
-                String name, String unit, int decimals, String description, Function<ApparentDisc, Object> value) {
+        void number(String name, String unit, int decimals, String description, Function<ApparentDisc, Object> value) {
             table.number(name, unit, decimals, description, r -> value.apply(r.disc()));
         }
     }
@@ -80,14 +81,16 @@ final class SkyTable {
                 "arcsec",
                 3,
                 String.format(
-                        Locale.ROOT, "how much higher %.0f nm is seen than %.0f nm", colours.shortNm(), colours.longNm()),
+                        Locale.ROOT,
+                        "how much higher %.0f nm is seen than %.0f nm",
+                        colours.shortNm(),
+                        colours.longNm()),
                 v -> v.dispersionArcsec(colours.shortNm(), colours.longNm()));
         over(t, "sun_altitude_deg", "deg", 4, "Sun's centre, without refraction", GroundView::sunAltitudeDeg);
         over(t, "sun_separation_deg", "deg", 2, "angle planet to Sun", GroundView::sunSeparationDeg);
-        t.text(
-                "twilight",
-                "day, civil, nautical, astronomical, night",
-                r -> r.ground().map(v -> v.twilight().word()).orElse(null));
+        t.text("twilight", "day, civil, nautical, astronomical, night", r -> r.ground()
+                .map(v -> v.twilight().word())
+                .orElse(null));
         over(t, "ra_topocentric_deg", "deg", 6, "right ascension of date, from the site", GroundView::raDeg);
         over(t, "dec_topocentric_deg", "deg", 6, "declination of date, from the site", GroundView::decDeg);
         over(t, "distance_topocentric_au", "AU", 8, "distance from the site", GroundView::distanceAu);
@@ -164,8 +167,7 @@ final class SkyTable {
         t.text("ephemeris", "planetary ephemeris", ApparentDisc::ephemeris);
     }
 
-    private static void ring(
-            Discs t, String name, String unit, int decimals, Function<RingAspect, Double> value) {
+    private static void ring(Discs t, String name, String unit, int decimals, Function<RingAspect, Double> value) {
         t.number(name, unit, decimals, "rings", d -> d.rings().map(value).orElse(null));
     }
 
@@ -176,7 +178,8 @@ final class SkyTable {
         columns.add(new Column("quantity", "quantity", "", "", "what", -1));
         columns.add(new Column("unit", "unit", "", "", "unit", -1));
         for (int i = 0; i < instants.size(); i++) {
-            columns.add(new Column("value_" + (i + 1), instants.get(i).disc().time().iso(), "", "", "value", -1));
+            columns.add(
+                    new Column("value_" + (i + 1), instants.get(i).disc().time().iso(), "", "", "value", -1));
         }
         List<List<Object>> lines = new ArrayList<>();
         for (int c = 1; c < wide.columns().size(); c++) {

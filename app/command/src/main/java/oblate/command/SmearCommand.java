@@ -92,8 +92,7 @@ final class SmearCommand implements Callable<Integer> {
         for (String text : wanted) {
             try {
                 UtcTime middle = UtcTime.parse(text, sky.leapSeconds());
-                double lat =
-                        latDeg == null ? sky.disc(model, middle).subEarth().latGraphicDeg() : latDeg;
+                double lat = latDeg == null ? sky.disc(model, middle).subEarth().latGraphicDeg() : latDeg;
                 RotationSystem of = system == null ? model.customarySystem(lat) : PlanetChoice.system(model, system);
                 rows.add(RotationSmear.at(sky, model, of, middle, lat));
             } catch (ProblemException e) {
@@ -110,7 +109,8 @@ final class SmearCommand implements Callable<Integer> {
     private void checkNumbers() {
         boolean hasLimit = maxPx != null || maxArcsec != null || maxDeg != null;
         if (seconds == null && !hasLimit) {
-            throw new UsageException("say how long the capture is with --seconds, or what smear is bearable with --max-px");
+            throw new UsageException(
+                    "say how long the capture is with --seconds, or what smear is bearable with --max-px");
         }
         checkRange("--seconds", seconds, LONGEST_S, "s, up to a day");
         checkRange("--scale", scaleArcsecPerPx, 100, "arcsec per pixel, up to 100");

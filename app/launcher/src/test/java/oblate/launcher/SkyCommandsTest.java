@@ -48,8 +48,8 @@ class SkyCommandsTest {
     @Test
     void aSiteAddsItsColumnsByCoordinatesAndByName() {
         CommandRun centre = run("sky", "jupiter", "--at", "2024-12-07T20:00:00Z", "--format", "csv");
-        CommandRun byNumbers = run(
-                "sky", "jupiter", "--at", "2024-12-07T20:00:00Z", "--site", "48.2,16.3,170", "--format", "csv");
+        CommandRun byNumbers =
+                run("sky", "jupiter", "--at", "2024-12-07T20:00:00Z", "--site", "48.2,16.3,170", "--format", "csv");
         assertThat(byNumbers.status()).isZero();
         CSVRecord row = byNumbers.rows().get(0);
         assertThat(row.get("sub_earth_lon_sys2_deg"))
@@ -62,14 +62,41 @@ class SkyCommandsTest {
         assertThat(Math.abs(number(row, "dec_topocentric_deg") - number(row, "dec_apparent_deg")))
                 .isBetween(1e-5, 2.2 / 3600);
         Path archive = work.resolve("season");
-        assertThat(run("site", "add", "back garden", "--archive", archive.toString(), "--lat", "48.2", "--lon", "16.3", "--height", "170")
+        assertThat(run(
+                                "site",
+                                "add",
+                                "back garden",
+                                "--archive",
+                                archive.toString(),
+                                "--lat",
+                                "48.2",
+                                "--lon",
+                                "16.3",
+                                "--height",
+                                "170")
                         .status())
                 .isZero();
         CommandRun byName = run(
-                "sky", "jupiter", "--at", "2024-12-07T20:00:00Z", "--site", "Back Garden", "--archive", archive.toString(), "--format", "csv");
+                "sky",
+                "jupiter",
+                "--at",
+                "2024-12-07T20:00:00Z",
+                "--site",
+                "Back Garden",
+                "--archive",
+                archive.toString(),
+                "--format",
+                "csv");
         assertThat(byName.out()).isEqualTo(byNumbers.out());
         CommandRun unknown = run(
-                "sky", "jupiter", "--at", "2024-12-07T20:00:00Z", "--site", "back gardn", "--archive", archive.toString());
+                "sky",
+                "jupiter",
+                "--at",
+                "2024-12-07T20:00:00Z",
+                "--site",
+                "back gardn",
+                "--archive",
+                archive.toString());
         assertThat(unknown.status()).isEqualTo(2);
         assertThat(unknown.sentences()).singleElement().asString().contains("did you mean back garden");
     }
@@ -82,7 +109,17 @@ class SkyCommandsTest {
                         .get(0),
                 "dispersion_arcsec");
         double wide = number(
-                run("sky", "mars", "--at", "2025-01-16T20:00:00Z", "--site", "40,0", "--wavelengths", "400,700", "--format", "csv")
+                run(
+                                "sky",
+                                "mars",
+                                "--at",
+                                "2025-01-16T20:00:00Z",
+                                "--site",
+                                "40,0",
+                                "--wavelengths",
+                                "400,700",
+                                "--format",
+                                "csv")
                         .rows()
                         .get(0),
                 "dispersion_arcsec");
@@ -99,11 +136,19 @@ class SkyCommandsTest {
                 .contains("sun set", "sun civil dusk", "jupiter transit", "jupiter window begins", "jupiter set");
         assertThat(night.rows()).extracting(r -> r.get("time_utc")).isSorted();
         CommandRun bright = run("night", "venus", "--date", "2024-06-10", "--site", "78.2,15.6,10", "--format", "csv");
-        assertThat(bright.rows())
-                .extracting(r -> r.get("note"))
-                .contains("the Sun does not set", "Venus never sets");
+        assertThat(bright.rows()).extracting(r -> r.get("note")).contains("the Sun does not set", "Venus never sets");
         CommandRun track = run(
-                "night", "jupiter", "--date", "2024-12-07", "--site", "48.2,16.3", "--track", "--step", "60", "--format", "json");
+                "night",
+                "jupiter",
+                "--date",
+                "2024-12-07",
+                "--site",
+                "48.2,16.3",
+                "--track",
+                "--step",
+                "60",
+                "--format",
+                "json");
         assertThat(track.status()).isZero();
         assertThat(track.out()).contains("dispersion_arcsec", "2024-12-07T18:");
         CommandRun none = run("night", "saturn", "--date", "2024-03-01", "--site", "48.2,16.3", "--format", "csv");
@@ -123,7 +168,18 @@ class SkyCommandsTest {
     })
     void crossingsAreConfirmedByTheCentralMeridian(String planet, String system, String from, String to) {
         CommandRun run = run(
-                "crossings", planet, "--lon", "123.4", "--system", system, "--from", from, "--to", to, "--format", "csv");
+                "crossings",
+                planet,
+                "--lon",
+                "123.4",
+                "--system",
+                system,
+                "--from",
+                from,
+                "--to",
+                to,
+                "--format",
+                "csv");
         assertThat(run.status()).as(run.err()).isZero();
         assertThat(run.rows()).hasSizeGreaterThan(1);
         String column = system.equals("iau") ? "sub_earth_lon_deg" : "sub_earth_lon_sys" + system + "_deg";
@@ -143,14 +199,35 @@ class SkyCommandsTest {
     @Tag("truth")
     void crossingsOfJupiterCarryTheErrorIntoMinutesAndSayWhatCanBeSeen() {
         CommandRun run = ranged(
-                "crossings", "jupiter", "--lon", "42", "--system", "II", "--sigma", "1.5", "--site", "48.2,16.3,170", "--format", "csv");
+                "crossings",
+                "jupiter",
+                "--lon",
+                "42",
+                "--system",
+                "II",
+                "--sigma",
+                "1.5",
+                "--site",
+                "48.2,16.3,170",
+                "--format",
+                "csv");
         assertThat(run.status()).isZero();
         assertThat(run.rows()).hasSize(5);
         assertThat(run.rows()).extracting(r -> r.get("observable")).containsExactly("no", "no", "yes", "no", "yes");
         // one degree is 1.65 min
         assertThat(run.rows()).extracting(r -> r.get("sigma_min")).containsOnly("2.5");
         CommandRun seen = ranged(
-                "crossings", "jupiter", "--lon", "42", "--system", "2", "--site", "48.2,16.3,170", "--observable", "--format", "csv");
+                "crossings",
+                "jupiter",
+                "--lon",
+                "42",
+                "--system",
+                "2",
+                "--site",
+                "48.2,16.3,170",
+                "--observable",
+                "--format",
+                "csv");
         assertThat(seen.rows()).hasSize(2);
     }
 
@@ -159,15 +236,30 @@ class SkyCommandsTest {
     @Tag("truth")
     void smearOfJupiterAndItsLongestCapture() {
         CommandRun run = run(
-                "smear", "jupiter", "--seconds", "120", "--scale", "0.1", "--max-px", "1", "--system", "3", "--lat", "0", "--at", "2024-12-07T20:00:00Z", "--format", "csv");
+                "smear",
+                "jupiter",
+                "--seconds",
+                "120",
+                "--scale",
+                "0.1",
+                "--max-px",
+                "1",
+                "--system",
+                "3",
+                "--lat",
+                "0",
+                "--at",
+                "2024-12-07T20:00:00Z",
+                "--format",
+                "csv");
         assertThat(run.status()).as(run.err()).isZero();
         CSVRecord row = run.rows().get(0);
         assertThat(number(row, "smear_deg")).isCloseTo(1.209, within(0.001));
         assertThat(number(row, "smear_km")).isCloseTo(2 * 754, within(2.0));
         assertThat(number(row, "smear_px")).isCloseTo(10 * number(row, "smear_arcsec"), within(0.01));
         assertThat(number(row, "longest_s")).isCloseTo(23.6, within(0.3));
-        CommandRun uranus = run(
-                "smear", "uranus", "--seconds", "600", "--at", "2024-12-07T20:00:00Z", "--format", "csv");
+        CommandRun uranus =
+                run("smear", "uranus", "--seconds", "600", "--at", "2024-12-07T20:00:00Z", "--format", "csv");
         CSVRecord sky = run("sky", "uranus", "--at", "2024-12-07T20:00:00Z", "--format", "csv")
                 .rows()
                 .get(0);
@@ -182,7 +274,8 @@ class SkyCommandsTest {
         CommandRun day = run("sky", "venus", "--at", "2024-06-10T11:00:00Z", "--site", "48.2,16.3,170");
         assertThat(day.status()).isZero();
         assertThat(day.sentences()).singleElement().asString().startsWith("Caution:");
-        assertThat(run("sky", "venus", "--at", "2024-06-10T23:00:00Z", "--site", "48.2,16.3,170").sentences())
+        assertThat(run("sky", "venus", "--at", "2024-06-10T23:00:00Z", "--site", "48.2,16.3,170")
+                        .sentences())
                 .isEmpty();
     }
 
@@ -190,7 +283,14 @@ class SkyCommandsTest {
     void pastTheLeapSecondsTheResultSaysSo() {
         for (String command : List.of("sky", "moons")) {
             CommandRun run = run(
-                    command, "jupiter", "--at", "2024-12-07T20:00:00Z", "--at", "2031-03-24T21:05:30Z", "--format", "csv");
+                    command,
+                    "jupiter",
+                    "--at",
+                    "2024-12-07T20:00:00Z",
+                    "--at",
+                    "2031-03-24T21:05:30Z",
+                    "--format",
+                    "csv");
             assertThat(run.rows().get(0).get("leap_seconds")).isEqualTo("bundled, complete to 2026-06-28");
             assertThat(run.rows().get(run.rows().size() - 1).get("leap_seconds"))
                     .contains("past 2026-06-28", "69.184 s");
@@ -214,14 +314,87 @@ class SkyCommandsTest {
                 List.of("night", "jupiter", "--date", "2024-12-07", "--site", "40,0", "--step", "0"),
                 List.of("night", "jupiter", "--date", "2024-12-07", "--site", "40,0", "--min-altitude", "95"),
                 List.of("crossings", "jupiter", "--lon", "42", "--system", "2", "--from", at, "--to", at),
-                List.of("crossings", "jupiter", "--lon", "42", "--system", "2", "--from", at, "--to", "2024-12-01T00:00:00Z"),
-                List.of("crossings", "jupiter", "--lon", "42", "--system", "2", "--from", at, "--to", "2024-12-08T23:59:61Z"),
-                List.of("crossings", "jupiter", "--lon", "42", "--system", "2", "--from", "2024-12-07T20:00", "--to", at),
+                List.of(
+                        "crossings",
+                        "jupiter",
+                        "--lon",
+                        "42",
+                        "--system",
+                        "2",
+                        "--from",
+                        at,
+                        "--to",
+                        "2024-12-01T00:00:00Z"),
+                List.of(
+                        "crossings",
+                        "jupiter",
+                        "--lon",
+                        "42",
+                        "--system",
+                        "2",
+                        "--from",
+                        at,
+                        "--to",
+                        "2024-12-08T23:59:61Z"),
+                List.of(
+                        "crossings",
+                        "jupiter",
+                        "--lon",
+                        "42",
+                        "--system",
+                        "2",
+                        "--from",
+                        "2024-12-07T20:00",
+                        "--to",
+                        at),
                 List.of("crossings", "jupiter", "--lon", "42", "--from", at, "--to", "2024-12-09T00:00:00Z"),
-                List.of("crossings", "jupiter", "--lon", "420", "--system", "2", "--from", at, "--to", "2024-12-09T00:00:00Z"),
-                List.of("crossings", "jupiter", "--lon", "42", "--system", "4", "--from", at, "--to", "2024-12-09T00:00:00Z"),
-                List.of("crossings", "jupiter", "--lon", "42", "--system", "2", "--sigma", "-1", "--from", at, "--to", "2024-12-09T00:00:00Z"),
-                List.of("crossings", "jupiter", "--lon", "42", "--system", "2", "--observable", "--from", at, "--to", "2024-12-09T00:00:00Z"),
+                List.of(
+                        "crossings",
+                        "jupiter",
+                        "--lon",
+                        "420",
+                        "--system",
+                        "2",
+                        "--from",
+                        at,
+                        "--to",
+                        "2024-12-09T00:00:00Z"),
+                List.of(
+                        "crossings",
+                        "jupiter",
+                        "--lon",
+                        "42",
+                        "--system",
+                        "4",
+                        "--from",
+                        at,
+                        "--to",
+                        "2024-12-09T00:00:00Z"),
+                List.of(
+                        "crossings",
+                        "jupiter",
+                        "--lon",
+                        "42",
+                        "--system",
+                        "2",
+                        "--sigma",
+                        "-1",
+                        "--from",
+                        at,
+                        "--to",
+                        "2024-12-09T00:00:00Z"),
+                List.of(
+                        "crossings",
+                        "jupiter",
+                        "--lon",
+                        "42",
+                        "--system",
+                        "2",
+                        "--observable",
+                        "--from",
+                        at,
+                        "--to",
+                        "2024-12-09T00:00:00Z"),
                 List.of("smear", "jupiter", "--at", at),
                 List.of("smear", "jupiter", "--at", at, "--seconds", "-3"),
                 List.of("smear", "jupiter", "--at", at, "--seconds", "120", "--max-px", "1"),
@@ -232,7 +405,8 @@ class SkyCommandsTest {
             assertThat(run.out()).as(words.toString()).isEmpty();
             assertThat(run.err()).doesNotContain("Exception");
         }
-        assertThat(run("night", "jupiter", "--date", "2024-12-07", "--site", "40,0", "--after", "nautcal").err())
+        assertThat(run("night", "jupiter", "--date", "2024-12-07", "--site", "40,0", "--after", "nautcal")
+                        .err())
                 .contains("did you mean nautical");
     }
 
@@ -251,8 +425,26 @@ class SkyCommandsTest {
                 List.of("smear", "mars", "--seconds", "60", "--at", "2024-12-07T20:00:00"),
                 List.of("smear", "uranus", "--seconds", "60", "--lat", "-89", "--at", "2024-12-07T20:00:00Z"),
                 List.of("night", "mars", "--date", "2099-01-01", "--site", "40,0"),
-                List.of("crossings", "jupiter", "--lon", "42", "--system", "2", "--from", "1970-01-01T00:00:00Z", "--to", "2050-01-01T00:00:00Z"),
-                List.of("crossings", "mars", "--lon", "42", "--from", "2059-12-01T00:00:00Z", "--to", "2060-12-01T00:00:00Z"))) {
+                List.of(
+                        "crossings",
+                        "jupiter",
+                        "--lon",
+                        "42",
+                        "--system",
+                        "2",
+                        "--from",
+                        "1970-01-01T00:00:00Z",
+                        "--to",
+                        "2050-01-01T00:00:00Z"),
+                List.of(
+                        "crossings",
+                        "mars",
+                        "--lon",
+                        "42",
+                        "--from",
+                        "2059-12-01T00:00:00Z",
+                        "--to",
+                        "2060-12-01T00:00:00Z"))) {
             CommandRun run = run(words.toArray(String[]::new));
             assertThat(run.status()).as(words + ": " + run.err()).isEqualTo(1);
             assertThat(run.sentences()).as(words.toString()).hasSize(1);

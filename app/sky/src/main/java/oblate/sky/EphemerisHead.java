@@ -38,9 +38,10 @@ final class EphemerisHead {
         this.fileName = fileName;
         this.bytes = bytes;
         // The number of the ephemeris is a small whole number in the right byte order only.
-        bytes.order(isSmall(bytes.order(ByteOrder.BIG_ENDIAN).getInt(NUMBER_AT))
-                ? ByteOrder.BIG_ENDIAN
-                : ByteOrder.LITTLE_ENDIAN);
+        bytes.order(
+                isSmall(bytes.order(ByteOrder.BIG_ENDIAN).getInt(NUMBER_AT))
+                        ? ByteOrder.BIG_ENDIAN
+                        : ByteOrder.LITTLE_ENDIAN);
         checkNumbers();
         for (int body = 1; body <= EphemerisLayout.BODIES; body++) {
             checkBody(body);

@@ -72,8 +72,7 @@ public final class GroundNight {
         Function<UtcTime, Vec3> sun = ground::sunDirection;
         List<GroundEvent> events = new ArrayList<>(meridian(sun));
         events.addAll(level(sun, Twilight.DAY.lowestDeg(), GroundEvent.Kind.RISE, GroundEvent.Kind.SET));
-        events.addAll(level(
-                sun, Twilight.CIVIL.lowestDeg(), GroundEvent.Kind.CIVIL_DAWN, GroundEvent.Kind.CIVIL_DUSK));
+        events.addAll(level(sun, Twilight.CIVIL.lowestDeg(), GroundEvent.Kind.CIVIL_DAWN, GroundEvent.Kind.CIVIL_DUSK));
         events.addAll(level(
                 sun, Twilight.NAUTICAL.lowestDeg(), GroundEvent.Kind.NAUTICAL_DAWN, GroundEvent.Kind.NAUTICAL_DUSK));
         events.addAll(level(

@@ -132,14 +132,13 @@ public final class GroundSky {
     Vec3 direction(PlanetModel planet, UtcTime time) {
         Sighting seen = sky.sighting(planet, time);
         Turn toGround = Turn.NONE.thenZ(siderealRad(seen.earth()));
-        return turningEarth(
-                fromPlaceKm(toGround.apply(seen.earth().apparent(seen.toPlanetKm())), seen.toPlanetKm())
-                        .unit());
+        return turningEarth(fromPlaceKm(toGround.apply(seen.earth().apparent(seen.toPlanetKm())), seen.toPlanetKm())
+                .unit());
     }
 
     private Vec3 sunFromPlace(EarthView earth, Turn toGround) {
-        return turningEarth(
-                fromPlaceKm(toGround.apply(earth.apparentSun()), earth.toSunKm()).unit());
+        return turningEarth(fromPlaceKm(toGround.apply(earth.apparentSun()), earth.toSunKm())
+                .unit());
     }
 
     private Vec3 fromPlaceKm(Vec3 direction, Vec3 fromCentreKm) {

@@ -27,8 +27,8 @@ final class LeapSecondFile {
     private static final int MAX_BYTES = 1 << 20;
     private static final Pattern EXPIRY_WORDS =
             Pattern.compile("#\\s*File expires on:?\\s+(\\d{1,2} [A-Za-z]+ \\d{4})\\s*");
-    private static final DateTimeFormatter DAY_IN_WORDS = DateTimeFormatter.ofPattern("d MMMM uuuu", Locale.ENGLISH)
-            .withResolverStyle(ResolverStyle.STRICT);
+    private static final DateTimeFormatter DAY_IN_WORDS =
+            DateTimeFormatter.ofPattern("d MMMM uuuu", Locale.ENGLISH).withResolverStyle(ResolverStyle.STRICT);
     private static final LocalDate FIRST = LocalDate.of(1972, 1, 1);
 
     private final String name;

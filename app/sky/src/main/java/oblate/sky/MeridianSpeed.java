@@ -9,8 +9,7 @@ final class MeridianSpeed {
 
     /** Degrees per minute, positive on every planet, from the meridians five minutes before and after. */
     static double degPerMin(Sky sky, PlanetModel planet, RotationSystem system, UtcTime time) {
-        double before =
-                sky.disc(planet, time.plusClockSeconds(-HALF_S)).centralMeridianDeg(system);
+        double before = sky.disc(planet, time.plusClockSeconds(-HALF_S)).centralMeridianDeg(system);
         double after = sky.disc(planet, time.plusClockSeconds(HALF_S)).centralMeridianDeg(system);
         return Math.abs(Math.IEEEremainder(after - before, 360)) / (2 * HALF_S / 60);
     }

@@ -10,8 +10,7 @@ package oblate.sky;
  * @param sigmaDeg standard error of the longitude at the epoch (deg)
  * @param sigmaDegPerDay standard error of the growth (deg per day), independent of the longitude's
  */
-public record MovingLongitude(
-        double lonDeg, double degPerDay, UtcTime epoch, double sigmaDeg, double sigmaDegPerDay) {
+public record MovingLongitude(double lonDeg, double degPerDay, UtcTime epoch, double sigmaDeg, double sigmaDegPerDay) {
 
     /** One that stands, with a standard error (deg). */
     public static MovingLongitude fixed(double lonDeg, double sigmaDeg) {

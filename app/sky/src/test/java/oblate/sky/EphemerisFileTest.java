@@ -54,7 +54,9 @@ class EphemerisFileTest {
             Ephemeris read = Ephemeris.read(write("any." + big, shape.bytes()));
             for (double day = -14600; day < 21900; day += 1234.567) {
                 for (int body : new int[] {1, 2, 3, 4, 5, 6, 7, 8, 9, 10, 11}) {
-                    assertThat(read.bodyKm(body, day).minus(BUNDLED.bodyKm(body, day)).norm())
+                    assertThat(read.bodyKm(body, day)
+                                    .minus(BUNDLED.bodyKm(body, day))
+                                    .norm())
                             .isLessThan(1e-5);
                 }
             }
@@ -122,8 +124,8 @@ class EphemerisFileTest {
     @Test
     void aFileBeyondTheBundledSpanExtendsTheSky() throws IOException {
         // 55,008 days later: 2110 to 2210, an invented future
-        Ephemeris later =
-                Ephemeris.read(write("later.499", new JplFile().number(499).later(32 * 1719).bytes()));
+        Ephemeris later = Ephemeris.read(
+                write("later.499", new JplFile().number(499).later(32 * 1719).bytes()));
         Sky sky = Sky.of(later, LeapSeconds.bundled());
         ApparentDisc disc = sky.disc(GroundSkyTest.body(5), UtcTime.parse("2150-06-01T00:00:00Z"));
         assertThat(disc.ephemeris()).isEqualTo("DE499");
@@ -158,7 +160,8 @@ class EphemerisFileTest {
     @Test
     void filesThatLieAreRefusedInOneSentence() throws IOException {
         byte[] good = new JplFile().only(0, 60).bytes();
-        assertThat(Ephemeris.read(write("good", good)).lastTdbDay()).isCloseTo(BUNDLED.firstTdbDay() + 1920, within(1e-9));
+        assertThat(Ephemeris.read(write("good", good)).lastTdbDay())
+                .isCloseTo(BUNDLED.firstTdbDay() + 1920, within(1e-9));
         refused(Arrays.copyOf(good, good.length - 8), "ends after record");
         refused(put(good, 8 * (818 * 5 + 100), Double.NaN), "NaN");
         refused(put(good, 8 * (818 * 5 + 100), Double.POSITIVE_INFINITY), "Infinity");

@@ -26,7 +26,8 @@ class GroundNightTest {
     @Test
     @Tag("truth")
     void handbookExampleOfRisingTransitAndSetting() {
-        // mean noon at the site is 16:44 UTC: the setting of March 20 belongs to the night of the 19th, the transit to that of the 20th
+        // mean noon at the site is 16:44 UTC: the setting of March 20 belongs to the night of the 19th, the transit to
+        // that of the 20th
         GroundCourse before = night(42.3333, -71.0833, "1988-03-19").planet(VENUS);
         GroundCourse after = night(42.3333, -71.0833, "1988-03-20").planet(VENUS);
         assertThat(hours(before, GroundEvent.Kind.SET, "1988-03-20")).isCloseTo(24 * 0.12130, within(0.004));
@@ -93,8 +94,8 @@ class GroundNightTest {
             boolean up = false;
             for (int minute = 0; minute <= 1440; minute++) {
                 UtcTime time = night.span().from().plusClockSeconds(60.0 * minute);
-                boolean now = night.ground().altitudeDeg(night.ground().direction(VENUS, time))
-                        >= GroundNight.HORIZON_DEG;
+                boolean now =
+                        night.ground().altitudeDeg(night.ground().direction(VENUS, time)) >= GroundNight.HORIZON_DEG;
                 walked += minute > 0 && now != up ? 1 : 0;
                 up = now;
             }
@@ -117,11 +118,15 @@ class GroundNightTest {
         }
         double shortestS = 86400;
         for (int i = 1; i < upsAndDowns.size(); i++) {
-            assertThat(upsAndDowns.get(i).kind()).isNotEqualTo(upsAndDowns.get(i - 1).kind());
+            assertThat(upsAndDowns.get(i).kind())
+                    .isNotEqualTo(upsAndDowns.get(i - 1).kind());
             if (upsAndDowns.get(i).kind() == GroundEvent.Kind.SET) {
                 shortestS = Math.min(
                         shortestS,
-                        upsAndDowns.get(i).time().clockSecondsSince(upsAndDowns.get(i - 1).time()));
+                        upsAndDowns
+                                .get(i)
+                                .time()
+                                .clockSecondsSince(upsAndDowns.get(i - 1).time()));
             }
         }
         assertThat(shortestS).isBetween(60.0, 75 * 60.0);

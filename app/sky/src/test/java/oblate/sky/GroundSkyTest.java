@@ -100,8 +100,7 @@ class GroundSkyTest {
     }
 
     private static GroundView at(double altitudeDeg, double heightM) {
-        return new GroundView(
-                new UtcTime(20000, 0), 0, 0, 0, 5, altitudeDeg, 180, 0, -30, 120, Air.standard(heightM));
+        return new GroundView(new UtcTime(20000, 0), 0, 0, 0, 5, altitudeDeg, 180, 0, -30, 120, Air.standard(heightM));
     }
 
     /** Refraction and dispersion in 15 °C, 1013 hPa as computed for a trade handbook with a model of the SOFA type. */
@@ -208,7 +207,15 @@ class GroundSkyTest {
     /** Limits of the twilights as almanacs define them. */
     @ParameterizedTest
     @Tag("truth")
-    @CsvSource({"10, DAY", "-0.8, DAY", "-0.9, CIVIL", "-6.1, NAUTICAL", "-12.1, ASTRONOMICAL", "-18.1, NIGHT", "-90, NIGHT"})
+    @CsvSource({
+        "10, DAY",
+        "-0.8, DAY",
+        "-0.9, CIVIL",
+        "-6.1, NAUTICAL",
+        "-12.1, ASTRONOMICAL",
+        "-18.1, NIGHT",
+        "-90, NIGHT"
+    })
     void twilightByTheSunsAltitude(double sunAltitudeDeg, Twilight light) {
         assertThat(Twilight.of(sunAltitudeDeg)).isEqualTo(light);
     }

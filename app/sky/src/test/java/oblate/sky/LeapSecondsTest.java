@@ -87,15 +87,14 @@ class LeapSecondsTest {
             + "#h\tafc03691 8ff53838 42080ba1 cdd22f1 48192c10\n";
 
     /** The same without a hash, with the leap second of 2017 and an invented one of 2028, until 2029. */
-    static final String NEWER_LIST = LIST_OF_2016
-            .replaceAll("#h.*\n", "")
-            .replace("#@\t3691872000", "#@\t4070908800")
+    static final String NEWER_LIST = LIST_OF_2016.replaceAll("#h.*\n", "").replace("#@\t3691872000", "#@\t4070908800")
             + "3692217600\t37\n4039286400 38 # 1 Jan 2028, invented\n";
 
     /** The form of the Earth rotation service's file Leap_Second.dat, with its figures of 2018; only the last ones differ from the list's. */
     static String datOf2018() {
-        StringBuilder text = new StringBuilder("#  Updated through IERS Bulletin 56 issued in July 2018\n"
-                + "#  File expires on 28 June 2019\n#\n#    MJD        Date        TAI-UTC (s)\n#           day month year\n");
+        StringBuilder text = new StringBuilder(
+                "#  Updated through IERS Bulletin 56 issued in July 2018\n"
+                        + "#  File expires on 28 June 2019\n#\n#    MJD        Date        TAI-UTC (s)\n#           day month year\n");
         LeapSeconds.bundled().wholeSteps().forEach((day, offset) -> {
             LocalDate date = LocalDate.ofEpochDay(day);
             text.append(String.format(

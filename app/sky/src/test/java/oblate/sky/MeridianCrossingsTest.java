@@ -83,8 +83,7 @@ class MeridianCrossingsTest {
         expected = (int) Math.floor((start + wound) / 360);
         assertThat(found).hasSize(expected).hasSizeGreaterThan(5);
         for (MeridianCrossing crossing : found) {
-            double off = Math.IEEEremainder(
-                    SKY.disc(planet, crossing.time()).centralMeridianDeg(system) - 123.4, 360);
+            double off = Math.IEEEremainder(SKY.disc(planet, crossing.time()).centralMeridianDeg(system) - 123.4, 360);
             // to a second of time
             assertThat(Math.abs(off) / crossing.degPerMin() * 60).isLessThan(0.05);
             assertThat(crossing.degPerMin()).isPositive();
@@ -99,7 +98,10 @@ class MeridianCrossingsTest {
     void crossingsOfSystemTwoFollowItsPeriod() {
         List<MeridianCrossing> found = crossings(
                 turning(5, 870.27), MovingLongitude.fixed(42, 0), "2024-12-07T00:00:00Z", "2024-12-17T00:00:00Z");
-        double mean = found.get(found.size() - 1).time().clockSecondsSince(found.get(0).time()) / (found.size() - 1);
+        double mean = found.get(found.size() - 1)
+                        .time()
+                        .clockSecondsSince(found.get(0).time())
+                / (found.size() - 1);
         assertThat(mean).isCloseTo(9 * 3600 + 55 * 60 + 40.632, within(6.0));
         // one degree of longitude is 1.65 minutes
         assertThat(1 / found.get(0).degPerMin()).isCloseTo(1.6547, within(0.001));
@@ -123,8 +125,8 @@ class MeridianCrossingsTest {
     @Test
     void absurdRangesAndDriftsAreRefused() {
         PlanetModel planet = turning(5, 870.27);
-        assertThatThrownBy(() -> crossings(
-                        planet, MovingLongitude.fixed(1, 0), "1970-01-01T00:00:00Z", "2050-01-01T00:00:00Z"))
+        assertThatThrownBy(() ->
+                        crossings(planet, MovingLongitude.fixed(1, 0), "1970-01-01T00:00:00Z", "2050-01-01T00:00:00Z"))
                 .isInstanceOfSatisfying(
                         ProblemException.class, e -> assertThat(e.kind()).isEqualTo(SkyProblem.TOO_MANY_CROSSINGS));
         assertThatThrownBy(() -> crossings(
@@ -134,8 +136,8 @@ class MeridianCrossingsTest {
                         "2024-01-02T00:00:00Z"))
                 .isInstanceOfSatisfying(
                         ProblemException.class, e -> assertThat(e.kind()).isEqualTo(SkyProblem.DRIFT_TOO_FAST));
-        assertThatThrownBy(() -> crossings(
-                        planet, MovingLongitude.fixed(1, 0), "2059-12-01T00:00:00Z", "2060-12-01T00:00:00Z"))
+        assertThatThrownBy(() ->
+                        crossings(planet, MovingLongitude.fixed(1, 0), "2059-12-01T00:00:00Z", "2060-12-01T00:00:00Z"))
                 .isInstanceOfSatisfying(
                         ProblemException.class, e -> assertThat(e.kind()).isEqualTo(SkyProblem.OUTSIDE_EPHEMERIS));
     }

@@ -257,8 +257,7 @@ class OrekitAgreementTest {
                         vector, OREKIT.getFrames().getGCRF(), date);
                 GroundView ours = ground.view(planet, time);
                 double arcsec = 1 / 3600.0;
-                assertThat(ours.altitudeDeg())
-                        .isCloseTo(Math.toDegrees(theirs.getElevation()), within(0.8 * arcsec));
+                assertThat(ours.altitudeDeg()).isCloseTo(Math.toDegrees(theirs.getElevation()), within(0.8 * arcsec));
                 double azimuthOff = Math.IEEEremainder(ours.azimuthDeg() - Math.toDegrees(theirs.getAzimuth()), 360)
                         * Math.cos(theirs.getElevation());
                 assertThat(azimuthOff).isCloseTo(0, within(0.8 * arcsec));
@@ -269,7 +268,8 @@ class OrekitAgreementTest {
                 Vector3D fromSite = vector.subtract(site);
                 Vec3 date2 = turn.apply(new Vec3(fromSite.getX(), fromSite.getY(), fromSite.getZ()));
                 assertThat(ours.decDeg()).isCloseTo(date2.latDeg(), within(0.4 * arcsec));
-                assertThat(Math.IEEEremainder(ours.raDeg() - date2.lonDeg(), 360) * Math.cos(Math.toRadians(ours.decDeg())))
+                assertThat(Math.IEEEremainder(ours.raDeg() - date2.lonDeg(), 360)
+                                * Math.cos(Math.toRadians(ours.decDeg())))
                         .isCloseTo(0, within(0.4 * arcsec));
             }
         }

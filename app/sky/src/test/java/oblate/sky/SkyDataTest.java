@@ -35,8 +35,12 @@ class SkyDataTest {
 
     @Test
     void theHighestEphemerisAndTheLatestLeapSecondsAreUsed() throws IOException {
-        Files.write(ephemerides.resolve("a.421"), new JplFile().number(421).only(0, 50).bytes());
-        Files.write(ephemerides.resolve("b.440"), new JplFile().number(440).only(0, 50).bytes());
+        Files.write(
+                ephemerides.resolve("a.421"),
+                new JplFile().number(421).only(0, 50).bytes());
+        Files.write(
+                ephemerides.resolve("b.440"),
+                new JplFile().number(440).only(0, 50).bytes());
         Files.write(ephemerides.resolve(".hidden"), new byte[3]);
         Files.writeString(leapSeconds.resolve("leap-seconds.list"), LeapSecondsTest.NEWER_LIST);
         Files.writeString(leapSeconds.resolve("old.list"), LeapSecondsTest.LIST_OF_2016);
@@ -55,9 +59,13 @@ class SkyDataTest {
     void whatIsRefusedIsSaidAndTheNextBestIsUsed() throws IOException {
         byte[] whole = new JplFile().number(440).only(0, 50).bytes();
         Files.write(ephemerides.resolve("cut.440"), java.util.Arrays.copyOf(whole, 40_000));
-        Files.write(ephemerides.resolve("note.txt"), "not an ephemeris".getBytes(java.nio.charset.StandardCharsets.UTF_8));
-        Files.write(ephemerides.resolve("good.421"), new JplFile().number(421).only(0, 50).bytes());
-        Files.writeString(leapSeconds.resolve("leap-seconds.list"), LeapSecondsTest.LIST_OF_2016.replace("cdd22f1", "cdd22f2"));
+        Files.write(
+                ephemerides.resolve("note.txt"), "not an ephemeris".getBytes(java.nio.charset.StandardCharsets.UTF_8));
+        Files.write(
+                ephemerides.resolve("good.421"),
+                new JplFile().number(421).only(0, 50).bytes());
+        Files.writeString(
+                leapSeconds.resolve("leap-seconds.list"), LeapSecondsTest.LIST_OF_2016.replace("cdd22f1", "cdd22f2"));
         SkyData data = SkyData.in(settings);
         assertThat(data.ephemeris().name()).isEqualTo("DE421");
         assertThat(data.leapSeconds().isBundled()).isTrue();
