@@ -17,7 +17,7 @@ final class SunCaution {
             if (view.isSunDangerous() && view.altitudeDeg() > 0) {
                 return Optional.of(String.format(
                         Locale.ROOT,
-                        "Caution: at %s the Sun is up, %.0f deg from %s: it must never get into an unfiltered telescope or finder, not even while slewing (docs/cautions.md).",
+                        "Caution: at %s the Sun is up or about to rise, %.0f deg from %s: it must never get into an unfiltered telescope or finder, not even while slewing (docs/cautions.md).",
                         view.time().iso(0),
                         view.sunSeparationDeg(),
                         planet.label()));
