@@ -3,6 +3,7 @@ package oblate.bench;
 
 import java.util.concurrent.TimeUnit;
 import oblate.sky.ApparentDisc;
+import oblate.sky.DiscWatch;
 import oblate.sky.PlanetModel;
 import oblate.sky.Sky;
 import org.openjdk.jmh.annotations.Benchmark;
@@ -43,7 +44,7 @@ public class SkyBenchmark {
         }
     }
 
-    /** Each thread's own walk through the instants. */
+    /** Each thread's own walk through the instants, and its own watch. */
     @State(Scope.Thread)
     public static class Walk {
         /** Which instants. */
@@ -51,11 +52,13 @@ public class SkyBenchmark {
         public String dates;
 
         Dates times;
+        DiscWatch watch;
 
         /** Lays out the instants. */
         @Setup
-        public void setUp() {
+        public void setUp(Shared shared) {
             times = Dates.named(dates);
+            watch = shared.sky.watch(shared.model);
         }
     }
 
@@ -63,5 +66,29 @@ public class SkyBenchmark {
     @Benchmark
     public ApparentDisc singleDisc(Shared shared, Walk walk) {
         return shared.sky.disc(shared.model, walk.times.next());
+    }
+
+    /** A batch that keeps a record of each. */
+    @Benchmark
+    public ApparentDisc batchOfRecords(Walk walk) {
+        return walk.watch.look(walk.times.next()).disc();
+    }
+
+    /** A batch that reads every figure in place and keeps none. */
+    @Benchmark
+    public double batchInPlace(Walk walk) {
+        DiscWatch d = walk.watch.look(walk.times.next());
+        double sum = d.ttMinusUtcS() + d.raApparentDeg() + d.decApparentDeg() + d.distanceAu() + d.lightTimeS();
+        sum += d.sunDistanceAu() + d.elongationDeg() + d.diameterEquatorialArcsec() + d.diameterPolarArcsec();
+        sum += d.phaseAngleDeg() + d.illuminatedFraction() + d.northPolePaDeg() + d.northPolePaIcrfDeg();
+        sum += d.brightLimbPaDeg() + d.subEarthLatCentricDeg() + d.subEarthLatGraphicDeg();
+        sum += d.subSolarLatCentricDeg() + d.subSolarLatGraphicDeg();
+        for (int i = 0; i < d.planet().globe().systems().size(); i++) {
+            sum += d.subEarthLonDeg(i) + d.subSolarLonDeg(i);
+        }
+        if (d.planet().rings().isPresent()) {
+            sum += d.ringOuterSemiMajorArcsec() + d.ringOuterSemiMinorArcsec();
+        }
+        return sum;
     }
 }

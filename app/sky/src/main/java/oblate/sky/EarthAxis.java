@@ -13,9 +13,6 @@ import java.util.List;
  * tables would cost each start of the program a fifth of a second.
  */
 final class EarthAxis {
-    private static final int ARGUMENTS = 14;
-    private static final int LUNISOLAR = 5;
-
     /** l, l′, F, D, Ω: arc seconds; IERS Conventions (2010), eq. 5.43. */
     private static final double[][] DELAUNAY_ARCSEC = {
         {485868.249036, 1717915923.2178, 31.8792, 0.051635, -0.00024470},
@@ -38,7 +35,19 @@ final class EarthAxis {
         {0, 0.02438175, 0.00000538691}
     };
 
-    private final double[][] terms;
+    private static final double ARCSEC_PER_TURN = 1296000;
+
+    /** In arc seconds: Fukushima's and Williams' angles γ, φ, ψ, and the mean obliquity; IERS Conventions (2010), eq. 5.40. */
+    private static final double[] GAMMA = {
+        -0.052928, 10.556378, 0.4932044, -0.00031238, -0.000002788, 0.0000000260
+    };
+
+    private static final double[] PHI = {84381.412819, -46.811016, 0.0511268, 0.00053289, -0.000000440, -0.0000000176};
+    private static final double[] PSI = {-0.041775, 5038.481484, 1.5584175, -0.00018522, -0.000026452, -0.0000000148};
+    private static final double[] EPSILON = {84381.406, -46.836769, -0.0001831, 0.00200340, -0.000000576, -0.0000000434};
+
+    private final Terms constant;
+    private final Terms growing;
 
     EarthAxis() {
         List<double[]> rows = new ArrayList<>();
@@ -52,72 +61,122 @@ final class EarthAxis {
                 rows.add(row);
             }
         }
-        terms = rows.toArray(double[][]::new);
+        constant = new Terms(rows.stream().filter(row -> row[0] == 0).toList());
+        growing = new Terms(rows.stream().filter(row -> row[0] == 1).toList());
     }
 
     /** The turn for an instant, in days of TT from J2000. */
     Turn at(double ttDays) {
+        WorkTurn turn = new WorkTurn();
+        at(ttDays, turn);
+        return turn.frozen();
+    }
+
+    /** As {@link #at(double)}, into a work space. */
+    void at(double ttDays, WorkTurn turn) {
         double t = ttDays / 36525;
-        double[] nutation = nutationRad(t);
-        double gamma = arcsec(t, -0.052928, 10.556378, 0.4932044, -0.00031238, -0.000002788, 0.0000000260);
-        double phi = arcsec(t, 84381.412819, -46.811016, 0.0511268, 0.00053289, -0.000000440, -0.0000000176);
-        double psi = arcsec(t, -0.041775, 5038.481484, 1.5584175, -0.00018522, -0.000026452, -0.0000000148);
-        double epsilon = meanObliquityRad(t);
-        Turn turn =
-                Turn.NONE.thenZ(gamma).thenX(phi).thenZ(-(psi + nutation[0])).thenX(-(epsilon + nutation[1]));
-        return turn;
+        double psi = arcsecRad(PSI, t) + nutationRad(t, turn);
+        double epsilon = arcsecRad(EPSILON, t) + turn.obliquityNutationRad;
+        turn.reset();
+        turn.thenZ(arcsecRad(GAMMA, t));
+        turn.thenX(arcsecRad(PHI, t));
+        turn.thenZ(-psi);
+        turn.thenX(-epsilon);
     }
 
     /** Apparent minus mean sidereal time (rad): Δψ cos ε; further terms make 0.003 arcsec. */
     double equationOfEquinoxesRad(double ttDays) {
         double t = ttDays / 36525;
-        return nutationRad(t)[0] * Math.cos(meanObliquityRad(t));
-    }
-
-    private static double meanObliquityRad(double t) {
-        return arcsec(t, 84381.406, -46.836769, -0.0001831, 0.00200340, -0.000000576, -0.0000000434);
+        return nutationRad(t)[0] * Math.cos(arcsecRad(EPSILON, t));
     }
 
     /** Nutation in longitude and in obliquity (rad) at a time in Julian centuries of TT from J2000. */
     double[] nutationRad(double t) {
-        double[] arguments = argumentsRad(t);
-        double psi = 0;
-        double epsilon = 0;
-        for (double[] term : terms) {
-            double angle = 0;
-            for (int i = 0; i < ARGUMENTS; i++) {
-                angle += term[5 + i] * arguments[i];
-            }
-            double factor = term[0] == 0 ? 1 : t;
-            double sin = factor * Math.sin(angle);
-            double cos = factor * Math.cos(angle);
-            psi += term[1] * sin + term[2] * cos;
-            epsilon += term[3] * cos + term[4] * sin;
-        }
-        double perMicroarcsec = 1e-6 / Angles.ARCSEC_PER_RAD;
-        return new double[] {psi * perMicroarcsec, epsilon * perMicroarcsec};
+        WorkTurn turn = new WorkTurn();
+        double psi = nutationRad(t, turn);
+        return new double[] {psi, turn.obliquityNutationRad};
     }
 
-    private static double[] argumentsRad(double t) {
-        double[] arguments = new double[ARGUMENTS];
-        for (int i = 0; i < LUNISOLAR; i++) {
-            arguments[i] = arcsec(t, DELAUNAY_ARCSEC[i]);
-        }
-        for (int i = 0; i < PLANETS_RAD.length; i++) {
-            arguments[LUNISOLAR + i] = polynomial(t, PLANETS_RAD[i]);
-        }
-        return arguments;
+    /** Nutation in longitude (rad); that in obliquity is left in the work space. */
+    private double nutationRad(double t, WorkTurn turn) {
+        turn.obliquityNutationRad = constant.obliquityRad(t) + t * growing.obliquityRad(t);
+        return constant.longitudeRad(t) + t * growing.longitudeRad(t);
     }
 
-    private static double arcsec(double t, double... coefficients) {
-        return polynomial(t, coefficients) / Angles.ARCSEC_PER_RAD;
+    private static double arcsecRad(double[] coefficients, double t) {
+        return polynomial(coefficients, t) / Angles.ARCSEC_PER_RAD;
     }
 
-    private static double polynomial(double t, double... coefficients) {
+    private static double polynomial(double[] coefficients, double t) {
         double sum = 0;
         for (int i = coefficients.length - 1; i >= 0; i--) {
             sum = sum * t + coefficients[i];
         }
         return sum;
+    }
+
+    /**
+     * Terms of nutation, column by column. The arguments' whole-number combinations are taken once for all: each term has its angle as a polynomial
+     * of the fourth degree (turns).
+     */
+    private static final class Terms {
+        private static final int DEGREE = 4;
+        private static final double RAD_PER_MICROARCSEC = 1e-6 / Angles.ARCSEC_PER_RAD;
+
+        private final double[] longitudeSin;
+        private final double[] longitudeCos;
+        private final double[] obliquityCos;
+        private final double[] obliquitySin;
+        private final double[][] turns = new double[DEGREE + 1][];
+
+        Terms(List<double[]> rows) {
+            longitudeSin = column(rows, 1);
+            longitudeCos = column(rows, 2);
+            obliquityCos = column(rows, 3);
+            obliquitySin = column(rows, 4);
+            for (int power = 0; power <= DEGREE; power++) {
+                turns[power] = new double[rows.size()];
+                for (int term = 0; term < rows.size(); term++) {
+                    turns[power][term] = turns(rows.get(term), power);
+                }
+            }
+        }
+
+        private static double[] column(List<double[]> rows, int index) {
+            return rows.stream().mapToDouble(row -> row[index]).toArray();
+        }
+
+        private static double turns(double[] row, int power) {
+            double sum = 0;
+            for (int i = 0; i < DELAUNAY_ARCSEC.length; i++) {
+                sum += row[5 + i] * DELAUNAY_ARCSEC[i][power] / ARCSEC_PER_TURN;
+            }
+            for (int i = 0; i < PLANETS_RAD.length && power < PLANETS_RAD[i].length; i++) {
+                sum += row[5 + DELAUNAY_ARCSEC.length + i] * PLANETS_RAD[i][power] * Turns.PER_RAD;
+            }
+            return power == 0 ? sum - Math.rint(sum) : sum;
+        }
+
+        double longitudeRad(double t) {
+            return sum(longitudeSin, longitudeCos, t);
+        }
+
+        double obliquityRad(double t) {
+            return sum(obliquitySin, obliquityCos, t);
+        }
+
+        private double sum(double[] sin, double[] cos, double t) {
+            double[] c0 = turns[0];
+            double[] c1 = turns[1];
+            double[] c2 = turns[2];
+            double[] c3 = turns[3];
+            double[] c4 = turns[4];
+            double sum = 0;
+            for (int i = 0; i < sin.length; i++) {
+                double angle = c0[i] + t * (c1[i] + t * (c2[i] + t * (c3[i] + t * c4[i])));
+                sum += sin[i] * Turns.sin(angle) + cos[i] * Turns.cos(angle);
+            }
+            return sum * RAD_PER_MICROARCSEC;
+        }
     }
 }

@@ -43,6 +43,7 @@ public final class Ephemeris {
     private final int[] coefficients = new int[BODIES + 1];
     private final int[] subIntervals = new int[BODIES + 1];
     private final double[] words;
+    private final int records;
 
     private Ephemeris(String fileName, ByteBuffer bytes) {
         name = "DE" + bytes.getInt(2840);
@@ -58,6 +59,7 @@ public final class Ephemeris {
         }
         wordsPerRecord = wordsPerRecord(bytes);
         words = dataWords(fileName, bytes);
+        records = words.length / wordsPerRecord;
     }
 
     /** DE405 for 1959-12-10 to 2060-01-30, as it comes with the program. */
@@ -166,15 +168,15 @@ public final class Ephemeris {
     }
 
     private double[] dataWords(String fileName, ByteBuffer bytes) {
-        int records = (int) Math.round((lastJd - firstJd) / daysPerRecord);
-        long needed = (records + 2L) * wordsPerRecord * 8;
-        if (records < 1 || needed > bytes.capacity()) {
+        int expected = (int) Math.round((lastJd - firstJd) / daysPerRecord);
+        long needed = (expected + 2L) * wordsPerRecord * 8;
+        if (expected < 1 || needed > bytes.capacity()) {
             throw bad(fileName, "it should have " + needed + " bytes and has " + bytes.capacity());
         }
-        double[] data = new double[records * wordsPerRecord];
+        double[] data = new double[expected * wordsPerRecord];
         bytes.position(2 * wordsPerRecord * 8);
         bytes.slice().order(bytes.order()).asDoubleBuffer().get(data);
-        for (int i = 0; i < records; i++) {
+        for (int i = 0; i < expected; i++) {
             double start = data[i * wordsPerRecord];
             if (start != firstJd + i * daysPerRecord || data[i * wordsPerRecord + 1] != start + daysPerRecord) {
                 throw bad(fileName, "its record " + (i + 3) + " does not begin where the one before ends");
@@ -204,7 +206,18 @@ public final class Ephemeris {
 
     /** Earth's centre from the solar system's barycentre (km, ICRF axes) at a number of days of TDB from J2000. */
     Vec3 earthKm(double tdbDays) {
-        return bodyKm(EARTH_MOON_BARYCENTRE, tdbDays).plus(-1 / (1 + earthMoonRatio), bodyKm(MOON, tdbDays));
+        WorkVec3 place = new WorkVec3();
+        earth(tdbDays, place, new WorkVec3(), new WorkVec3(), new WorkVec3());
+        return place.frozen();
+    }
+
+    /** Earth's centre (km) and velocity (km per day), barycentric, ICRF axes; the Moon's from the Earth's centre beside them. */
+    void earth(double tdbDays, WorkVec3 place, WorkVec3 velocity, WorkVec3 moonPlace, WorkVec3 moonVelocity) {
+        body(EARTH_MOON_BARYCENTRE, tdbDays, place, velocity);
+        body(MOON, tdbDays, moonPlace, moonVelocity);
+        double moonShare = 1 / (1 + earthMoonRatio);
+        place.add(-moonShare, moonPlace);
+        velocity.add(-moonShare, moonVelocity);
     }
 
     /**
@@ -214,27 +227,57 @@ public final class Ephemeris {
      * @param tdbDays days of TDB from J2000, within the span
      */
     Vec3 bodyKm(int body, double tdbDays) {
+        WorkVec3 place = new WorkVec3();
+        body(body, tdbDays, place, new WorkVec3());
+        return place.frozen();
+    }
+
+    /**
+     * As {@link #bodyKm}, with the velocity: Σ cₖ Tₖ(x) and its derivative, −1 ≤ x ≤ 1, by Clenshaw's recurrence.
+     *
+     * @param place set to the place (km)
+     * @param velocity set to the velocity (km per day)
+     */
+    void body(int body, double tdbDays, WorkVec3 place, WorkVec3 velocity) {
         double fromFirst = tdbDays - firstTdbDay();
-        int records = words.length / wordsPerRecord;
         int record = Math.max(0, Math.min((int) (fromFirst / daysPerRecord), records - 1));
         int parts = subIntervals[body];
         double inParts = (fromFirst - record * daysPerRecord) / daysPerRecord * parts;
         int part = Math.max(0, Math.min((int) inParts, parts - 1));
-        double x = 2 * (inParts - part) - 1;
+        double x2 = 2 * (2 * (inParts - part) - 1);
+        double perDay = 2 * parts / daysPerRecord;
         int n = coefficients[body];
         int at = record * wordsPerRecord + firstWord[body] + 3 * n * part;
-        return new Vec3(chebyshev(at, n, x), chebyshev(at + n, n, x), chebyshev(at + 2 * n, n, x));
+        place.x = sum(at, n, x2);
+        velocity.x = perDay * slope(at, n, x2);
+        at += n;
+        place.y = sum(at, n, x2);
+        velocity.y = perDay * slope(at, n, x2);
+        at += n;
+        place.z = sum(at, n, x2);
+        velocity.z = perDay * slope(at, n, x2);
     }
 
-    /** Clenshaw's recurrence for Σ cₖ Tₖ(x), −1 ≤ x ≤ 1. */
-    private double chebyshev(int at, int n, double x) {
+    private double sum(int at, int n, double x2) {
         double b1 = 0;
         double b2 = 0;
-        for (int k = n - 1; k > 0; k--) {
-            double b = 2 * x * b1 - b2 + words[at + k];
+        for (int k = at + n - 1; k > at; k--) {
+            double b = x2 * b1 + (words[k] - b2);
             b2 = b1;
             b1 = b;
         }
-        return x * b1 - b2 + words[at];
+        return 0.5 * x2 * b1 + (words[at] - b2);
+    }
+
+    /** The derivative is Σ k cₖ Uₖ₋₁(x), with Chebyshev's polynomials of the second kind. */
+    private double slope(int at, int n, double x2) {
+        double b1 = 0;
+        double b2 = 0;
+        for (int k = n - 1; k > 0; k--) {
+            double b = x2 * b1 + (k * words[at + k] - b2);
+            b2 = b1;
+            b1 = b;
+        }
+        return b1;
     }
 }

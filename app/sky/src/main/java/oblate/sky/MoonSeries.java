@@ -90,11 +90,21 @@ public final class MoonSeries implements MoonMotion {
 
     @Override
     public Vec3 fromPlanetKm(double tdbDays) {
+        double[] xyz = new double[3];
+        fromPlanetKm(tdbDays, xyz);
+        return new Vec3(xyz[0], xyz[1], xyz[2]);
+    }
+
+    @Override
+    public void fromPlanetKm(double tdbDays, double[] xyzKm) {
         double radius = r.at(tdbDays);
         double angle = theta.at(tdbDays);
-        return uAxis.times(radius * Math.cos(angle))
-                .plus(radius * Math.sin(angle), vAxis)
-                .plus(z.at(tdbDays), zAxis);
+        double u = radius * Math.cos(angle);
+        double v = radius * Math.sin(angle);
+        double w = z.at(tdbDays);
+        xyzKm[0] = u * uAxis.x() + v * vAxis.x() + w * zAxis.x();
+        xyzKm[1] = u * uAxis.y() + v * vAxis.y() + w * zAxis.y();
+        xyzKm[2] = u * uAxis.z() + v * vAxis.z() + w * zAxis.z();
     }
 
     @Override
@@ -114,8 +124,8 @@ public final class MoonSeries implements MoonMotion {
         private final double c2;
         private final double c3;
         private final double[] value;
-        private final double[] phase;
-        private final double[] rate;
+        private final double[] phaseTurns;
+        private final double[] turnsPerDay;
 
         Sum(Map<String, List<double[]>> parts, String coordinate) {
             c0 = constant(parts, coordinate + " c0");
@@ -124,8 +134,10 @@ public final class MoonSeries implements MoonMotion {
             c3 = constant(parts, coordinate + " c3");
             List<double[]> cosines = parts.getOrDefault(coordinate + " cos", List.of());
             value = cosines.stream().mapToDouble(c -> c[0]).toArray();
-            phase = cosines.stream().mapToDouble(c -> c[1]).toArray();
-            rate = cosines.stream().mapToDouble(c -> c[2]).toArray();
+            phaseTurns =
+                    cosines.stream().mapToDouble(c -> c[1] * Turns.PER_RAD).toArray();
+            turnsPerDay =
+                    cosines.stream().mapToDouble(c -> c[2] * Turns.PER_RAD).toArray();
         }
 
         private static double constant(Map<String, List<double[]>> parts, String key) {
@@ -136,7 +148,7 @@ public final class MoonSeries implements MoonMotion {
             double centuries = t / 36525;
             double sum = c0 + c1 * t + (c2 + c3 * centuries) * centuries * centuries;
             for (int i = 0; i < value.length; i++) {
-                sum += value[i] * Math.cos(phase[i] + rate[i] * t);
+                sum += value[i] * Turns.cos(phaseTurns[i] + turnsPerDay[i] * t);
             }
             return sum;
         }
