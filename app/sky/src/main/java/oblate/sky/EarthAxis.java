@@ -2,7 +2,10 @@
 package oblate.sky;
 
 import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Comparator;
 import java.util.List;
+import java.util.stream.IntStream;
 
 /**
  * Precession (IAU 2006), nutation (IAU 2000A adjusted, terms of 0.05 mas and more) and frame bias: turns ICRF directions into the true equator and
@@ -35,7 +38,7 @@ final class EarthAxis {
         {0, 0.02438175, 0.00000538691}
     };
 
-    private static final double ARCSEC_PER_TURN = 1296000;
+    private static final double RAD_PER_MICROARCSEC = 1e-6 / Angles.ARCSEC_PER_RAD;
 
     /** In arc seconds: Fukushima's and Williams' angles γ, φ, ψ, and the mean obliquity; IERS Conventions (2010), eq. 5.40. */
     private static final double[] GAMMA = {
@@ -46,8 +49,15 @@ final class EarthAxis {
     private static final double[] PSI = {-0.041775, 5038.481484, 1.5584175, -0.00018522, -0.000026452, -0.0000000148};
     private static final double[] EPSILON = {84381.406, -46.836769, -0.0001831, 0.00200340, -0.000000576, -0.0000000434};
 
-    private final Terms constant;
-    private final Terms growing;
+    /** The largest whole number by which a term of the table multiplies each argument. */
+    private static final int[] MOST = {3, 2, 4, 4, 3, 0, 8, 12, 16, 4, 5, 0, 0, 2};
+
+    /** Work space: places for all multiples of all arguments. */
+    static final int ANGLES = 2 * Arrays.stream(MOST).sum();
+
+    private final int firstGrowing;
+    private final int[][] factors;
+    private final double[][] amounts;
 
     EarthAxis() {
         List<double[]> rows = new ArrayList<>();
@@ -61,8 +71,28 @@ final class EarthAxis {
                 rows.add(row);
             }
         }
-        constant = new Terms(rows.stream().filter(row -> row[0] == 0).toList());
-        growing = new Terms(rows.stream().filter(row -> row[0] == 1).toList());
+        // Alike terms beside one another: the processor then foresees the inner loop's length.
+        rows.sort(Comparator.comparingDouble((double[] row) -> row[0]).thenComparing(row -> factors(row).length));
+        firstGrowing = (int) rows.stream().filter(row -> row[0] == 0).count();
+        factors = rows.stream().map(EarthAxis::factors).toArray(int[][]::new);
+        amounts = rows.stream().map(row -> Arrays.copyOfRange(row, 1, 5)).toArray(double[][]::new);
+    }
+
+    /** Where in the work space the multiples of arguments stand that make up a term's angle. */
+    private static int[] factors(double[] row) {
+        return IntStream.range(0, MOST.length)
+                .filter(i -> row[5 + i] != 0)
+                .map(i -> place(i, (int) row[5 + i]))
+                .toArray();
+    }
+
+    /** The multiples of an argument stand as 1, −1, 2, −2 … behind those of the argument before. */
+    private static int place(int argument, int multiple) {
+        if (Math.abs(multiple) > MOST[argument]) {
+            throw new IllegalArgumentException("argument " + argument + " times " + multiple);
+        }
+        int before = 2 * Arrays.stream(MOST, 0, argument).sum();
+        return before + 2 * Math.abs(multiple) - (multiple > 0 ? 2 : 1);
     }
 
     /** The turn for an instant, in days of TT from J2000. */
@@ -97,10 +127,67 @@ final class EarthAxis {
         return new double[] {psi, turn.obliquityNutationRad};
     }
 
-    /** Nutation in longitude (rad); that in obliquity is left in the work space. */
+    /**
+     * Nutation in longitude (rad); that in obliquity is left in the work space. A term's angle is a sum of multiples of few arguments, so its cosine and
+     * sine are a product of theirs: only those of the arguments themselves are looked up.
+     */
     private double nutationRad(double t, WorkTurn turn) {
-        turn.obliquityNutationRad = constant.obliquityRad(t) + t * growing.obliquityRad(t);
-        return constant.longitudeRad(t) + t * growing.longitudeRad(t);
+        setMultiples(t, turn.cosines, turn.sines);
+        double psiGrowing = addTerms(firstGrowing, factors.length, turn);
+        double epsilonGrowing = turn.obliquityNutationRad;
+        double psi = addTerms(0, firstGrowing, turn);
+        turn.obliquityNutationRad += t * epsilonGrowing;
+        return psi + t * psiGrowing;
+    }
+
+    private double addTerms(int first, int end, WorkTurn turn) {
+        double[] cosines = turn.cosines;
+        double[] sines = turn.sines;
+        double psi = 0;
+        double epsilon = 0;
+        for (int term = first; term < end; term++) {
+            int[] places = factors[term];
+            double cos = cosines[places[0]];
+            double sin = sines[places[0]];
+            for (int i = 1; i < places.length; i++) {
+                double c = cosines[places[i]];
+                double s = sines[places[i]];
+                double product = cos * c - sin * s;
+                sin = sin * c + cos * s;
+                cos = product;
+            }
+            double[] amount = amounts[term];
+            psi += amount[0] * sin + amount[1] * cos;
+            epsilon += amount[2] * cos + amount[3] * sin;
+        }
+        turn.obliquityNutationRad = epsilon * RAD_PER_MICROARCSEC;
+        return psi * RAD_PER_MICROARCSEC;
+    }
+
+    private static void setMultiples(double t, double[] cosines, double[] sines) {
+        int place = 0;
+        for (int argument = 0; argument < MOST.length; argument++) {
+            if (MOST[argument] == 0) {
+                continue;
+            }
+            double rad = argument < DELAUNAY_ARCSEC.length
+                    ? arcsecRad(DELAUNAY_ARCSEC[argument], t)
+                    : polynomial(PLANETS_RAD[argument - DELAUNAY_ARCSEC.length], t);
+            double c = Math.cos(rad);
+            double s = Math.sin(rad);
+            double cos = c;
+            double sin = s;
+            for (int multiple = 1; multiple <= MOST[argument]; multiple++) {
+                cosines[place] = cos;
+                cosines[place + 1] = cos;
+                sines[place] = sin;
+                sines[place + 1] = -sin;
+                place += 2;
+                double product = cos * c - sin * s;
+                sin = sin * c + cos * s;
+                cos = product;
+            }
+        }
     }
 
     private static double arcsecRad(double[] coefficients, double t) {
@@ -113,70 +200,5 @@ final class EarthAxis {
             sum = sum * t + coefficients[i];
         }
         return sum;
-    }
-
-    /**
-     * Terms of nutation, column by column. The arguments' whole-number combinations are taken once for all: each term has its angle as a polynomial
-     * of the fourth degree (turns).
-     */
-    private static final class Terms {
-        private static final int DEGREE = 4;
-        private static final double RAD_PER_MICROARCSEC = 1e-6 / Angles.ARCSEC_PER_RAD;
-
-        private final double[] longitudeSin;
-        private final double[] longitudeCos;
-        private final double[] obliquityCos;
-        private final double[] obliquitySin;
-        private final double[][] turns = new double[DEGREE + 1][];
-
-        Terms(List<double[]> rows) {
-            longitudeSin = column(rows, 1);
-            longitudeCos = column(rows, 2);
-            obliquityCos = column(rows, 3);
-            obliquitySin = column(rows, 4);
-            for (int power = 0; power <= DEGREE; power++) {
-                turns[power] = new double[rows.size()];
-                for (int term = 0; term < rows.size(); term++) {
-                    turns[power][term] = turns(rows.get(term), power);
-                }
-            }
-        }
-
-        private static double[] column(List<double[]> rows, int index) {
-            return rows.stream().mapToDouble(row -> row[index]).toArray();
-        }
-
-        private static double turns(double[] row, int power) {
-            double sum = 0;
-            for (int i = 0; i < DELAUNAY_ARCSEC.length; i++) {
-                sum += row[5 + i] * DELAUNAY_ARCSEC[i][power] / ARCSEC_PER_TURN;
-            }
-            for (int i = 0; i < PLANETS_RAD.length && power < PLANETS_RAD[i].length; i++) {
-                sum += row[5 + DELAUNAY_ARCSEC.length + i] * PLANETS_RAD[i][power] * Turns.PER_RAD;
-            }
-            return power == 0 ? sum - Math.rint(sum) : sum;
-        }
-
-        double longitudeRad(double t) {
-            return sum(longitudeSin, longitudeCos, t);
-        }
-
-        double obliquityRad(double t) {
-            return sum(obliquitySin, obliquityCos, t);
-        }
-
-        private double sum(double[] sin, double[] cos, double t) {
-            double[] c0 = turns[0];
-            double[] c1 = turns[1];
-            double[] c2 = turns[2];
-            double[] c3 = turns[3];
-            double[] c4 = turns[4];
-            double sum = 0;
-            for (int i = 0; i < sin.length; i++) {
-                double angle = c0[i] + t * (c1[i] + t * (c2[i] + t * (c3[i] + t * c4[i])));
-                sum += sin[i] * Turns.sin(angle) + cos[i] * Turns.cos(angle);
-            }
-            return sum * RAD_PER_MICROARCSEC;
-        }
     }
 }

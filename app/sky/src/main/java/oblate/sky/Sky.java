@@ -3,10 +3,11 @@ package oblate.sky;
 
 import java.time.Instant;
 import java.util.List;
+import java.util.concurrent.atomic.AtomicReference;
 import oblate.base.ProblemException;
 
 /**
- * Answers what a planet looks like at an instant. Immutable and safe for many threads.
+ * Answers what a planet looks like at an instant. Always answers alike, and is safe for many threads.
  *
  * <p>Making one reads the ephemeris (about a tenth of a second), so make one and hand it on.
  */
@@ -17,6 +18,9 @@ public final class Sky {
     private final Ephemeris ephemeris;
     private final LeapSeconds leapSeconds;
     private final EarthAxis earthAxis = new EarthAxis();
+    /** Work space of the last single look, for the next one that comes; taken out by whoever uses it. */
+    private final AtomicReference<DiscWatch> spareWatch = new AtomicReference<>();
+
     private final UtcTime firstTime;
     private final UtcTime lastTime;
 
@@ -45,7 +49,11 @@ public final class Sky {
      * @throws ProblemException {@link SkyProblem#OUTSIDE_EPHEMERIS} outside the ephemeris' span
      */
     public ApparentDisc disc(PlanetModel planet, UtcTime time) {
-        return watch(planet).look(time).disc();
+        DiscWatch spare = spareWatch.getAndSet(null);
+        DiscWatch watch = spare != null && spare.planet() == planet ? spare : watch(planet);
+        ApparentDisc disc = watch.look(time).disc();
+        spareWatch.set(watch);
+        return disc;
     }
 
     /** The apparent disc from the Earth's centre, for an instant outside leap seconds. */

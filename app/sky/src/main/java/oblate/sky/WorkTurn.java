@@ -6,6 +6,11 @@ final class WorkTurn {
     final WorkVec3 xAxis = new WorkVec3();
     final WorkVec3 yAxis = new WorkVec3();
     final WorkVec3 zAxis = new WorkVec3();
+
+    /** Room for {@link EarthAxis}: cosines and sines of multiples of its arguments, and nutation in obliquity. */
+    final double[] cosines = new double[EarthAxis.ANGLES];
+
+    final double[] sines = new double[EarthAxis.ANGLES];
     double obliquityNutationRad;
 
     void reset() {
