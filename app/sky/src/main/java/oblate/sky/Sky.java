@@ -69,6 +69,11 @@ public final class Sky {
         return new MoonWatch(planet, seen, ephemeris).places();
     }
 
+    /** A planet with Sun and Earth as points that move. */
+    public PlanetSystem system(PlanetModel planet) {
+        return new PlanetSystem(planet, ephemeris, leapSeconds);
+    }
+
     /** First instant the ephemeris covers, light time allowed for; the start of a day. */
     public Instant firstInstant() {
         return firstInstant;
