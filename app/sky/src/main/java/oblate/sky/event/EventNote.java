@@ -35,6 +35,12 @@ public enum EventNote {
     PENUMBRA_ONLY("half-shadow only"),
     /** So near a graze that the error of the orbit may make or unmake it. */
     DOUBTFUL("so near a graze that it may or may not happen"),
+    /** Mutual event: the back moon leaves the planet's shadow meanwhile. */
+    BACK_COMES_OUT_OF_SHADOW("begins unseen, in the planet's shadow"),
+    /** Mutual event: the back moon goes into the planet's shadow meanwhile. */
+    BACK_GOES_INTO_SHADOW("ends unseen, in the planet's shadow"),
+    /** Mutual occultation by a moon that is itself in the planet's shadow. */
+    FRONT_IN_SHADOW("by a moon in the planet's shadow"),
     /** Mutual event before the planet's disc. */
     BEFORE_PLANET("before the planet's disc");
 

@@ -27,6 +27,9 @@ public final class MoonEvents {
     /** Light to and from the farthest planet with moons is under way for less than this (days). */
     private static final double LIGHT_DAYS = 0.5;
 
+    /** Two moons that keep pace near their greatest elongation can touch for hours. */
+    private static final double LONGEST_MUTUAL_DAYS = 0.5;
+
     /** How far beyond its span a search looks, in turns of a moon, and what the tables need beyond that. */
     private static final double MARGIN_TURNS = 0.6;
 
@@ -88,6 +91,51 @@ public final class MoonEvents {
                 if (mid >= piece[0] && mid < piece[1] && (touches || search.misses())) {
                     found.add(reader.read(finder, course));
                 }
+            }
+        }
+    }
+
+    /**
+     * Events between two moons, in the order of their middles; a search for some moons asks that both be among them. Kinds other than
+     * {@link EventKind#OCCULTATION} and {@link EventKind#ECLIPSE} have no meaning here.
+     *
+     * @throws ProblemException as {@link #passages}
+     */
+    public List<MutualEvent> mutual(EventSearch search) {
+        List<Integer> moons = moons(search.moons());
+        List<MutualEvent> found = new ArrayList<>();
+        for (double[] piece : pieces(search, moons)) {
+            Clockwork clockwork = clockwork(piece, moons);
+            Sightline fromEarth = new Sightline(clockwork, false);
+            Sightline fromSun = new Sightline(clockwork, true);
+            for (Sightline line : List.of(fromEarth, fromSun)) {
+                if (!isWanted(search, line, true)) {
+                    continue;
+                }
+                for (int i = 0; i < moons.size(); i++) {
+                    for (int j = i + 1; j < moons.size(); j++) {
+                        MutualFinder finder = new MutualFinder(line, moons.get(i), moons.get(j), orbits);
+                        addMutual(found, finder, fromEarth, fromSun, piece);
+                    }
+                }
+            }
+        }
+        found.sort(Comparator.comparing(e -> e.mid().time()));
+        return List.copyOf(found);
+    }
+
+    private static void addMutual(
+            List<MutualEvent> found,
+            MutualFinder finder,
+            Sightline fromEarth,
+            Sightline fromSun,
+            double[] piece) {
+        double early = piece[0] - LONGEST_MUTUAL_DAYS - (fromSun.equals(finder.line()) ? 2 * LIGHT_DAYS : 0);
+        for (double[] span : finder.touches(early, piece[1])) {
+            double least = finder.leastDay(span);
+            double mid = finder.seenDay(least);
+            if (mid >= piece[0] && mid < piece[1]) {
+                found.add(finder.event(span, least, fromEarth, fromSun));
             }
         }
     }
