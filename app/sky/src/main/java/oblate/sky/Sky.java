@@ -167,19 +167,22 @@ public final class Sky {
         return toSun.angleRad(seen.path().centreKm(t).minus(earth));
     }
 
+    /** Refuses a time at which not every moon has a place; the sentence tells the span in which all have one. */
     private void checkMoonSpan(PlanetModel planet, Sighting seen) {
-        double t = seen.earth().moment().tdbDays();
+        double first = Double.NEGATIVE_INFINITY;
+        double last = Double.POSITIVE_INFINITY;
         for (MoonFacts moon : planet.moons()) {
-            double first = moon.motion().firstTdbDay() + LIGHT_MARGIN_DAYS;
-            double last = moon.motion().lastTdbDay();
-            if (t < first || t > last) {
-                throw new ProblemException(
-                        SkyProblem.OUTSIDE_MOONS,
-                        planet.label(),
-                        seen.earth().moment().utc(),
-                        Moment.utcAt(first, leapSeconds).iso(0),
-                        Moment.utcAt(last, leapSeconds).iso(0));
-            }
+            first = Math.max(first, moon.motion().firstTdbDay() + LIGHT_MARGIN_DAYS);
+            last = Math.min(last, moon.motion().lastTdbDay());
+        }
+        double t = seen.earth().moment().tdbDays();
+        if (t < first || t > last) {
+            throw new ProblemException(
+                    SkyProblem.OUTSIDE_MOONS,
+                    planet.label(),
+                    seen.earth().moment().utc(),
+                    Moment.utcAt(first, leapSeconds).iso(0),
+                    Moment.utcAt(last, leapSeconds).iso(0));
         }
     }
 }
