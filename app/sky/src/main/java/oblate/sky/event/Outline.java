@@ -9,6 +9,9 @@ package oblate.sky.event;
 record Outline(double axisRatio) {
     private static final int MOST_STEPS = 60;
 
+    /** Nearer the long axis than this (short axes) a point counts as on it. */
+    private static final double ON_AXIS = 1e-14;
+
     /** Distance of a point from the ellipse, negative inside. As the distance to the edge of a convex figure it is a convex function of place. */
     double distance(double x, double y) {
         double[] foot = foot(x, y);
@@ -25,14 +28,14 @@ record Outline(double axisRatio) {
      */
     double[] foot(double x, double y) {
         double p0 = Math.abs(x) / axisRatio;
-        double p1 = Math.abs(y) / axisRatio;
+        double p1 = Math.abs(y) / axisRatio < ON_AXIS ? 0 : Math.abs(y) / axisRatio;
         double r = 1 / (axisRatio * axisRatio);
         double root = Math.sqrt(r);
         double foot0;
         double foot1;
-        if (p1 < 1e-14 && p0 * root < r - 1) {
+        if (p1 == 0 && (p0 == 0 || p0 * root < r - 1)) {
             // on the long axis between the centres of curvature: two feet, either will do
-            double cos = p0 * root / (r - 1);
+            double cos = p0 == 0 ? 0 : p0 * root / (r - 1);
             foot0 = root * cos;
             foot1 = Math.sqrt(Math.max(0, 1 - cos * cos));
         } else {
