@@ -17,6 +17,9 @@ final class PassageReader {
     /** Looks along a shadow's way for a part that the Earth sees. */
     private static final int LOOKS = 24;
 
+    /** An edge of the globe nearer than this to the outline (days; 0.5 s) counts as the outline itself. */
+    private static final double LEAST_SHIFT_DAYS = 0.5 / 86400;
+
     private final Sightline fromEarth;
     private final Sightline fromSun;
     private final int moon;
@@ -179,11 +182,16 @@ final class PassageReader {
         if (up.isEmpty()) {
             return new Crossing(Optional.empty(), Optional.empty(), false, false, true);
         }
-        boolean late = height.applyAsDouble(coming) < 0;
-        boolean early = height.applyAsDouble(leaving) < 0;
-        double first = late ? Roots.between(height, coming, up.getAsDouble()).orElse(coming) : coming;
-        double last = early ? Roots.between(height, up.getAsDouble(), leaving).orElse(leaving) : leaving;
-        return new Crossing(Optional.of(first), Optional.of(last), late, early, false);
+        double first = height.applyAsDouble(coming) < 0
+                ? Roots.between(height, coming, up.getAsDouble()).orElse(coming)
+                : coming;
+        double last = height.applyAsDouble(leaving) < 0
+                ? Roots.between(height, up.getAsDouble(), leaving).orElse(leaving)
+                : leaving;
+        boolean late = first - coming > LEAST_SHIFT_DAYS;
+        boolean early = leaving - last > LEAST_SHIFT_DAYS;
+        return new Crossing(
+                Optional.of(late ? first : coming), Optional.of(early ? last : leaving), late, early, false);
     }
 
     /** A moment at which the point is above the horizon: the middle, or the best of some looks. */
