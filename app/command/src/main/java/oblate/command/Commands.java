@@ -32,6 +32,7 @@ final class Commands {
         own.put("report", new ReportCommand(services, console));
         own.put("sky", new SkyCommand(services, console));
         own.put("moons", new MoonsCommand(services, console));
+        own.put("events", new EventsCommand(services, console));
         own.put(
                 "site",
                 new CommandLine(new SiteCommand(services, console))

@@ -83,6 +83,11 @@ public final class Sky {
         return new MoonWatch(planet, seen, ephemeris).places();
     }
 
+    /** A planet with Sun and Earth as points that move. */
+    public PlanetSystem system(PlanetModel planet) {
+        return new PlanetSystem(planet, ephemeris, leapSeconds);
+    }
+
     /** First instant the ephemeris covers, light time allowed for; the start of a day. */
     public Instant firstInstant() {
         return firstTime.toInstant();
@@ -130,19 +135,22 @@ public final class Sky {
         return earthAxis.equationOfEquinoxesRad(ttDays);
     }
 
+    /** Refuses a time at which not every moon has a place; the sentence tells the span in which all have one. */
     private void checkMoonSpan(PlanetModel planet, Sighting seen) {
-        double t = seen.earth().moment().tdbDays();
+        double first = Double.NEGATIVE_INFINITY;
+        double last = Double.POSITIVE_INFINITY;
         for (MoonFacts moon : planet.moons()) {
-            double first = moon.motion().firstTdbDay() + LIGHT_MARGIN_DAYS;
-            double last = moon.motion().lastTdbDay();
-            if (t < first || t > last) {
-                throw new ProblemException(
-                        SkyProblem.OUTSIDE_MOONS,
-                        planet.label(),
-                        seen.earth().moment().utc(),
-                        Moment.utcAt(first, leapSeconds).iso(0),
-                        Moment.utcAt(last, leapSeconds).iso(0));
-            }
+            first = Math.max(first, moon.motion().firstTdbDay() + LIGHT_MARGIN_DAYS);
+            last = Math.min(last, moon.motion().lastTdbDay());
+        }
+        double t = seen.earth().moment().tdbDays();
+        if (t < first || t > last) {
+            throw new ProblemException(
+                    SkyProblem.OUTSIDE_MOONS,
+                    planet.label(),
+                    seen.earth().moment().utc(),
+                    Moment.utcAt(first, leapSeconds).iso(0),
+                    Moment.utcAt(last, leapSeconds).iso(0));
         }
     }
 }
