@@ -63,7 +63,8 @@ public class OrekitBenchmark {
         orekit = new LazyLoadedDataContext();
         orekit.getDataProvidersManager().addProvider(new ClasspathCrawler("oblate/sky/unxp1959p2060.405.gz"));
         // Leap seconds are asked for but play no part in the speed.
-        orekit.getTimeScales().addUTCTAIOffsetsLoader(() -> List.of(new OffsetModel(new DateComponents(2017, 1, 1), 37)));
+        orekit.getTimeScales()
+                .addUTCTAIOffsetsLoader(() -> List.of(new OffsetModel(new DateComponents(2017, 1, 1), 37)));
         body = orekit.getCelestialBodies().getBody(Character.toUpperCase(planet.charAt(0)) + planet.substring(1));
         earth = orekit.getCelestialBodies().getEarth();
         sun = orekit.getCelestialBodies().getSun();
@@ -71,7 +72,8 @@ public class OrekitBenchmark {
         gcrf = orekit.getFrames().getGCRF();
         ofDate = orekit.getFrames().getTOD(IERSConventions.IERS_2010, true);
         turning = body.getBodyOrientedFrame();
-        epoch = new AbsoluteDate(DateComponents.JAVA_EPOCH, orekit.getTimeScales().getTT());
+        epoch = new AbsoluteDate(
+                DateComponents.JAVA_EPOCH, orekit.getTimeScales().getTT());
         times = Dates.named(dates);
     }
 

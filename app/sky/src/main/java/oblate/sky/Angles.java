@@ -10,7 +10,7 @@ final class Angles {
 
     /** The same angle in 0…360 (deg), 360 itself excluded. */
     static double wrapDeg(double deg) {
-        double wrapped = deg % 360;
+        double wrapped = deg - 360 * Math.floor(deg / 360);
         if (wrapped < 0) {
             wrapped += 360;
         }

@@ -79,8 +79,7 @@ public final class DiscWatch {
         earth.turnApparent(ofDate);
         earth.toDate.apply(ofDate);
         raApparentDeg = Angles.wrapDeg(Math.toDegrees(Math.atan2(ofDate.y, ofDate.x)));
-        decApparentDeg =
-                Math.toDegrees(Math.atan2(ofDate.z, Math.sqrt(ofDate.x * ofDate.x + ofDate.y * ofDate.y)));
+        decApparentDeg = Math.toDegrees(Math.atan2(ofDate.z, Math.sqrt(ofDate.x * ofDate.x + ofDate.y * ofDate.y)));
         direction.set(orientation.pole);
         earth.toDate.apply(direction);
         northPolePaDeg = Angles.positionAngleDeg(ofDate, direction);

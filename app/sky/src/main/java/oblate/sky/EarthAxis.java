@@ -41,13 +41,12 @@ final class EarthAxis {
     private static final double RAD_PER_MICROARCSEC = 1e-6 / Angles.ARCSEC_PER_RAD;
 
     /** In arc seconds: Fukushima's and Williams' angles γ, φ, ψ, and the mean obliquity; IERS Conventions (2010), eq. 5.40. */
-    private static final double[] GAMMA = {
-        -0.052928, 10.556378, 0.4932044, -0.00031238, -0.000002788, 0.0000000260
-    };
+    private static final double[] GAMMA = {-0.052928, 10.556378, 0.4932044, -0.00031238, -0.000002788, 0.0000000260};
 
     private static final double[] PHI = {84381.412819, -46.811016, 0.0511268, 0.00053289, -0.000000440, -0.0000000176};
     private static final double[] PSI = {-0.041775, 5038.481484, 1.5584175, -0.00018522, -0.000026452, -0.0000000148};
-    private static final double[] EPSILON = {84381.406, -46.836769, -0.0001831, 0.00200340, -0.000000576, -0.0000000434};
+    private static final double[] EPSILON = {84381.406, -46.836769, -0.0001831, 0.00200340, -0.000000576, -0.0000000434
+    };
 
     /** The largest whole number by which a term of the table multiplies each argument. */
     private static final int[] MOST = {3, 2, 4, 4, 3, 0, 8, 12, 16, 4, 5, 0, 0, 2};

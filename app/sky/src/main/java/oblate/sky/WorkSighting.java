@@ -77,9 +77,7 @@ final class WorkSighting {
             if (share > 0 && tdbDays >= motion.firstTdbDay() && tdbDays <= motion.lastTdbDay()) {
                 motion.fromPlanetKm(tdbDays, moonKm);
                 offsetKm.set(
-                        offsetKm.x - share * moonKm[0],
-                        offsetKm.y - share * moonKm[1],
-                        offsetKm.z - share * moonKm[2]);
+                        offsetKm.x - share * moonKm[0], offsetKm.y - share * moonKm[1], offsetKm.z - share * moonKm[2]);
             }
         }
     }
