@@ -96,6 +96,12 @@ final class MoonsCommand implements Callable<Integer> {
         shadow(t, "shadow_y_north_radii", "", 5, ShadowPlace::yNorthRadii);
         shadow(t, "shadow_lon_iau_deg", "deg", 3, ShadowPlace::lonIauDeg);
         shadow(t, "shadow_lat_graphic_deg", "deg", 3, ShadowPlace::latGraphicDeg);
+        t.number(
+                "offset_sigma_arcsec",
+                "arcsec",
+                4,
+                "standard error of dra_cosdec and of ddec: series and orbits behind it, not the ephemeris of the planet",
+                r -> r.moon().offsetSigmaArcsec());
         t.text("ephemeris", "planetary ephemeris", r -> sky.ephemeris().name());
         t.text("leap_seconds", "table of leap seconds used", r -> sky.leapSeconds()
                 .saidOf(r.time()));

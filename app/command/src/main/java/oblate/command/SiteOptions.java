@@ -9,6 +9,7 @@ import oblate.archive.Archive;
 import oblate.archive.Site;
 import oblate.base.ProblemException;
 import oblate.sky.GroundSite;
+import oblate.sky.GroundSky;
 import picocli.CommandLine.Option;
 
 /** The place a command is asked about: by its coordinates, or by the name it has in an archive. */
@@ -24,10 +25,6 @@ final class SiteOptions {
 
     @Option(names = "--archive", paramLabel = "DIR", description = "the archive that knows the site's name")
     private Path archive;
-
-    boolean isGiven() {
-        return site != null;
-    }
 
     /**
      * The place, if one was given.
@@ -53,6 +50,11 @@ final class SiteOptions {
                                     : Nearest.hint(
                                             site, sites.stream().map(Site::name).toList())))));
         }
+    }
+
+    /** The sky over the place, when one is given. */
+    Optional<SiteView> view(Services services) {
+        return site(services).map(place -> new SiteView(GroundSky.over(services.sky(), place)));
     }
 
     private GroundSite byNumbers() {

@@ -31,6 +31,7 @@ public final class Ephemeris {
     private final int[] coefficients;
     private final int[] subIntervals;
     private final double[] words;
+    private final int records;
 
     /**
      * From coefficients already read and checked.
@@ -51,6 +52,7 @@ public final class Ephemeris {
         coefficients = layout.coefficients();
         subIntervals = layout.subIntervals();
         this.words = words;
+        records = layout.records();
     }
 
     /** DE405 for 1959-12-10 to 2060-01-30, as it comes with the program. */
@@ -97,6 +99,16 @@ public final class Ephemeris {
         return daysPerRecord;
     }
 
+    /** Number of records. */
+    int records() {
+        return records;
+    }
+
+    /** Equal parts of a record, each with coefficients of its own. */
+    int parts(int body) {
+        return subIntervals[body];
+    }
+
     /** Julian date (TDB) of a number of days of TDB from J2000. */
     double jd(double tdbDays) {
         return tdbDays + J2000_JD;
@@ -114,7 +126,18 @@ public final class Ephemeris {
 
     /** Earth's centre from the solar system's barycentre (km, ICRF axes) at a number of days of TDB from J2000. */
     Vec3 earthKm(double tdbDays) {
-        return bodyKm(EARTH_MOON_BARYCENTRE, tdbDays).plus(-1 / (1 + earthMoonRatio), bodyKm(MOON, tdbDays));
+        WorkVec3 place = new WorkVec3();
+        earth(tdbDays, place, new WorkVec3(), new WorkVec3(), new WorkVec3());
+        return place.frozen();
+    }
+
+    /** Earth's centre (km) and velocity (km per day), barycentric, ICRF axes; the Moon's from the Earth's centre beside them. */
+    void earth(double tdbDays, WorkVec3 place, WorkVec3 velocity, WorkVec3 moonPlace, WorkVec3 moonVelocity) {
+        body(EARTH_MOON_BARYCENTRE, tdbDays, place, velocity);
+        body(MOON, tdbDays, moonPlace, moonVelocity);
+        double moonShare = 1 / (1 + earthMoonRatio);
+        place.add(-moonShare, moonPlace);
+        velocity.add(-moonShare, moonVelocity);
     }
 
     /**
@@ -124,43 +147,64 @@ public final class Ephemeris {
      * @param tdbDays days of TDB from J2000, within the span
      */
     Vec3 bodyKm(int body, double tdbDays) {
+        WorkVec3 place = new WorkVec3();
+        body(body, tdbDays, place, new WorkVec3());
+        return place.frozen();
+    }
+
+    /**
+     * As {@link #bodyKm}, with the velocity: Σ cₖ Tₖ(x) and its derivative, −1 ≤ x ≤ 1, by Clenshaw's recurrence.
+     *
+     * @param place set to the place (km)
+     * @param velocity set to the velocity (km per day)
+     */
+    void body(int body, double tdbDays, WorkVec3 place, WorkVec3 velocity) {
         double fromFirst = tdbDays - firstTdbDay();
-        int records = words.length / wordsPerRecord;
         int record = Math.max(0, Math.min((int) (fromFirst / daysPerRecord), records - 1));
         int parts = subIntervals[body];
         double inParts = (fromFirst - record * daysPerRecord) / daysPerRecord * parts;
         int part = Math.max(0, Math.min((int) inParts, parts - 1));
-        double x = 2 * (inParts - part) - 1;
+        double x2 = 2 * (2 * (inParts - part) - 1);
+        double perDay = 2 * parts / daysPerRecord;
         int n = coefficients[body];
         int at = record * wordsPerRecord + firstWord[body] + 3 * n * part;
-        return new Vec3(chebyshev(at, n, x), chebyshev(at + n, n, x), chebyshev(at + 2 * n, n, x));
+        place.x = sum(at, n, x2);
+        velocity.x = perDay * slope(at, n, x2);
+        at += n;
+        place.y = sum(at, n, x2);
+        velocity.y = perDay * slope(at, n, x2);
+        at += n;
+        place.z = sum(at, n, x2);
+        velocity.z = perDay * slope(at, n, x2);
     }
 
-    /** A body (km) at the very start of a record (counted from 0), by that record's coefficients. */
-    Vec3 atRecordStart(int body, int record) {
-        return atEnd(body, record, 0, -1);
-    }
-
-    /** A body (km) at the very end of a record (counted from 0), by that record's coefficients. */
-    Vec3 atRecordEnd(int body, int record) {
-        return atEnd(body, record, subIntervals[body] - 1, 1);
-    }
-
-    private Vec3 atEnd(int body, int record, int part, double x) {
+    /** A body (km) by the coefficients of one sub-interval of a record, both counted from 0, at −1 (its start) … 1 (its end). */
+    Vec3 inPart(int body, int record, int part, double x) {
         int n = coefficients[body];
         int at = record * wordsPerRecord + firstWord[body] + 3 * n * part;
-        return new Vec3(chebyshev(at, n, x), chebyshev(at + n, n, x), chebyshev(at + 2 * n, n, x));
+        return new Vec3(sum(at, n, 2 * x), sum(at + n, n, 2 * x), sum(at + 2 * n, n, 2 * x));
     }
 
-    /** Clenshaw's recurrence for Σ cₖ Tₖ(x), −1 ≤ x ≤ 1. */
-    private double chebyshev(int at, int n, double x) {
+    private double sum(int at, int n, double x2) {
         double b1 = 0;
         double b2 = 0;
-        for (int k = n - 1; k > 0; k--) {
-            double b = 2 * x * b1 - b2 + words[at + k];
+        for (int k = at + n - 1; k > at; k--) {
+            double b = x2 * b1 + (words[k] - b2);
             b2 = b1;
             b1 = b;
         }
-        return x * b1 - b2 + words[at];
+        return 0.5 * x2 * b1 + (words[at] - b2);
+    }
+
+    /** The derivative is Σ k cₖ Uₖ₋₁(x), with Chebyshev's polynomials of the second kind. */
+    private double slope(int at, int n, double x2) {
+        double b1 = 0;
+        double b2 = 0;
+        for (int k = n - 1; k > 0; k--) {
+            double b = x2 * b1 + (k * words[at + k] - b2);
+            b2 = b1;
+            b1 = b;
+        }
+        return b1;
     }
 }

@@ -1,7 +1,9 @@
 /* SPDX-License-Identifier: Apache-2.0 */
 package oblate.sky;
 
-/** Looks whether positions can be true: each body at a distance it really has, no jump where records meet. */
+import java.util.Locale;
+
+/** Looks whether positions can be true: each body at a distance it really has, no jump where stretches meet. */
 final class EphemerisCheck {
     /** Least and greatest distance from the Sun, Mercury … Pluto, generous by some hundredths (au): perihelia and aphelia with their swings over centuries. */
     private static final double[][] FROM_SUN_AU = {
@@ -19,7 +21,7 @@ final class EphemerisCheck {
     private static final double SUN_FROM_BARYCENTRE_AU = 0.02;
     private static final double MOON_NEAREST_KM = 350_000;
     private static final double MOON_FARTHEST_KM = 410_000;
-    /** What neighbouring records may differ by where they meet (km); real files join to a few metres. */
+    /** What neighbouring stretches may differ by where they meet (km); real files join to a few metres. */
     private static final double JOIN_KM = 1;
 
     private final Ephemeris ephemeris;
@@ -31,34 +33,46 @@ final class EphemerisCheck {
     }
 
     /**
-     * Looks at every record.
+     * Looks at every sub-interval of every record.
      *
      * @throws oblate.base.ProblemException {@link SkyProblem#BAD_EPHEMERIS} naming the first thing that cannot be
      */
     static void of(Ephemeris ephemeris, String fileName) {
         EphemerisCheck check = new EphemerisCheck(ephemeris, fileName);
-        double step = ephemeris.daysPerRecord();
-        int records = (int) Math.round((ephemeris.lastTdbDay() - ephemeris.firstTdbDay()) / step);
-        for (int i = 0; i < records; i++) {
-            double start = ephemeris.firstTdbDay() + i * step;
-            check.distances(start + step / 3);
-            if (i > 0) {
-                check.joins(start, i);
+        for (int body = 1; body <= EphemerisLayout.BODIES; body++) {
+            if (ephemeris.has(body)) {
+                check.body(body);
             }
         }
     }
 
-    private void distances(double tdbDays) {
-        Vec3 sun = ephemeris.bodyKm(Ephemeris.SUN, tdbDays);
-        expect("Sun", tdbDays, sun.norm() / Starlight.AU_KM, 0, SUN_FROM_BARYCENTRE_AU, "au from the barycentre");
-        double moonKm = ephemeris.bodyKm(Ephemeris.MOON, tdbDays).norm();
-        expect("Moon", tdbDays, moonKm, MOON_NEAREST_KM, MOON_FARTHEST_KM, "km from the Earth");
-        for (int body = 1; body <= FROM_SUN_AU.length; body++) {
-            if (ephemeris.has(body)) {
-                double au = ephemeris.bodyKm(body, tdbDays).minus(sun).norm() / Starlight.AU_KM;
-                double[] range = FROM_SUN_AU[body - 1];
-                expect("body " + body, tdbDays, au, range[0], range[1], "au from the Sun");
+    private void body(int body) {
+        double partDays = ephemeris.daysPerRecord() / ephemeris.parts(body);
+        Vec3 before = null;
+        double from = ephemeris.firstTdbDay();
+        for (int record = 0; record < ephemeris.records(); record++) {
+            for (int part = 0; part < ephemeris.parts(body); part++) {
+                distance(body, from + partDays / 2, ephemeris.inPart(body, record, part, 0));
+                if (before != null) {
+                    join(body, from, ephemeris.inPart(body, record, part, -1).minus(before));
+                }
+                before = ephemeris.inPart(body, record, part, 1);
+                from += partDays;
             }
+        }
+    }
+
+    private void distance(int body, double tdbDays, Vec3 placeKm) {
+        if (body == Ephemeris.SUN) {
+            double au = placeKm.norm() / Starlight.AU_KM;
+            expect("Sun", tdbDays, au, 0, SUN_FROM_BARYCENTRE_AU, "au from the barycentre");
+        } else if (body == Ephemeris.MOON) {
+            expect("Moon", tdbDays, placeKm.norm(), MOON_NEAREST_KM, MOON_FARTHEST_KM, "km from the Earth");
+        } else {
+            Vec3 sun = ephemeris.bodyKm(Ephemeris.SUN, tdbDays);
+            double[] range = FROM_SUN_AU[body - 1];
+            double au = placeKm.minus(sun).norm() / Starlight.AU_KM;
+            expect("body " + body, tdbDays, au, range[0], range[1], "au from the Sun");
         }
     }
 
@@ -67,7 +81,7 @@ final class EphemerisCheck {
             throw EphemerisHead.bad(
                     fileName,
                     String.format(
-                            java.util.Locale.ROOT,
+                            Locale.ROOT,
                             "at JD %.1f it puts the %s %.4g %s, which cannot be",
                             ephemeris.jd(tdbDays),
                             what,
@@ -76,22 +90,15 @@ final class EphemerisCheck {
         }
     }
 
-    private void joins(double tdbDays, int record) {
-        for (int body = 1; body <= EphemerisLayout.BODIES; body++) {
-            if (ephemeris.has(body)
-                    && !(ephemeris
-                                    .atRecordStart(body, record)
-                                    .minus(ephemeris.atRecordEnd(body, record - 1))
-                                    .norm()
-                            < JOIN_KM)) {
-                throw EphemerisHead.bad(
-                        fileName,
-                        String.format(
-                                java.util.Locale.ROOT,
-                                "body %d jumps at JD %.1f, where two records meet",
-                                body,
-                                ephemeris.jd(tdbDays)));
-            }
+    private void join(int body, double tdbDays, Vec3 jumpKm) {
+        if (!(jumpKm.norm() < JOIN_KM)) {
+            throw EphemerisHead.bad(
+                    fileName,
+                    String.format(
+                            Locale.ROOT,
+                            "body %d jumps at JD %.1f, where two stretches meet",
+                            body,
+                            ephemeris.jd(tdbDays)));
         }
     }
 }

@@ -18,7 +18,7 @@ public enum SkyProblem implements ProblemKind {
     /** Outside the planetary ephemeris. */
     OUTSIDE_EPHEMERIS("{0} at {1}: planet positions ({2}) reach from {3} to {4} only; choose a time in that span"),
     /** Outside the span of a theory of moons. */
-    OUTSIDE_MOONS("{0} at {1}: the places of its moons are known from {2} to {3} only; choose a time in that span"),
+    OUTSIDE_MOONS("{0} at {1}: the places of all its moons are known from {2} to {3} only; choose a time in that span"),
     /** A planet whose plug-in brings no moons. */
     NO_MOONS("{0}: no moons are known here for this planet; choose one whose plug-in brings moons"),
     /** A place on the ground that cannot be. */

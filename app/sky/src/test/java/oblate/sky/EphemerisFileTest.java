@@ -52,7 +52,7 @@ class EphemerisFileTest {
         };
         for (JplFile shape : shapes) {
             Ephemeris read = Ephemeris.read(write("any." + big, shape.bytes()));
-            for (double day = -14600; day < 21900; day += 1234.567) {
+            for (double day = -14600; day < 21900; day += 2234.567) {
                 for (int body : new int[] {1, 2, 3, 4, 5, 6, 7, 8, 9, 10, 11}) {
                     assertThat(read.bodyKm(body, day)
                                     .minus(BUNDLED.bodyKm(body, day))
@@ -165,7 +165,7 @@ class EphemerisFileTest {
         refused(Arrays.copyOf(good, good.length - 8), "ends after record");
         refused(put(good, 8 * (818 * 5 + 100), Double.NaN), "NaN");
         refused(put(good, 8 * (818 * 5 + 100), Double.POSITIVE_INFINITY), "Infinity");
-        refused(put(good, 8 * (818 * 5 + 2), 5e9), "jumps");
+        refused(put(good, 8 * (818 * 5 + 2), 5e9), "which cannot be");
         refused(put(good, 8 * (818 * 2 + 2), 5e9), "which cannot be");
         refused(put(good, 8 * (818 * 5), 2436912.5), "does not begin");
         refused(put(good, 2660, 2436912.5 + 32 * 600), "it should have");
@@ -174,10 +174,10 @@ class EphemerisFileTest {
         refused(put(good, 2668, 31), "");
         refused(put(good, 2688, 0.0123), "head");
         refused(new JplFile().only(0, 60).au(1.0).bytes(), "astronomical unit");
-        refused(put(good, 2696 + 12 * 4, ByteBuffer.wrap(good).getInt(2696)), "one place");
-        refused(put(good, 2696 + 4, -3), "body 1");
-        refused(put(good, 2696 + 4, Integer.MAX_VALUE), "body 1");
-        refused(put(good, 2844, 49_000, 30, 60), "");
+        refused(putInts(good, 2696 + 12 * 4, ByteBuffer.wrap(good).getInt(2696)), "one place");
+        refused(putInts(good, 2696 + 4, -3), "body 1");
+        refused(putInts(good, 2696 + 4, Integer.MAX_VALUE), "body 1");
+        refused(putInts(good, 2844, 40_000, 30, 60), "");
         // Jupiter's and Saturn's pointers exchanged: a well-formed file with wrong planets
         byte[] swapped = good.clone();
         System.arraycopy(good, 2696 + 12 * 4, swapped, 2696 + 12 * 5, 12);
@@ -198,7 +198,7 @@ class EphemerisFileTest {
         return bad;
     }
 
-    private static byte[] put(byte[] good, int at, int... values) {
+    private static byte[] putInts(byte[] good, int at, int... values) {
         byte[] bad = good.clone();
         for (int i = 0; i < values.length; i++) {
             ByteBuffer.wrap(bad).putInt(at + 4 * i, values[i]);
