@@ -25,7 +25,8 @@ import picocli.CommandLine.Parameters;
 @Command(
         name = "events",
         mixinStandardHelpOptions = true,
-        description = "Transits, shadow transits, occultations and eclipses of a planet's moons, and events between two moons.",
+        description =
+                "Transits, shadow transits, occultations and eclipses of a planet's moons, and events between two moons.",
         footer = {
             "",
             "An event is listed when its middle lies in the span. Times are those seen from the Earth's centre.",
@@ -129,7 +130,8 @@ final class EventsCommand implements Callable<Integer> {
         if (kinds.isEmpty()) {
             return EnumSet.allOf(EventKind.class);
         }
-        List<String> known = EnumSet.allOf(EventKind.class).stream().map(EventKind::id).toList();
+        List<String> known =
+                EnumSet.allOf(EventKind.class).stream().map(EventKind::id).toList();
         Set<EventKind> wanted = EnumSet.noneOf(EventKind.class);
         for (String word : kinds) {
             String id = word.strip().toLowerCase(Locale.ROOT).replace('-', '_');
