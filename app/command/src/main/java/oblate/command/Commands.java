@@ -31,7 +31,12 @@ final class Commands {
         own.put("drift", new DriftCommand(services, console));
         own.put("report", new ReportCommand(services, console));
         own.put("sky", new SkyCommand(services, console));
+        own.put("night", new NightCommand(services, console));
+        own.put("crossings", new CrossingsCommand(services, console));
+        own.put("smear", new SmearCommand(services, console));
+        own.put("data", new DataCommand(services, console));
         own.put("moons", new MoonsCommand(services, console));
+        own.put("events", new EventsCommand(services, console));
         own.put(
                 "site",
                 new CommandLine(new SiteCommand(services, console))

@@ -9,6 +9,7 @@ import oblate.base.ProblemException;
 import oblate.sky.MoonPlace;
 import oblate.sky.PlanetModel;
 import oblate.sky.ShadowPlace;
+import oblate.sky.Sky;
 import oblate.sky.UtcTime;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -56,7 +57,7 @@ final class MoonsCommand implements Callable<Integer> {
         int status = 0;
         for (String text : instants.texts(console)) {
             try {
-                UtcTime time = UtcTime.parse(text);
+                UtcTime time = UtcTime.parse(text, services.sky().leapSeconds());
                 services.sky().moons(model, time).forEach(m -> rows.add(new Row(model, time, m)));
             } catch (ProblemException e) {
                 console.say(e.getMessage());
@@ -64,12 +65,12 @@ final class MoonsCommand implements Callable<Integer> {
             }
         }
         if (!rows.isEmpty()) {
-            output.write(table().rows(rows), services, console);
+            output.write(table(services.sky()).rows(rows), services, console);
         }
         return status;
     }
 
-    private static TableOf<Row> table() {
+    private static TableOf<Row> table(Sky sky) {
         TableOf<Row> t = new TableOf<>("Moons");
         t.fact(
                 "offsets",
@@ -95,6 +96,15 @@ final class MoonsCommand implements Callable<Integer> {
         shadow(t, "shadow_y_north_radii", "", 5, ShadowPlace::yNorthRadii);
         shadow(t, "shadow_lon_iau_deg", "deg", 3, ShadowPlace::lonIauDeg);
         shadow(t, "shadow_lat_graphic_deg", "deg", 3, ShadowPlace::latGraphicDeg);
+        t.number(
+                "offset_sigma_arcsec",
+                "arcsec",
+                4,
+                "standard error of dra_cosdec and of ddec: series and orbits behind it, not the ephemeris of the planet",
+                r -> r.moon().offsetSigmaArcsec());
+        t.text("ephemeris", "planetary ephemeris", r -> sky.ephemeris().name());
+        t.text("leap_seconds", "table of leap seconds used", r -> sky.leapSeconds()
+                .saidOf(r.time()));
         return t;
     }
 

@@ -36,7 +36,7 @@ public final class Program {
     /** Follows the words of a command line. */
     public int run(String... args) {
         Path settings = new SettingsFolder(environment).path();
-        try (Services services = new Services(settings, clock)) {
+        try (Services services = new Services(settings, clock, console::say)) {
             CommandLine line = new CommandLine(new OblateCommand(services, console, line()));
             new Commands(services, console).addTo(line);
             line.setOut(new java.io.PrintWriter(console.out(), true, java.nio.charset.StandardCharsets.UTF_8));

@@ -5,6 +5,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.util.List;
+import java.util.function.Consumer;
 import oblate.archive.Archive;
 import oblate.archive.Filing;
 import oblate.base.PluginHost;
@@ -16,6 +17,7 @@ import oblate.image.PictureReader;
 import oblate.report.ReportFormat;
 import oblate.sky.PlanetModel;
 import oblate.sky.Sky;
+import oblate.sky.SkyData;
 
 /** What commands share in one run; each part is made when first asked for. Safe for many threads. */
 public final class Services implements AutoCloseable {
@@ -25,15 +27,20 @@ public final class Services implements AutoCloseable {
     private List<PlanetModel> planets;
     private PictureReader reader;
     private List<ReportFormat> reportFormats;
+    private final Consumer<String> words;
+    private SkyData skyData;
     private Sky sky;
 
     /**
-     * @param settingsFolder the user's settings; plug-in jars are in its {@code plugins} folder
+     * @param settingsFolder the user's settings; plug-in jars are in its {@code plugins} folder, newer data of the sky in {@code ephemeris} and
+     *     {@code leap-seconds}
      * @param clock for the times in an archive's history
+     * @param words told what of the settings is refused
      */
-    public Services(Path settingsFolder, Clock clock) {
+    public Services(Path settingsFolder, Clock clock, Consumer<String> words) {
         this.settingsFolder = settingsFolder;
         this.clock = clock;
+        this.words = words;
     }
 
     /** The user's settings folder; may not exist yet. */
@@ -99,10 +106,19 @@ public final class Services implements AutoCloseable {
         return reportFormats;
     }
 
-    /** The sky. */
+    /** Planet positions and leap seconds: newer ones of the settings folder, or those that come with the program. */
+    public synchronized SkyData skyData() {
+        if (skyData == null) {
+            skyData = SkyData.in(settingsFolder);
+        }
+        return skyData;
+    }
+
+    /** The sky; data of the settings folder that cannot be used are told of when it is first asked for. */
     public synchronized Sky sky() {
         if (sky == null) {
-            sky = Sky.bundled();
+            skyData().warnings().forEach(words);
+            sky = skyData().sky();
         }
         return sky;
     }

@@ -45,6 +45,7 @@ final class Window {
                 services.settingsFolder(),
                 System.getProperty("user.name", "observer"),
                 Version.text()));
+        services.skyData().warnings().stream().findFirst().ifPresent(workbench::say);
         workbench.awaitClose();
         return 0;
     }

@@ -2,7 +2,10 @@
 package oblate.sky;
 
 import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Comparator;
 import java.util.List;
+import java.util.stream.IntStream;
 
 /**
  * Precession (IAU 2006), nutation (IAU 2000A adjusted, terms of 0.05 mas and more) and frame bias: turns ICRF directions into the true equator and
@@ -13,9 +16,6 @@ import java.util.List;
  * tables would cost each start of the program a fifth of a second.
  */
 final class EarthAxis {
-    private static final int ARGUMENTS = 14;
-    private static final int LUNISOLAR = 5;
-
     /** l, l′, F, D, Ω: arc seconds; IERS Conventions (2010), eq. 5.43. */
     private static final double[][] DELAUNAY_ARCSEC = {
         {485868.249036, 1717915923.2178, 31.8792, 0.051635, -0.00024470},
@@ -38,7 +38,25 @@ final class EarthAxis {
         {0, 0.02438175, 0.00000538691}
     };
 
-    private final double[][] terms;
+    private static final double RAD_PER_MICROARCSEC = 1e-6 / Angles.ARCSEC_PER_RAD;
+
+    /** In arc seconds: Fukushima's and Williams' angles γ, φ, ψ, and the mean obliquity; IERS Conventions (2010), eq. 5.40. */
+    private static final double[] GAMMA = {-0.052928, 10.556378, 0.4932044, -0.00031238, -0.000002788, 0.0000000260};
+
+    private static final double[] PHI = {84381.412819, -46.811016, 0.0511268, 0.00053289, -0.000000440, -0.0000000176};
+    private static final double[] PSI = {-0.041775, 5038.481484, 1.5584175, -0.00018522, -0.000026452, -0.0000000148};
+    private static final double[] EPSILON = {84381.406, -46.836769, -0.0001831, 0.00200340, -0.000000576, -0.0000000434
+    };
+
+    /** The largest whole number by which a term of the table multiplies each argument. */
+    private static final int[] MOST = {3, 2, 4, 4, 3, 0, 8, 12, 16, 4, 5, 0, 0, 2};
+
+    /** Work space: places for all multiples of all arguments. */
+    static final int ANGLES = 2 * Arrays.stream(MOST).sum();
+
+    private final int firstGrowing;
+    private final int[][] factors;
+    private final double[][] amounts;
 
     EarthAxis() {
         List<double[]> rows = new ArrayList<>();
@@ -52,68 +70,130 @@ final class EarthAxis {
                 rows.add(row);
             }
         }
-        terms = rows.toArray(double[][]::new);
+        // Alike terms beside one another: the processor then foresees the inner loop's length.
+        rows.sort(Comparator.comparingDouble((double[] row) -> row[0]).thenComparing(row -> factors(row).length));
+        firstGrowing = (int) rows.stream().filter(row -> row[0] == 0).count();
+        factors = rows.stream().map(EarthAxis::factors).toArray(int[][]::new);
+        amounts = rows.stream().map(row -> Arrays.copyOfRange(row, 1, 5)).toArray(double[][]::new);
+    }
+
+    /** Where in the work space the multiples of arguments stand that make up a term's angle. */
+    private static int[] factors(double[] row) {
+        return IntStream.range(0, MOST.length)
+                .filter(i -> row[5 + i] != 0)
+                .map(i -> place(i, (int) row[5 + i]))
+                .toArray();
+    }
+
+    /** The multiples of an argument stand as 1, −1, 2, −2 … behind those of the argument before. */
+    private static int place(int argument, int multiple) {
+        if (Math.abs(multiple) > MOST[argument]) {
+            throw new IllegalArgumentException("argument " + argument + " times " + multiple);
+        }
+        int before = 2 * Arrays.stream(MOST, 0, argument).sum();
+        return before + 2 * Math.abs(multiple) - (multiple > 0 ? 2 : 1);
     }
 
     /** The turn for an instant, in days of TT from J2000. */
     Turn at(double ttDays) {
+        WorkTurn turn = new WorkTurn();
+        at(ttDays, turn);
+        return turn.frozen();
+    }
+
+    /** As {@link #at(double)}, into a work space. */
+    void at(double ttDays, WorkTurn turn) {
         double t = ttDays / 36525;
-        double[] nutation = nutationRad(t);
-        double gamma = arcsec(t, -0.052928, 10.556378, 0.4932044, -0.00031238, -0.000002788, 0.0000000260);
-        double phi = arcsec(t, 84381.412819, -46.811016, 0.0511268, 0.00053289, -0.000000440, -0.0000000176);
-        double psi = arcsec(t, -0.041775, 5038.481484, 1.5584175, -0.00018522, -0.000026452, -0.0000000148);
-        double epsilon = meanObliquityRad(t);
-        Turn turn =
-                Turn.NONE.thenZ(gamma).thenX(phi).thenZ(-(psi + nutation[0])).thenX(-(epsilon + nutation[1]));
-        return turn;
+        double psi = arcsecRad(PSI, t) + nutationRad(t, turn);
+        double epsilon = arcsecRad(EPSILON, t) + turn.obliquityNutationRad;
+        turn.reset();
+        turn.thenZ(arcsecRad(GAMMA, t));
+        turn.thenX(arcsecRad(PHI, t));
+        turn.thenZ(-psi);
+        turn.thenX(-epsilon);
     }
 
     /** Apparent minus mean sidereal time (rad): Δψ cos ε; further terms make 0.003 arcsec. */
     double equationOfEquinoxesRad(double ttDays) {
         double t = ttDays / 36525;
-        return nutationRad(t)[0] * Math.cos(meanObliquityRad(t));
-    }
-
-    private static double meanObliquityRad(double t) {
-        return arcsec(t, 84381.406, -46.836769, -0.0001831, 0.00200340, -0.000000576, -0.0000000434);
+        return nutationRad(t)[0] * Math.cos(arcsecRad(EPSILON, t));
     }
 
     /** Nutation in longitude and in obliquity (rad) at a time in Julian centuries of TT from J2000. */
     double[] nutationRad(double t) {
-        double[] arguments = argumentsRad(t);
+        WorkTurn turn = new WorkTurn();
+        double psi = nutationRad(t, turn);
+        return new double[] {psi, turn.obliquityNutationRad};
+    }
+
+    /**
+     * Nutation in longitude (rad); that in obliquity is left in the work space. A term's angle is a sum of multiples of few arguments, so its cosine and
+     * sine are a product of theirs: only those of the arguments themselves are looked up.
+     */
+    private double nutationRad(double t, WorkTurn turn) {
+        setMultiples(t, turn.cosines, turn.sines);
+        double psiGrowing = addTerms(firstGrowing, factors.length, turn);
+        double epsilonGrowing = turn.obliquityNutationRad;
+        double psi = addTerms(0, firstGrowing, turn);
+        turn.obliquityNutationRad += t * epsilonGrowing;
+        return psi + t * psiGrowing;
+    }
+
+    private double addTerms(int first, int end, WorkTurn turn) {
+        double[] cosines = turn.cosines;
+        double[] sines = turn.sines;
         double psi = 0;
         double epsilon = 0;
-        for (double[] term : terms) {
-            double angle = 0;
-            for (int i = 0; i < ARGUMENTS; i++) {
-                angle += term[5 + i] * arguments[i];
+        for (int term = first; term < end; term++) {
+            int[] places = factors[term];
+            double cos = cosines[places[0]];
+            double sin = sines[places[0]];
+            for (int i = 1; i < places.length; i++) {
+                double c = cosines[places[i]];
+                double s = sines[places[i]];
+                double product = cos * c - sin * s;
+                sin = sin * c + cos * s;
+                cos = product;
             }
-            double factor = term[0] == 0 ? 1 : t;
-            double sin = factor * Math.sin(angle);
-            double cos = factor * Math.cos(angle);
-            psi += term[1] * sin + term[2] * cos;
-            epsilon += term[3] * cos + term[4] * sin;
+            double[] amount = amounts[term];
+            psi += amount[0] * sin + amount[1] * cos;
+            epsilon += amount[2] * cos + amount[3] * sin;
         }
-        double perMicroarcsec = 1e-6 / Angles.ARCSEC_PER_RAD;
-        return new double[] {psi * perMicroarcsec, epsilon * perMicroarcsec};
+        turn.obliquityNutationRad = epsilon * RAD_PER_MICROARCSEC;
+        return psi * RAD_PER_MICROARCSEC;
     }
 
-    private static double[] argumentsRad(double t) {
-        double[] arguments = new double[ARGUMENTS];
-        for (int i = 0; i < LUNISOLAR; i++) {
-            arguments[i] = arcsec(t, DELAUNAY_ARCSEC[i]);
+    private static void setMultiples(double t, double[] cosines, double[] sines) {
+        int place = 0;
+        for (int argument = 0; argument < MOST.length; argument++) {
+            if (MOST[argument] == 0) {
+                continue;
+            }
+            double rad = argument < DELAUNAY_ARCSEC.length
+                    ? arcsecRad(DELAUNAY_ARCSEC[argument], t)
+                    : polynomial(PLANETS_RAD[argument - DELAUNAY_ARCSEC.length], t);
+            double c = Math.cos(rad);
+            double s = Math.sin(rad);
+            double cos = c;
+            double sin = s;
+            for (int multiple = 1; multiple <= MOST[argument]; multiple++) {
+                cosines[place] = cos;
+                cosines[place + 1] = cos;
+                sines[place] = sin;
+                sines[place + 1] = -sin;
+                place += 2;
+                double product = cos * c - sin * s;
+                sin = sin * c + cos * s;
+                cos = product;
+            }
         }
-        for (int i = 0; i < PLANETS_RAD.length; i++) {
-            arguments[LUNISOLAR + i] = polynomial(t, PLANETS_RAD[i]);
-        }
-        return arguments;
     }
 
-    private static double arcsec(double t, double... coefficients) {
-        return polynomial(t, coefficients) / Angles.ARCSEC_PER_RAD;
+    private static double arcsecRad(double[] coefficients, double t) {
+        return polynomial(coefficients, t) / Angles.ARCSEC_PER_RAD;
     }
 
-    private static double polynomial(double t, double... coefficients) {
+    private static double polynomial(double[] coefficients, double t) {
         double sum = 0;
         for (int i = coefficients.length - 1; i >= 0; i--) {
             sum = sum * t + coefficients[i];

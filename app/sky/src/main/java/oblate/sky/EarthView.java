@@ -11,29 +11,21 @@ package oblate.sky;
  * @param toDate turn to the true equator and equinox of date
  */
 record EarthView(Moment moment, Vec3 placeKm, Vec3 velocityC, Vec3 toSunKm, Turn toDate) {
-    /** Half the step over which the velocity is taken (days); the third derivative makes 1e-9 of it. */
-    static final double VELOCITY_STEP_DAYS = 0.005;
-
-    static EarthView at(Moment moment, Ephemeris ephemeris, EarthAxis axis) {
-        double t = moment.tdbDays();
-        Vec3 place = ephemeris.earthKm(t);
-        Vec3 velocityC = ephemeris
-                .earthKm(t + VELOCITY_STEP_DAYS)
-                .minus(ephemeris.earthKm(t - VELOCITY_STEP_DAYS))
-                .times(1 / (2 * VELOCITY_STEP_DAYS * Starlight.C_KM_PER_DAY));
-        Vec3 toSun = LightPath.seen(place, t, when -> ephemeris.bodyKm(Ephemeris.SUN, when));
-        return new EarthView(moment, place, velocityC, toSun, axis.at(moment.ttDays()));
-    }
 
     /** Apparent direction of date (unit vector) of what stands at a vector from the Earth (km, light time removed). */
     Vec3 apparent(Vec3 fromEarthKm) {
-        Vec3 sunToBody = fromEarthKm.minus(toSunKm);
-        Vec3 bent = Starlight.bent(fromEarthKm.unit(), sunToBody, toSunKm.times(-1));
-        return toDate.apply(Starlight.aberrated(bent, velocityC, toSunKm.norm()));
+        WorkVec3 direction = WorkVec3.of(fromEarthKm);
+        Starlight.bend(direction, WorkVec3.of(toSunKm), new WorkVec3());
+        return aberratedOfDate(direction);
     }
 
     /** Apparent direction of date of the Sun's centre (unit vector). */
     Vec3 apparentSun() {
-        return toDate.apply(Starlight.aberrated(toSunKm.unit(), velocityC, toSunKm.norm()));
+        return aberratedOfDate(WorkVec3.of(toSunKm.unit()));
+    }
+
+    private Vec3 aberratedOfDate(WorkVec3 direction) {
+        Starlight.aberrate(direction, WorkVec3.of(velocityC), toSunKm.norm());
+        return toDate.apply(direction.frozen());
     }
 }

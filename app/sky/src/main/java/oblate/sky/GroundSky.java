@@ -24,6 +24,9 @@ import org.orekit.utils.IERSConventions;
  * which this is tested, costs half a second to set up and milliseconds at a date far from the last one. Polar motion (0.5 arcsec) is left out.
  */
 public final class GroundSky {
+    /** IERS Conventions (2010), table 1.1: 7.292115e-5 rad/s. */
+    private static final double EARTH_SPIN_RAD_PER_DAY = 7.292115e-5 * 86400;
+
     private final Sky sky;
     private final TimeScale tt;
     private final TimeScalarFunction meanSiderealRad;
@@ -32,6 +35,8 @@ public final class GroundSky {
     private final Vec3 north;
     private final Vec3 east;
     private final Air air;
+    private final GroundSite site;
+    private final double spinC;
 
     private GroundSky(Sky sky, TimeScales scales, GroundSite site) {
         this.sky = sky;
@@ -48,6 +53,8 @@ public final class GroundSky {
         north = ours(point.getNorth());
         east = ours(point.getEast());
         air = Air.standard(site.heightM());
+        this.site = site;
+        spinC = Math.hypot(placeKm.x(), placeKm.y()) * EARTH_SPIN_RAD_PER_DAY / Starlight.C_KM_PER_DAY;
     }
 
     private static Vec3 ours(Vector3D v) {
@@ -66,6 +73,16 @@ public final class GroundSky {
         return new GroundSky(sky, context.getTimeScales(), site);
     }
 
+    /** The sky from the Earth's centre. */
+    public Sky sky() {
+        return sky;
+    }
+
+    /** The place. */
+    public GroundSite site() {
+        return site;
+    }
+
     /**
      * Where a planet stands.
      *
@@ -74,18 +91,25 @@ public final class GroundSky {
     public GroundView view(PlanetModel planet, UtcTime time) {
         Sighting seen = sky.sighting(planet, time);
         EarthView earth = seen.earth();
-        Turn toGround = toGround(earth);
-        Vec3 direction = toGround.apply(earth.apparent(seen.toPlanetKm()));
-        Vec3 fromPlace =
-                direction.times(seen.toPlanetKm().norm()).minus(placeKm).unit();
-        double azimuth = Math.toDegrees(Math.atan2(fromPlace.dot(east), fromPlace.dot(north)));
+        double siderealRad = siderealRad(earth);
+        Turn toGround = Turn.NONE.thenZ(siderealRad);
+        Vec3 way = fromPlaceKm(toGround.apply(earth.apparent(seen.toPlanetKm())), seen.toPlanetKm());
+        Vec3 direction = turningEarth(way.unit());
+        Vec3 sun = sunFromPlace(earth, toGround);
+        double azimuth = Math.toDegrees(Math.atan2(direction.dot(east), direction.dot(north)));
         // Earth-fixed axes share their pole with the equator of date, so the angle is the same on both.
         double zenithPa = Angles.positionAngleDeg(direction, zenith);
         return new GroundView(
-                altitudeDeg(fromPlace),
+                time,
+                Angles.wrapDeg(direction.lonDeg() + Math.toDegrees(siderealRad)),
+                direction.latDeg(),
+                Math.IEEEremainder(site.lonEastDeg() - direction.lonDeg(), 360),
+                way.norm() / Starlight.AU_KM,
+                altitudeDeg(direction),
                 Angles.wrapDeg(azimuth),
                 Math.IEEEremainder(zenithPa, 360),
-                sunAltitudeDeg(earth, toGround),
+                altitudeDeg(sun),
+                Math.toDegrees(direction.angleRad(sun)),
                 air);
     }
 
@@ -95,24 +119,61 @@ public final class GroundSky {
      * @throws oblate.base.ProblemException {@link SkyProblem#OUTSIDE_EPHEMERIS} outside the ephemeris' span
      */
     public double sunAltitudeDeg(UtcTime time) {
+        return altitudeDeg(sunDirection(time));
+    }
+
+    /** Direction of the Sun from the place, on Earth-fixed axes (unit vector). */
+    Vec3 sunDirection(UtcTime time) {
         EarthView earth = sky.earthView("Sun", time);
-        return sunAltitudeDeg(earth, toGround(earth));
+        return sunFromPlace(earth, Turn.NONE.thenZ(siderealRad(earth)));
     }
 
-    private double sunAltitudeDeg(EarthView earth, Turn toGround) {
-        Vec3 direction = toGround.apply(earth.apparentSun());
-        return altitudeDeg(
-                direction.times(earth.toSunKm().norm()).minus(placeKm).unit());
+    /** Direction of a planet from the place, on Earth-fixed axes (unit vector). */
+    Vec3 direction(PlanetModel planet, UtcTime time) {
+        Sighting seen = sky.sighting(planet, time);
+        Turn toGround = Turn.NONE.thenZ(siderealRad(seen.earth()));
+        return turningEarth(fromPlaceKm(toGround.apply(seen.earth().apparent(seen.toPlanetKm())), seen.toPlanetKm())
+                .unit());
     }
 
-    private double altitudeDeg(Vec3 fromPlace) {
+    private Vec3 sunFromPlace(EarthView earth, Turn toGround) {
+        return turningEarth(fromPlaceKm(toGround.apply(earth.apparentSun()), earth.toSunKm())
+                .unit());
+    }
+
+    private Vec3 fromPlaceKm(Vec3 direction, Vec3 fromCentreKm) {
+        return direction.times(fromCentreKm.norm()).minus(placeKm);
+    }
+
+    /** Aberration by the speed with which the turning Earth carries the place eastward, 0.3 arcsec at most. */
+    private Vec3 turningEarth(Vec3 direction) {
+        return direction.plus(spinC, east).unit();
+    }
+
+    /** Altitude (deg) of a direction on Earth-fixed axes. */
+    double altitudeDeg(Vec3 fromPlace) {
         return Math.toDegrees(Math.atan2(fromPlace.dot(zenith), Math.hypot(fromPlace.dot(east), fromPlace.dot(north))));
     }
 
-    /** From the true equator and equinox of date to Earth-fixed axes: a turn by apparent sidereal time. */
-    private Turn toGround(EarthView earth) {
+    /** Sine of the altitude of a direction on Earth-fixed axes. */
+    double altitudeSine(Vec3 fromPlace) {
+        return fromPlace.dot(zenith);
+    }
+
+    /** Azimuth from north through east (deg, 0…360) of a direction on Earth-fixed axes. */
+    double azimuthDeg(Vec3 fromPlace) {
+        return Angles.wrapDeg(Math.toDegrees(Math.atan2(fromPlace.dot(east), fromPlace.dot(north))));
+    }
+
+    /** Angle west of the meridian (deg, −180…180) of a direction on Earth-fixed axes. */
+    double hourAngleDeg(Vec3 fromPlace) {
+        return Math.IEEEremainder(site.lonEastDeg() - fromPlace.lonDeg(), 360);
+    }
+
+    /** Apparent sidereal time at longitude 0 (rad): turns the true equator and equinox of date to Earth-fixed axes. */
+    private double siderealRad(EarthView earth) {
         double ttDays = earth.moment().ttDays();
         AbsoluteDate date = new AbsoluteDate(DateComponents.J2000_EPOCH, tt).shiftedBy(ttDays * 86400 + 43200);
-        return Turn.NONE.thenZ(meanSiderealRad.value(date) + sky.equationOfEquinoxesRad(ttDays));
+        return meanSiderealRad.value(date) + sky.equationOfEquinoxesRad(ttDays);
     }
 }

@@ -5,16 +5,13 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
 import java.nio.file.Path;
-import java.time.DateTimeException;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.SortedMap;
 import java.util.TreeMap;
-import oblate.base.ProblemException;
 
 /**
  * TAI − UTC: whole leap seconds from 1972 on, the lines of the older UTC before. Immutable.
@@ -25,15 +22,21 @@ public final class LeapSeconds {
     /** TT − TAI (s), by definition. */
     static final double TT_MINUS_TAI_S = 32.184;
 
-    private static final long MJD_OF_EPOCH_DAY_0 = 40587;
-    private static final long NTP_OF_EPOCH_S = 2208988800L;
-    private static final long MAX_FILE_BYTES = 1 << 20;
+    static final long MJD_OF_EPOCH_DAY_0 = 40587;
+    private static final String BUNDLED = "bundled";
 
+    private final String origin;
     private final List<Step> steps;
     private final long[] days;
     private final LocalDate expires;
 
-    private LeapSeconds(List<Step> steps, LocalDate expires) {
+    /**
+     * @param origin where the table came from
+     * @param steps in order of time
+     * @param expires day up to which no other leap second was announced
+     */
+    LeapSeconds(String origin, List<Step> steps, LocalDate expires) {
+        this.origin = origin;
         this.steps = List.copyOf(steps);
         this.days = steps.stream().mapToLong(Step::epochDay).toArray();
         this.expires = expires;
@@ -45,66 +48,46 @@ public final class LeapSeconds {
     }
 
     /**
-     * A newer list in the public format of {@code leap-seconds.list}: lines of NTP seconds and TAI − UTC, expiry after {@code #@}. What was before 1972
-     * stays as bundled.
+     * A newer list in one of the two public formats, told apart by what is in it: {@code leap-seconds.list} (lines of NTP seconds and TAI − UTC, expiry
+     * after {@code #@}, SHA-1 of the figures after {@code #h}, which is checked where it is there) or {@code Leap_Second.dat} (lines of MJD, day, month,
+     * year and TAI − UTC, expiry in words). What was before 1972 stays as bundled.
      *
-     * @throws ProblemException {@link SkyProblem#BAD_LEAP_SECONDS} when the file cannot be used
+     * @throws oblate.base.ProblemException {@link SkyProblem#BAD_LEAP_SECONDS} when the file cannot be used
      */
     public static LeapSeconds read(Path file) {
-        String name = file.getFileName().toString();
-        try {
-            if (Files.size(file) > MAX_FILE_BYTES) {
-                throw new ProblemException(SkyProblem.BAD_LEAP_SECONDS, name, "it is larger than 1 MB");
-            }
-            return parseList(Files.readString(file, StandardCharsets.ISO_8859_1), name);
-        } catch (IOException e) {
-            throw new ProblemException(
-                    e, SkyProblem.BAD_LEAP_SECONDS, name, "it cannot be read (" + e.getMessage() + ")");
-        }
+        return new LeapSecondFile(file.getFileName().toString()).read(file);
     }
 
-    static LeapSeconds parseList(String text, String name) {
-        List<Step> steps = new ArrayList<>(
-                bundled().steps.stream().filter(s -> s.offsetS < 10).toList());
-        LocalDate expires = null;
-        for (String line : text.split("\\R", -1)) {
-            try {
-                if (line.startsWith("#@")) {
-                    expires = LocalDate.ofEpochDay(ntpDay(line.substring(2).strip()));
-                } else if (!line.isBlank() && !line.startsWith("#")) {
-                    String[] words = line.strip().split("\\s+", -1);
-                    steps.add(new Step(ntpDay(words[0]), Integer.parseInt(words[1]), 0, 0));
-                }
-            } catch (NumberFormatException | ArrayIndexOutOfBoundsException | DateTimeException e) {
-                throw new ProblemException(
-                        e, SkyProblem.BAD_LEAP_SECONDS, name, "its line \"" + line.strip() + "\" is not understood");
-            }
-        }
-        check(steps, expires, name);
-        return new LeapSeconds(steps, expires);
+    List<Step> steps() {
+        return steps;
     }
 
-    private static long ntpDay(String seconds) {
-        return Math.floorDiv(Long.parseLong(seconds) - NTP_OF_EPOCH_S, 86400L);
+    /** The steps of the old UTC, 1960 to 1971. */
+    static List<Step> beforeWholeSeconds() {
+        return bundled().steps.stream().filter(s -> s.offsetS < 10).toList();
     }
 
-    private static void check(List<Step> steps, LocalDate expires, String name) {
-        if (expires == null) {
-            throw new ProblemException(SkyProblem.BAD_LEAP_SECONDS, name, "it does not say when it expires");
-        }
-        if (steps.get(steps.size() - 1).offsetS < 10) {
-            throw new ProblemException(SkyProblem.BAD_LEAP_SECONDS, name, "it has no leap seconds in it");
-        }
-        for (int i = 1; i < steps.size(); i++) {
-            boolean whole = steps.get(i).offsetS >= 11;
-            boolean oneMore = Math.abs(steps.get(i).offsetS - steps.get(i - 1).offsetS) == 1;
-            if (steps.get(i).epochDay <= steps.get(i - 1).epochDay || (whole && !oneMore)) {
-                throw new ProblemException(
-                        SkyProblem.BAD_LEAP_SECONDS,
-                        name,
-                        "its entry for " + LocalDate.ofEpochDay(steps.get(i).epochDay) + " is out of order");
-            }
-        }
+    /** Where the table came from: the name of a file, or {@code bundled}. */
+    public String origin() {
+        return origin;
+    }
+
+    /** Whether this is the table that comes with the program. */
+    public boolean isBundled() {
+        return origin.equals(BUNDLED);
+    }
+
+    /** Whether the table was complete at a time; past that the last offset is held, and a leap second may be missing. */
+    public boolean isKnownAt(UtcTime time) {
+        return time.epochDay() < expires.toEpochDay();
+    }
+
+    /** What to write beside a result for a time: {@code bundled, complete to 2026-06-28}, or that the time is past that. */
+    public String saidOf(UtcTime time) {
+        return isKnownAt(time)
+                ? origin + ", complete to " + expires
+                : "past " + expires + ", to which " + origin + " is complete: TT - UTC held at "
+                        + java.math.BigDecimal.valueOf(ttMinusUtcS(time)).toPlainString() + " s";
     }
 
     /** Day the table was known to be complete until; later dates hold the last offset. */
@@ -148,7 +131,15 @@ public final class LeapSeconds {
         return found >= 0 ? found : -found - 2;
     }
 
-    private record Step(long epochDay, double offsetS, double referenceMjd, double rateSPerDay) {}
+    /**
+     * From a day on TAI − UTC = offset + (MJD − reference) × rate.
+     *
+     * @param epochDay first day, counted from 1970-01-01
+     * @param offsetS s
+     * @param referenceMjd days
+     * @param rateSPerDay s per day; 0 from 1972 on
+     */
+    record Step(long epochDay, double offsetS, double referenceMjd, double rateSPerDay) {}
 
     /** Loads the bundled table once, at first use. */
     private static final class Bundled {
@@ -169,7 +160,7 @@ public final class LeapSeconds {
                             Double.parseDouble(cells[3])));
                 }
             }
-            return new LeapSeconds(steps, expires);
+            return new LeapSeconds(BUNDLED, steps, expires);
         }
     }
 

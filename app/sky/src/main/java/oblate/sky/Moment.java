@@ -14,8 +14,13 @@ record Moment(UtcTime utc, double ttMinusUtcS, double ttDays, double tdbDays) {
 
     static Moment of(UtcTime utc, LeapSeconds leapSeconds) {
         double ttMinusUtcS = leapSeconds.ttMinusUtcS(utc);
-        double ttDays = utc.epochDay() - J2000_EPOCH_DAY - 0.5 + (utc.secondOfDay() + ttMinusUtcS) / 86400;
+        double ttDays = ttDays(utc, ttMinusUtcS);
         return new Moment(utc, ttMinusUtcS, ttDays, ttDays + tdbMinusTtS(ttDays) / 86400);
+    }
+
+    /** Days of TT from J2000. */
+    static double ttDays(UtcTime utc, double ttMinusUtcS) {
+        return utc.epochDay() - J2000_EPOCH_DAY - 0.5 + (utc.secondOfDay() + ttMinusUtcS) / 86400;
     }
 
     /** The reading of the UTC clock at a number of days of TDB from J2000; inverse of {@link #of}, leap seconds apart. */

@@ -9,6 +9,9 @@ package oblate.sky;
  * @param radiusKm mean radius (km)
  * @param massShare its mass as a share of the whole system's (0…1); moves the planet's centre off the system's barycentre
  * @param motion where it stands
- * @param source where radius and mass are from
+ * @param sigmaKm standard error of that place from the planet's centre, along any one direction (km): the series against the orbits it was
+ *     fitted to, and those orbits against the moon itself; positive
+ * @param source where radius, mass and standard error are from
  */
-public record MoonFacts(String id, String name, double radiusKm, double massShare, MoonMotion motion, String source) {}
+public record MoonFacts(
+        String id, String name, double radiusKm, double massShare, MoonMotion motion, double sigmaKm, String source) {}

@@ -11,6 +11,18 @@ public interface MoonMotion {
      */
     Vec3 fromPlanetKm(double tdbDays);
 
+    /**
+     * As {@link #fromPlanetKm(double)}, into an array of the caller's, for loops over many instants.
+     *
+     * @param xyzKm set to x, y and z (km)
+     */
+    default void fromPlanetKm(double tdbDays, double[] xyzKm) {
+        Vec3 place = fromPlanetKm(tdbDays);
+        xyzKm[0] = place.x();
+        xyzKm[1] = place.y();
+        xyzKm[2] = place.z();
+    }
+
     /** Start of the span, days of TDB from J2000. */
     double firstTdbDay();
 

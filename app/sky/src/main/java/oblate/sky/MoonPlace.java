@@ -44,4 +44,9 @@ public record MoonPlace(
     public String name() {
         return moon.name();
     }
+
+    /** Standard error of the moon's offset from its planet, along any one direction on the sky (arcsec); see {@link MoonFacts#sigmaKm}. */
+    public double offsetSigmaArcsec() {
+        return moon.sigmaKm() / (distanceAu * Starlight.AU_KM) * Angles.ARCSEC_PER_RAD;
+    }
 }

@@ -13,11 +13,17 @@ import oblate.base.ProblemException;
 /**
  * A moon's motion as sums of cosines in cylindrical coordinates about a fixed plane.
  *
- * <p>With t days of TDB from J2000 and T = t/36525: r, z (km) = c0 + Σ value·cos(phase + rate·t); θ (rad) has c1·t + c2·T² + c3·T³ besides. With
- * u = r cos θ, v = r sin θ, node N and inclination I of the plane on the ICRF equator: X = u cos N − v sin N cos I + z sin N sin I,
+ * <p>With t days of TDB from J2000 and T = t/36525: r, z (km) and θ (rad) = c0 + c1·t + c2·T² + c3·T³ + Σ value·Tᵖ·cos(phase + rate·t), the power p
+ * being 0 for the kind {@code cos}, 1 for {@code cosT}, 2 for {@code cosT2} and 3 for {@code cosT3}. With u = r cos θ, v = r sin θ, node N and inclination I of the plane on the ICRF equator: X = u cos N − v sin N cos I + z sin N sin I,
  * Y = u sin N + v cos N cos I − z cos N sin I, Z = v sin I + z cos I.
  */
 public final class MoonSeries implements MoonMotion {
+    /** Kinds of cosines, by the power of T on their value. */
+    private static final List<String> COSINES = List.of("cos", "cosT", "cosT2", "cosT3");
+
+    private static final List<String> POLYNOMIAL = List.of("c0", "c1", "c2", "c3");
+    private static final List<String> FRAME = List.of("node", "inclination");
+
     private final double firstTdbDay;
     private final double lastTdbDay;
     private final Sum r;
@@ -62,12 +68,12 @@ public final class MoonSeries implements MoonMotion {
             }
             String[] cells = line.split(",", -1);
             try {
+                checkKind(cells, name, line);
                 byMoon.computeIfAbsent(cells[0], m -> new LinkedHashMap<>())
                         .computeIfAbsent(cells[1] + " " + cells[2], c -> new ArrayList<>())
                         .add(new double[] {number(cells[3]), number(cells[4]), number(cells[5])});
             } catch (NumberFormatException | ArrayIndexOutOfBoundsException e) {
-                throw new ProblemException(
-                        e, SkyProblem.BAD_SERIES, name, "its line \"" + line + "\" is not understood");
+                throw notUnderstood(e, name, line);
             }
         }
         Map<String, MoonSeries> series = new LinkedHashMap<>();
@@ -84,17 +90,41 @@ public final class MoonSeries implements MoonMotion {
         return series;
     }
 
+    private static void checkKind(String[] cells, String name, String line) {
+        boolean known = cells[1].equals("frame")
+                ? FRAME.contains(cells[2])
+                : List.of("r", "theta", "z").contains(cells[1])
+                        && (POLYNOMIAL.contains(cells[2]) || COSINES.contains(cells[2]));
+        if (!known) {
+            throw notUnderstood(null, name, line);
+        }
+    }
+
+    private static ProblemException notUnderstood(Throwable cause, String name, String line) {
+        return new ProblemException(cause, SkyProblem.BAD_SERIES, name, "its line \"" + line + "\" is not understood");
+    }
+
     private static double number(String cell) {
         return cell.isEmpty() ? 0 : Double.parseDouble(cell);
     }
 
     @Override
     public Vec3 fromPlanetKm(double tdbDays) {
+        double[] xyz = new double[3];
+        fromPlanetKm(tdbDays, xyz);
+        return new Vec3(xyz[0], xyz[1], xyz[2]);
+    }
+
+    @Override
+    public void fromPlanetKm(double tdbDays, double[] xyzKm) {
         double radius = r.at(tdbDays);
         double angle = theta.at(tdbDays);
-        return uAxis.times(radius * Math.cos(angle))
-                .plus(radius * Math.sin(angle), vAxis)
-                .plus(z.at(tdbDays), zAxis);
+        double u = radius * Math.cos(angle);
+        double v = radius * Math.sin(angle);
+        double w = z.at(tdbDays);
+        xyzKm[0] = u * uAxis.x() + v * vAxis.x() + w * zAxis.x();
+        xyzKm[1] = u * uAxis.y() + v * vAxis.y() + w * zAxis.y();
+        xyzKm[2] = u * uAxis.z() + v * vAxis.z() + w * zAxis.z();
     }
 
     @Override
@@ -107,25 +137,26 @@ public final class MoonSeries implements MoonMotion {
         return lastTdbDay;
     }
 
-    /** One coordinate: polynomial and cosines. */
+    /** One coordinate: polynomial, and cosines by the power of time on their values. */
     private static final class Sum {
         private final double c0;
         private final double c1;
         private final double c2;
         private final double c3;
-        private final double[] value;
-        private final double[] phase;
-        private final double[] rate;
+        private final List<Cosines> byPower;
 
         Sum(Map<String, List<double[]>> parts, String coordinate) {
             c0 = constant(parts, coordinate + " c0");
             c1 = constant(parts, coordinate + " c1");
             c2 = constant(parts, coordinate + " c2");
             c3 = constant(parts, coordinate + " c3");
-            List<double[]> cosines = parts.getOrDefault(coordinate + " cos", List.of());
-            value = cosines.stream().mapToDouble(c -> c[0]).toArray();
-            phase = cosines.stream().mapToDouble(c -> c[1]).toArray();
-            rate = cosines.stream().mapToDouble(c -> c[2]).toArray();
+            int powers = COSINES.size();
+            while (powers > 0 && !parts.containsKey(coordinate + " " + COSINES.get(powers - 1))) {
+                powers--;
+            }
+            byPower = COSINES.subList(0, powers).stream()
+                    .map(kind -> new Cosines(parts.getOrDefault(coordinate + " " + kind, List.of())))
+                    .toList();
         }
 
         private static double constant(Map<String, List<double[]>> parts, String key) {
@@ -134,9 +165,30 @@ public final class MoonSeries implements MoonMotion {
 
         double at(double t) {
             double centuries = t / 36525;
-            double sum = c0 + c1 * t + (c2 + c3 * centuries) * centuries * centuries;
+            double sum = 0;
+            for (int power = byPower.size() - 1; power >= 0; power--) {
+                sum = sum * centuries + byPower.get(power).at(t);
+            }
+            return sum + c0 + c1 * t + (c2 + c3 * centuries) * centuries * centuries;
+        }
+    }
+
+    /** Cosines of steady rates. */
+    private static final class Cosines {
+        private final double[] value;
+        private final double[] phaseTurns;
+        private final double[] turnsPerDay;
+
+        Cosines(List<double[]> lines) {
+            value = lines.stream().mapToDouble(c -> c[0]).toArray();
+            phaseTurns = lines.stream().mapToDouble(c -> c[1] * Turns.PER_RAD).toArray();
+            turnsPerDay = lines.stream().mapToDouble(c -> c[2] * Turns.PER_RAD).toArray();
+        }
+
+        double at(double t) {
+            double sum = 0;
             for (int i = 0; i < value.length; i++) {
-                sum += value[i] * Math.cos(phase[i] + rate[i] * t);
+                sum += value[i] * Turns.cos(phaseTurns[i] + turnsPerDay[i] * t);
             }
             return sum;
         }

@@ -18,12 +18,19 @@ public enum SkyProblem implements ProblemKind {
     /** Outside the planetary ephemeris. */
     OUTSIDE_EPHEMERIS("{0} at {1}: planet positions ({2}) reach from {3} to {4} only; choose a time in that span"),
     /** Outside the span of a theory of moons. */
-    OUTSIDE_MOONS("{0} at {1}: the places of its moons are known from {2} to {3} only; choose a time in that span"),
+    OUTSIDE_MOONS("{0} at {1}: the places of all its moons are known from {2} to {3} only; choose a time in that span"),
     /** A planet whose plug-in brings no moons. */
     NO_MOONS("{0}: no moons are known here for this planet; choose one whose plug-in brings moons"),
     /** A place on the ground that cannot be. */
     BAD_SITE(
             "\"{0}\" is not a place on the Earth: {1}; write LAT,LON,HEIGHT in degrees north, degrees east and metres, like 48.2,16.3,170"),
+    /** More crossings of the meridian than anybody reads. */
+    TOO_MANY_CROSSINGS("from {0} to {1} there are some {2} crossings; choose a range with {3} at most"),
+    /** A drift that is no drift any more. */
+    DRIFT_TOO_FAST("a drift of {0} deg per day is no drift on {1}, which turns by {2}; give it in deg per day"),
+    /** A latitude that faces away. */
+    LATITUDE_HIDDEN(
+            "latitude {0} of {1} cannot be seen on the central meridian at {2}, when the Earth stands over latitude {3}; choose another"),
     /** A word that names no planet. */
     NO_SUCH_PLANET("there is no planet \"{0}\"; did you mean {1}? Known planets: {2}"),
     /** No planet plug-in at all. */

@@ -19,35 +19,38 @@ final class Starlight {
     private Starlight() {}
 
     /**
-     * Direction (unit vector) after bending by the Sun.
+     * Turns the vector from the Earth to a body into its direction after bending by the Sun: p + w p × (e × q).
      *
-     * @param toPlanet unit vector Earth to planet
-     * @param sunToPlanet vector Sun to planet, any length
-     * @param sunToEarthKm vector Sun to Earth (km)
+     * @param body Earth to body (km), set to a unit vector
+     * @param toSunKm Earth to Sun
+     * @param sunToBody work space
      */
-    static Vec3 bent(Vec3 toPlanet, Vec3 sunToPlanet, Vec3 sunToEarthKm) {
-        Vec3 q = sunToPlanet.unit();
-        Vec3 e = sunToEarthKm.unit();
-        double closeness = Math.max(q.dot(q.plus(e)), DEFLECTION_LIMIT);
-        double weight = SUN_SCHWARZSCHILD_AU * AU_KM / sunToEarthKm.norm() / closeness;
-        return toPlanet.plus(weight, toPlanet.cross(e.cross(q))).unit();
+    static void bend(WorkVec3 body, WorkVec3 toSunKm, WorkVec3 sunToBody) {
+        sunToBody.set(body).subtract(toSunKm);
+        double sunDistance = toSunKm.norm();
+        double perLengths = 1 / (sunDistance * sunToBody.norm());
+        body.scale(1 / body.norm());
+        double closeness = Math.max(1 - sunToBody.dot(toSunKm) * perLengths, DEFLECTION_LIMIT);
+        double weight = SUN_SCHWARZSCHILD_AU * AU_KM / sunDistance / closeness * perLengths;
+        double alongBody = body.dot(sunToBody);
+        double alongSun = body.dot(toSunKm);
+        body.add(-weight * alongBody, toSunKm).add(weight * alongSun, sunToBody);
+        body.scale(1 / body.norm());
     }
 
     /**
-     * Direction (unit vector) as seen by the moving Earth.
+     * Turns a direction into that seen by the moving Earth.
      *
-     * @param natural unit vector to the planet
+     * @param natural unit vector to the planet, stays one
      * @param velocityC Earth's velocity about the barycentre in units of the speed of light
      * @param sunDistanceKm distance of the Earth from the Sun (km)
      */
-    static Vec3 aberrated(Vec3 natural, Vec3 velocityC, double sunDistanceKm) {
+    static void aberrate(WorkVec3 natural, WorkVec3 velocityC, double sunDistanceKm) {
         double pdv = natural.dot(velocityC);
         double shrink = Math.sqrt(1 - velocityC.dot(velocityC));
         double w1 = 1 + pdv / (1 + shrink);
         double w2 = SUN_SCHWARZSCHILD_AU * AU_KM / sunDistanceKm;
-        return natural.times(shrink)
-                .plus(w1, velocityC)
-                .plus(w2, velocityC.plus(-pdv, natural))
-                .unit();
+        natural.scale(shrink - w2 * pdv).add(w1 + w2, velocityC);
+        natural.scale(1 / natural.norm());
     }
 }

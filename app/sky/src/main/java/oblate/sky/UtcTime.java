@@ -157,6 +157,23 @@ public record UtcTime(long epochDay, double secondOfDay) implements Comparable<U
         return iso();
     }
 
+    /** Seconds by the clock since another time; a leap second between counts nothing, and one is itself the start of the next day. */
+    public double clockSecondsSince(UtcTime other) {
+        return (epochDay - other.epochDay) * 86400.0
+                + Math.min(secondOfDay, 86400)
+                - Math.min(other.secondOfDay, 86400);
+    }
+
+    /** A time later by a number of seconds by the clock, leap seconds not counted; negative for earlier. */
+    public UtcTime plusClockSeconds(double seconds) {
+        double ofDay = Math.min(secondOfDay, 86400) + seconds;
+        double days = Math.floor(ofDay / 86400);
+        double rest = ofDay - days * 86400;
+        return rest < 86400
+                ? new UtcTime(epochDay + (long) days, Math.max(0, rest))
+                : new UtcTime(epochDay + (long) days + 1, 0);
+    }
+
     /** The nearest instant; inside a leap second, the start of the next day. */
     public Instant toInstant() {
         long nanos = Math.round(Math.min(secondOfDay, 86400.0) * 1e9);

@@ -98,7 +98,7 @@ class EphemerisTest {
     }
 
     private static void refused(byte[] bytes, String word) {
-        assertThatThrownBy(() -> Ephemeris.read(new ByteArrayInputStream(bytes), "file.405"))
+        assertThatThrownBy(() -> EphemerisFile.read(new ByteArrayInputStream(bytes), "file.405", "file.405"))
                 .isInstanceOfSatisfying(
                         ProblemException.class, e -> assertThat(e.kind()).isEqualTo(SkyProblem.BAD_EPHEMERIS))
                 .hasMessageStartingWith("file.405:")

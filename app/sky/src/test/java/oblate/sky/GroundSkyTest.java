@@ -19,7 +19,7 @@ class GroundSkyTest {
     private static final Sky SKY = Sky.bundled();
 
     /** A body of the ephemeris with an invented globe: enough to ask where it stands. */
-    private static PlanetModel body(int deBody) {
+    static PlanetModel body(int deBody) {
         RotationElements elements = new RotationElements(0, 0, 80, 0, List.of(), List.of(), List.of(), "invented");
         Globe globe = new Globe(
                 deBody,
@@ -99,6 +99,10 @@ class GroundSkyTest {
         assertThat(highest).isGreaterThan(89.8);
     }
 
+    private static GroundView at(double altitudeDeg, double heightM) {
+        return new GroundView(new UtcTime(20000, 0), 0, 0, 0, 5, altitudeDeg, 180, 0, -30, 120, Air.standard(heightM));
+    }
+
     /** Refraction and dispersion in 15 °C, 1013 hPa as computed for a trade handbook with a model of the SOFA type. */
     @ParameterizedTest
     @Tag("truth")
@@ -114,7 +118,7 @@ class GroundSkyTest {
         "15, 210, 3.20, 5.30"
     })
     void refractionAndDispersion(double altitudeDeg, double refraction, double narrow, double wide) {
-        GroundView view = new GroundView(altitudeDeg, 180, 0, -30, Air.standard(0));
+        GroundView view = at(altitudeDeg, 0);
         assertThat((view.refractedAltitudeDeg() - altitudeDeg) * 3600).isCloseTo(refraction, within(1.2));
         assertThat(view.dispersionArcsec(450, 650)).isCloseTo(narrow, within(0.02 * narrow + 0.01));
         assertThat(view.dispersionArcsec(400, 700)).isCloseTo(wide, within(0.02 * wide + 0.01));
@@ -125,13 +129,112 @@ class GroundSkyTest {
     @Tag("truth")
     void dispersionOnAMountain() {
         double altitudeDeg = Math.toDegrees(Math.asin(1 / 1.5));
-        GroundView view = new GroundView(altitudeDeg, 180, 0, -30, Air.standard(2000));
+        GroundView view = at(altitudeDeg, 2000);
         assertThat(view.dispersionArcsec(400, 700)).isCloseTo(1.31, within(0.06));
+    }
+
+    /**
+     * Refraction by integration through the layers of the ICAO standard atmosphere (Auer and Standish 2000, Astron. J. 119, 2472: the zenith distance is
+     * the variable), with the index of dry air of Ciddor 1996, Appl. Opt. 35, 1566 (15 °C, 101325 Pa).
+     */
+    @ParameterizedTest
+    @Tag("truth")
+    @CsvSource({"75, 0", "45, 0", "30, 0", "15, 0", "10, 0", "45, 2400", "20, 2400"})
+    void refractionIsThatOfTheLayersOfTheStandardAtmosphere(double altitudeDeg, double heightM) {
+        Air air = Air.standard(heightM);
+        double green = layers(altitudeDeg, heightM, 0.550);
+        double seen = altitudeDeg + green / 3600;
+        double blue = layers(altitudeDeg, heightM, 0.450);
+        double red = layers(altitudeDeg, heightM, 0.650);
+        assertThat(air.refractionArcsec(altitudeDeg, 550).orElseThrow())
+                .as("seen at %.3f", seen)
+                .isCloseTo(green, within(0.1 + 4e-4 * green + (altitudeDeg < 15 ? 0.6 : 0)));
+        GroundView view = at(altitudeDeg, heightM);
+        assertThat(view.dispersionArcsec(450, 650)).isCloseTo(blue - red, within(0.01 * (blue - red)));
+    }
+
+    /** Refraction (arcsec) for a true altitude: the altitude seen is found by going back and forth. */
+    private static double layers(double trueAltitudeDeg, double heightM, double micrometres) {
+        double lift = 0;
+        for (int i = 0; i < 6; i++) {
+            lift = bent(Math.toRadians(90 - trueAltitudeDeg) - lift, heightM, micrometres);
+        }
+        return lift * 206264.806;
+    }
+
+    private static double bent(double zenithRad, double heightM, double micrometres) {
+        double constant = index(heightM, micrometres) * (EARTH_M + heightM) * Math.sin(zenithRad);
+        double bent = 0;
+        double z = zenithRad;
+        double step = 20;
+        for (double h = heightM; h < 80_000; h += step) {
+            double n = index(h, micrometres);
+            double next = index(h + step, micrometres);
+            double zNext = Math.asin(constant / (next * (EARTH_M + h + step)));
+            bent += Math.tan((z + zNext) / 2) * Math.log(n / next);
+            z = zNext;
+        }
+        return bent;
+    }
+
+    private static final double EARTH_M = 6_371_000;
+
+    private static double index(double heightM, double micrometres) {
+        double s = 1 / (micrometres * micrometres);
+        double standard = 0.05792105 / (238.0185 - s) + 0.00167917 / (57.362 - s);
+        double kelvin = heightM < 11_000 ? 288.15 - 0.0065 * heightM : 216.65;
+        double pressure = heightM < 11_000
+                ? Math.pow(kelvin / 288.15, 5.25588)
+                : 0.223361 * Math.exp(-(heightM - 11_000) / 6341.62);
+        return 1 + standard * pressure * 288.15 / kelvin;
+    }
+
+    /**
+     * Air mass of the ICAO atmosphere by altitude seen, Kasten and Young 1989, Appl. Opt. 28, 4735, whose formula (from memory) is
+     * 1/(sin h + 0.50572 (h + 6.07995)^-1.6364) and was fitted to such an integration.
+     */
+    @ParameterizedTest
+    @Tag("truth")
+    @ValueSource(doubles = {90, 60, 30, 20, 15, 10, 5})
+    void airMassFollowsAPublishedFit(double altitudeDeg) {
+        GroundView view = at(altitudeDeg, 0);
+        double h = view.refractedAltitudeDeg();
+        double theirs = 1 / (Math.sin(Math.toRadians(h)) + 0.50572 * Math.pow(h + 6.07995, -1.6364));
+        assertThat(view.airMass()).isCloseTo(theirs, within(0.006 * theirs));
+        assertThat(at(-1, 0).airMass()).isNaN();
+    }
+
+    /** Limits of the twilights as almanacs define them. */
+    @ParameterizedTest
+    @Tag("truth")
+    @CsvSource({
+        "10, DAY",
+        "-0.8, DAY",
+        "-0.9, CIVIL",
+        "-6.1, NAUTICAL",
+        "-12.1, ASTRONOMICAL",
+        "-18.1, NIGHT",
+        "-90, NIGHT"
+    })
+    void twilightByTheSunsAltitude(double sunAltitudeDeg, Twilight light) {
+        assertThat(Twilight.of(sunAltitudeDeg)).isEqualTo(light);
+    }
+
+    @Test
+    void warnsOfTheSunBesideAPlanetByDayOnly() {
+        GroundSky ground = GroundSky.over(SKY, new GroundSite(10, 0, 0));
+        // Venus a week before and after its superior conjunction of 2024-06-04
+        assertThat(ground.view(body(2), UtcTime.parse("2024-06-10T12:00:00Z")).isSunDangerous())
+                .isTrue();
+        assertThat(ground.view(body(2), UtcTime.parse("2024-06-10T00:00:00Z")).isSunDangerous())
+                .isFalse();
+        assertThat(ground.view(body(5), UtcTime.parse("2024-12-07T12:00:00Z")).isSunDangerous())
+                .isFalse();
     }
 
     @Test
     void lowDownNoRefractionIsClaimed() {
-        GroundView view = new GroundView(4.9, 180, 0, -30, Air.standard(0));
+        GroundView view = at(4.9, 0);
         assertThat(view.refractedAltitudeDeg()).isEqualTo(4.9);
         assertThat(view.dispersionArcsec(450, 650)).isNaN();
     }

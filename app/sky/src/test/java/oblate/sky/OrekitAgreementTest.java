@@ -55,6 +55,14 @@ class OrekitAgreementTest {
                 .toList();
     }
 
+    static TimeScales scales() {
+        return OREKIT.getTimeScales();
+    }
+
+    static Frame gcrf() {
+        return OREKIT.getFrames().getGCRF();
+    }
+
     private static AbsoluteDate date(double tdbDays) {
         DateTimeComponents j2000 = new DateTimeComponents(2000, 1, 1, 12, 0, 0.0);
         return new AbsoluteDate(
@@ -210,6 +218,60 @@ class OrekitAgreementTest {
             assertThat(ground.sunAltitudeDeg(UtcTime.parse(time)))
                     .as(time)
                     .isCloseTo(Math.toDegrees(theirs), within(0.001));
+        }
+    }
+
+    /**
+     * Planets from a place: the vector from Orekit's site to the planet, in Orekit's Earth frames, against ours in altitude, azimuth, distance and topocentric
+     * right ascension and declination. Orekit knows no aberration: our apparent vector from the Earth's centre is handed to it, and what the turning Earth adds is
+     * bounded by its 0.32 arcsec.
+     */
+    @Test
+    void topocentricPlacesAreThoseOfOrekitsEarthFrames() {
+        Sky sky = Sky.bundled();
+        OneAxisEllipsoid earth = new OneAxisEllipsoid(
+                Constants.WGS84_EARTH_EQUATORIAL_RADIUS,
+                Constants.WGS84_EARTH_FLATTENING,
+                OREKIT.getFrames().getITRF(IERSConventions.IERS_2010, true));
+        Random random = new Random(11);
+        double[][] sites = {{-33.4, 151.2, 900}, {78.2, 15.6, 10}, {0.1, -78.5, 2800}, {-89.9, 0, 2800}};
+        for (double[] at : sites) {
+            GroundSky ground = GroundSky.over(sky, new GroundSite(at[0], at[1], at[2]));
+            TopocentricFrame topocentric = new TopocentricFrame(
+                    earth, new GeodeticPoint(Math.toRadians(at[0]), Math.toRadians(at[1]), at[2]), "site");
+            for (int body : new int[] {2, 4, 5}) {
+                PlanetModel planet = GroundSkyTest.body(body);
+                UtcTime time = new UtcTime(5000 + random.nextInt(20000), random.nextInt(86400));
+                Sighting seen = sky.sighting(planet, time);
+                Vec3 ofDate = seen.earth()
+                        .apparent(seen.toPlanetKm())
+                        .times(seen.toPlanetKm().norm() * 1000);
+                Turn turn = seen.earth().toDate();
+                Vec3 icrf = turn.xAxis()
+                        .times(ofDate.x())
+                        .plus(ofDate.y(), turn.yAxis())
+                        .plus(ofDate.z(), turn.zAxis());
+                AbsoluteDate date = date(seen.earth().moment().tdbDays());
+                Vector3D vector = new Vector3D(icrf.x(), icrf.y(), icrf.z());
+                var theirs = topocentric.getTrackingCoordinates(
+                        vector, OREKIT.getFrames().getGCRF(), date);
+                GroundView ours = ground.view(planet, time);
+                double arcsec = 1 / 3600.0;
+                assertThat(ours.altitudeDeg()).isCloseTo(Math.toDegrees(theirs.getElevation()), within(0.8 * arcsec));
+                double azimuthOff = Math.IEEEremainder(ours.azimuthDeg() - Math.toDegrees(theirs.getAzimuth()), 360)
+                        * Math.cos(theirs.getElevation());
+                assertThat(azimuthOff).isCloseTo(0, within(0.8 * arcsec));
+                assertThat(ours.distanceAu() * Starlight.AU_KM * 1000).isCloseTo(theirs.getRange(), within(3000.0));
+                Vector3D site = topocentric
+                        .getTransformTo(OREKIT.getFrames().getGCRF(), date)
+                        .transformPosition(Vector3D.ZERO);
+                Vector3D fromSite = vector.subtract(site);
+                Vec3 date2 = turn.apply(new Vec3(fromSite.getX(), fromSite.getY(), fromSite.getZ()));
+                assertThat(ours.decDeg()).isCloseTo(date2.latDeg(), within(0.4 * arcsec));
+                assertThat(Math.IEEEremainder(ours.raDeg() - date2.lonDeg(), 360)
+                                * Math.cos(Math.toRadians(ours.decDeg())))
+                        .isCloseTo(0, within(0.4 * arcsec));
+            }
         }
     }
 }

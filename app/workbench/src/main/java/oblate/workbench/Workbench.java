@@ -92,6 +92,14 @@ public final class Workbench {
         window.setTheme(theme);
     }
 
+    /** Says a sentence at the foot of the window. May be called from any thread. */
+    public void say(String sentence) {
+        onEventThread(() -> {
+            window.say(sentence);
+            return null;
+        });
+    }
+
     /** Waits until the window is closed. Not on the event thread. */
     public void awaitClose() {
         try {

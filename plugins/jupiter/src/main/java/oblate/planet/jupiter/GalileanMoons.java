@@ -22,7 +22,11 @@ final class GalileanMoons {
     private static final double LAST_TDB_DAY = 2474555.5 - 2451545.0;
 
     private static final String SOURCE =
-            "radii: Io 1821.49, Europa 1560.8, Ganymede 2631.2, Callisto 2410.3 km, IAU WGCCRE 2015; masses: JPL, from memory to 0.1 km3/s2";
+            "radii: Io 1821.49, Europa 1560.8, Ganymede 2631.2, Callisto 2410.3 km, IAU WGCCRE 2015; masses: JPL, from memory to 0.1 km3/s2; "
+                    + "standard error: 2.5 to 3.5 km of the series, and 25 km assumed of the JPL orbits it was fitted to";
+
+    /** The JPL orbits are assumed good to 20–30 km; the series' own 2.5 to 3.5 km, rms in space, add nothing to that. */
+    private static final double SIGMA_KM = 25;
 
     /** GM (km³/s²) of the planet and its moons. */
     private static final double JUPITER_GM = 126686532;
@@ -42,12 +46,12 @@ final class GalileanMoons {
         try (InputStream in = GalileanMoons.class.getResourceAsStream(SERIES)) {
             Map<String, MoonSeries> series = MoonSeries.read(in, SERIES, FIRST_TDB_DAY, LAST_TDB_DAY);
             return List.of(
-                    new MoonFacts("io", "Io", 1821.49, IO_GM / SYSTEM_GM, series.get("io"), SOURCE),
-                    new MoonFacts("europa", "Europa", 1560.8, EUROPA_GM / SYSTEM_GM, series.get("europa"), SOURCE),
+                    new MoonFacts("io", "Io", 1821.49, IO_GM / SYSTEM_GM, series.get("io"), SIGMA_KM, SOURCE),
+                    new MoonFacts("europa", "Europa", 1560.8, EUROPA_GM / SYSTEM_GM, series.get("europa"), SIGMA_KM, SOURCE),
                     new MoonFacts(
-                            "ganymede", "Ganymede", 2631.2, GANYMEDE_GM / SYSTEM_GM, series.get("ganymede"), SOURCE),
+                            "ganymede", "Ganymede", 2631.2, GANYMEDE_GM / SYSTEM_GM, series.get("ganymede"), SIGMA_KM, SOURCE),
                     new MoonFacts(
-                            "callisto", "Callisto", 2410.3, CALLISTO_GM / SYSTEM_GM, series.get("callisto"), SOURCE));
+                            "callisto", "Callisto", 2410.3, CALLISTO_GM / SYSTEM_GM, series.get("callisto"), SIGMA_KM, SOURCE));
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }

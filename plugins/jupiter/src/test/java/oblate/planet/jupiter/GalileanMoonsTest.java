@@ -139,6 +139,25 @@ class GalileanMoonsTest {
     }
 
     /**
+     * Meeus, Astronomical Algorithms, 2nd ed., example 44.a (the method of low accuracy, 1992-12-16 0h UT), handbook's figures from memory. That
+     * method leaves out most perturbations: it stands up to 0.05 radii off along and 0.08 across the equator, here and by its own example 44.b.
+     */
+    @Test
+    @Tag("truth")
+    void handbookExampleOfMoonsToItsLowAccuracy() {
+        double[][] handbook = {{-3.44, 0.21}, {7.44, 0.25}, {1.24, 0.65}, {7.08, 1.10}};
+        List<MoonPlace> places = SKY.moons(JUPITER, UtcTime.parse("1992-12-15T23:59:59.6Z"));
+        for (int i = 0; i < 4; i++) {
+            assertThat(places.get(i).xWestRadii() * 1.0010)
+                    .as(places.get(i).name())
+                    .isCloseTo(handbook[i][0], within(0.05));
+            assertThat(places.get(i).yNorthRadii() * 1.0010)
+                    .as(places.get(i).name())
+                    .isCloseTo(handbook[i][1], within(0.08));
+        }
+    }
+
+    /**
      * The triple shadow transit of 2015-01-24, times reported to the minute on public news pages. A shadow is on the disc between the two and not
      * two minutes outside.
      */

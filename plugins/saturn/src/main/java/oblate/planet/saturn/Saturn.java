@@ -6,6 +6,7 @@ import java.util.Optional;
 import oblate.sky.Appearance;
 import oblate.sky.Globe;
 import oblate.sky.LongitudeSense;
+import oblate.sky.MoonFacts;
 import oblate.sky.PlanetModel;
 import oblate.sky.Region;
 import oblate.sky.Rings;
@@ -93,6 +94,11 @@ public final class Saturn implements PlanetModel {
     public RotationSystem customarySystem(double latGraphicDeg) {
         return globe.system(Math.abs(latGraphicDeg) < SYSTEM_I_BORDER_DEG ? "1" : "3")
                 .orElseThrow();
+    }
+
+    @Override
+    public List<MoonFacts> moons() {
+        return SaturnMoons.ALL;
     }
 
     @Override

@@ -1,0 +1,152 @@
+/* SPDX-License-Identifier: Apache-2.0 */
+package oblate.planet.jupiter;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import oblate.sky.MoonPlace;
+import oblate.sky.PlanetModel;
+import oblate.sky.Sky;
+import oblate.sky.UtcTime;
+import oblate.sky.event.ContactKind;
+import oblate.sky.event.EventKind;
+import oblate.sky.event.EventSearch;
+import oblate.sky.event.MoonEvents;
+import oblate.sky.event.MutualContact;
+import oblate.sky.event.MutualEvent;
+import oblate.sky.event.Passage;
+import org.junit.jupiter.api.Test;
+
+/**
+ * Every event found twice: by the search, and by looking at the moons' places at every step of some days. What stands before, behind or in the dark
+ * at a look comes from another computation, made for one instant at a time, that knows nothing of roots or conjunctions.
+ */
+class JovianEventsBruteForceTest {
+    private static final PlanetModel JUPITER = new Jupiter();
+    private static final Sky SKY = Sky.bundled();
+    private static final MoonEvents EVENTS = MoonEvents.of(SKY, JUPITER);
+
+    /** A stretch of looks in which something went on; ends are the last look before and the first after. */
+    private record Stretch(String what, double beginsAfter, double beginsBy, double endsAfter, double endsBy) {}
+
+    /** A stretch as the search has it, in seconds from the start. */
+    private record Found(String what, double begins, double ends) {}
+
+    @Test
+    void tenSecondStepsThroughSomeDays() {
+        compare("2029-05-10T00:00:00Z", 1.6, 10);
+    }
+
+    @Test
+    void halfMinuteStepsThroughDaysWithCallisto() {
+        compare("2021-04-19T00:00:00Z", 3, 30);
+        compare("2032-12-29T00:00:00Z", 3, 30);
+    }
+
+    @Test
+    void mutualOccultationsOfAWeek() {
+        compareMutual("2015-02-01T00:00:00Z", 5, 30);
+    }
+
+    private static void compare(String from, double days, double stepS) {
+        UtcTime start = UtcTime.parse(from);
+        List<Stretch> seen = new ArrayList<>();
+        Map<String, double[]> open = new HashMap<>();
+        int looks = (int) (days * 86400 / stepS);
+        for (int i = 0; i <= looks; i++) {
+            double now = i * stepS;
+            for (MoonPlace moon : SKY.moons(JUPITER, after(start, now))) {
+                look(seen, open, moon.id() + " " + EventKind.TRANSIT, moon.inTransit(), now, stepS);
+                look(seen, open, moon.id() + " " + EventKind.OCCULTATION, moon.occulted(), now, stepS);
+                look(seen, open, moon.id() + " " + EventKind.ECLIPSE, moon.eclipsed(), now, stepS);
+                look(seen, open, moon.id() + " " + EventKind.SHADOW_TRANSIT, moon.shadow().isPresent(), now, stepS);
+            }
+        }
+        List<Found> found = new ArrayList<>();
+        for (Passage p : EVENTS.passages(EventSearch.between(after(start, -86400), after(start, days * 86400 + 86400)))) {
+            boolean shadow = p.kind() == EventKind.SHADOW_TRANSIT;
+            ContactKind in = shadow ? ContactKind.SEEN_INGRESS : ContactKind.INGRESS_CENTRE;
+            ContactKind out = shadow ? ContactKind.SEEN_EGRESS : ContactKind.EGRESS_CENTRE;
+            p.contact(in).ifPresent(c -> found.add(new Found(
+                    p.moon().id() + " " + p.kind(),
+                    since(start, c.time()),
+                    since(start, p.contact(out).orElseThrow().time()))));
+        }
+        same(seen, found, looks * stepS);
+    }
+
+    /** Discs that overlap, by their offsets and diameters on the sky, both before or behind each other or not. */
+    private static void compareMutual(String from, double days, double stepS) {
+        UtcTime start = UtcTime.parse(from);
+        List<Stretch> seen = new ArrayList<>();
+        Map<String, double[]> open = new HashMap<>();
+        int looks = (int) (days * 86400 / stepS);
+        for (int i = 0; i <= looks; i++) {
+            List<MoonPlace> moons = SKY.moons(JUPITER, after(start, i * stepS));
+            for (MoonPlace front : moons) {
+                for (MoonPlace back : moons) {
+                    if (front.distanceAu() < back.distanceAu()) {
+                        double apart = Math.hypot(
+                                front.dRaCosDecArcsec() - back.dRaCosDecArcsec(),
+                                front.dDecArcsec() - back.dDecArcsec());
+                        boolean touch = apart < (front.diameterArcsec() + back.diameterArcsec()) / 2;
+                        look(seen, open, front.id() + " " + back.id(), touch, i * stepS, stepS);
+                    }
+                }
+            }
+        }
+        List<Found> found = new ArrayList<>();
+        for (MutualEvent e : EVENTS.mutual(EventSearch.between(after(start, -86400), after(start, days * 86400 + 86400)))) {
+            if (e.kind() == EventKind.OCCULTATION) {
+                found.add(new Found(
+                        e.front().id() + " " + e.back().id(),
+                        since(start, e.contact(MutualContact.T1).orElseThrow().time()),
+                        since(start, e.contact(MutualContact.T4).orElseThrow().time())));
+            }
+        }
+        same(seen, found, looks * stepS);
+    }
+
+    private static void look(
+            List<Stretch> seen, Map<String, double[]> open, String what, boolean on, double now, double stepS) {
+        double[] began = open.get(what);
+        if (on && began == null) {
+            open.put(what, new double[] {now - stepS, now});
+        } else if (!on && began != null) {
+            open.remove(what);
+            seen.add(new Stretch(what, began[0], began[1], now - stepS, now));
+        }
+    }
+
+    /** The same set, each end between the two looks that saw it; what is cut by the span's ends is left to other tests. */
+    private static void same(List<Stretch> seen, List<Found> found, double lengthS) {
+        List<Stretch> whole = seen.stream().filter(s -> s.beginsAfter() >= 0).toList();
+        List<Found> wholeFound = found.stream()
+                .filter(f -> f.begins() > 0 && f.ends() < lengthS)
+                .toList();
+        assertThat(wholeFound).hasSizeGreaterThan(5);
+        assertThat(wholeFound).hasSameSizeAs(whole);
+        for (Stretch stretch : whole) {
+            assertThat(wholeFound)
+                    .as("%s", stretch)
+                    .anyMatch(f -> f.what().equals(stretch.what())
+                            && f.begins() > stretch.beginsAfter() - 0.05
+                            && f.begins() < stretch.beginsBy() + 0.05
+                            && f.ends() > stretch.endsAfter() - 0.05
+                            && f.ends() < stretch.endsBy() + 0.05);
+        }
+    }
+
+    private static UtcTime after(UtcTime start, double seconds) {
+        double second = start.secondOfDay() + seconds;
+        double day = Math.floor(second / 86400);
+        return new UtcTime(start.epochDay() + (long) day, second - day * 86400);
+    }
+
+    private static double since(UtcTime start, UtcTime time) {
+        return (time.epochDay() - start.epochDay()) * 86400.0 + time.secondOfDay() - start.secondOfDay();
+    }
+}
