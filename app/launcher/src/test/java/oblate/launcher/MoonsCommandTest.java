@@ -12,10 +12,11 @@ import org.junit.jupiter.api.io.TempDir;
 
 class MoonsCommandTest {
     /** The columns of the reference tables, in their order. */
-    private static final String COLUMNS = "time_utc,planet,moon,distance_au,dra_cosdec_arcsec,ddec_arcsec,x_west_radii,y_north_radii,"
-            + "z_toward_earth_radii,planet_radius_arcsec,moon_diameter_arcsec,in_transit,occulted,eclipsed,shadow_on_disc,"
-            + "shadow_dra_cosdec_arcsec,shadow_ddec_arcsec,shadow_x_west_radii,shadow_y_north_radii,shadow_lon_iau_deg,"
-            + "shadow_lat_graphic_deg";
+    private static final String COLUMNS =
+            "time_utc,planet,moon,distance_au,dra_cosdec_arcsec,ddec_arcsec,x_west_radii,y_north_radii,"
+                    + "z_toward_earth_radii,planet_radius_arcsec,moon_diameter_arcsec,in_transit,occulted,eclipsed,shadow_on_disc,"
+                    + "shadow_dra_cosdec_arcsec,shadow_ddec_arcsec,shadow_x_west_radii,shadow_y_north_radii,shadow_lon_iau_deg,"
+                    + "shadow_lat_graphic_deg";
 
     @TempDir
     Path work;
@@ -30,7 +31,8 @@ class MoonsCommandTest {
     void saturnsMoonsStandWhereAnotherProgramHasThem() {
         CommandRun run = run("moons", "saturn", "--at", "2006-03-18T21:28:24Z", "--format", "csv");
         assertThat(run.status()).isZero();
-        assertThat(run.rows()).extracting(r -> r.get("moon"))
+        assertThat(run.rows())
+                .extracting(r -> r.get("moon"))
                 .containsExactly("mimas", "enceladus", "tethys", "dione", "rhea", "titan", "hyperion", "iapetus");
         CSVRecord titan = run.rows().get(5);
         assertThat(Double.parseDouble(titan.get("dra_cosdec_arcsec"))).isCloseTo(195.8131, within(0.005));

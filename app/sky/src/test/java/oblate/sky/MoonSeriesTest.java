@@ -14,8 +14,7 @@ import oblate.base.ProblemException;
 import org.junit.jupiter.api.Test;
 
 class MoonSeriesTest {
-    private static final String TABLE =
-            """
+    private static final String TABLE = """
             # words
             moon,coordinate,kind,value,phase_rad,rate_rad_per_day
             near,frame,node,0.5,,

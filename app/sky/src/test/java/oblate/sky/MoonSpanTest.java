@@ -61,7 +61,8 @@ class MoonSpanTest {
         for (String time : List.of("2000-01-02T00:00Z", "2010-06-01T00:00Z", "2019-12-31T00:00Z")) {
             assertThat(SKY.moons(new Planet(), UtcTime.parse(time))).hasSize(2);
         }
-        for (String time : List.of("1985-01-01T00:00Z", "1995-01-01T00:00Z", "2025-01-01T00:00Z", "2035-01-01T00:00Z")) {
+        for (String time :
+                List.of("1985-01-01T00:00Z", "1995-01-01T00:00Z", "2025-01-01T00:00Z", "2035-01-01T00:00Z")) {
             assertThatThrownBy(() -> SKY.moons(new Planet(), UtcTime.parse(time)))
                     .isInstanceOfSatisfying(
                             ProblemException.class, e -> assertThat(e.kind()).isEqualTo(SkyProblem.OUTSIDE_MOONS))
@@ -71,7 +72,8 @@ class MoonSpanTest {
 
     @Test
     void eachMoonMovesTheCentreInItsOwnSpanOnly() {
-        for (String time : List.of("1985-01-01T00:00Z", "1995-01-01T00:00Z", "2010-01-01T00:00Z", "2025-01-01T00:00Z")) {
+        for (String time :
+                List.of("1985-01-01T00:00Z", "1995-01-01T00:00Z", "2010-01-01T00:00Z", "2025-01-01T00:00Z")) {
             assertThat(SKY.disc(new Planet(), UtcTime.parse(time)).distanceAu()).isPositive();
         }
         Sighting both = SKY.sighting(new Planet(), UtcTime.parse("2010-01-01T00:00Z"));
