@@ -49,8 +49,8 @@ END_DAYS = 5 * 365.25
 
 RESIDUALS_HEAD = """\
 Saturn's moons: the series as written against rows of the orbits. Distances in space, km; along the track, seconds of the moon's own motion.
-"held" rows were in no way used by the fit; "first 5y", "last 5y": worst of those in the first and in the last five years of the rows. "2nd": distance from a second fit, with
-other rows left out, at 20 000 random instants of 1963-01-01 to 2047-01-01: what the series may do where no row stands.
+"held" rows were in no way used by the fit; "first 5y", "last 5y": worst of those in the first and in the last five years of the rows.
+"2nd": distance from a second fit, with other rows left out, at 20 000 random instants of 1963-01-01 to 2047-01-01: what may be where no row stands.
 
 moon       cosines   fitted      rms     held    worst      rms first 5y  last 5y    s max    s rms  2nd max  2nd rms
 """

@@ -58,7 +58,7 @@ final class SaturnMoons {
                     moon(series, "Dione", 561.4, DIONE_GM, 2),
                     moon(series, "Rhea", 763.5, RHEA_GM, 1.9),
                     moon(series, "Titan", 2574.73, TITAN_GM, 1.9),
-                    moon(series, "Hyperion", 135, HYPERION_GM, 320),
+                    moon(series, "Hyperion", 135, HYPERION_GM, 298),
                     moon(series, "Iapetus", 734.3, IAPETUS_GM, 2.2));
         } catch (IOException e) {
             throw new UncheckedIOException(e);
