@@ -47,11 +47,24 @@ final class GalileanMoons {
             Map<String, MoonSeries> series = MoonSeries.read(in, SERIES, FIRST_TDB_DAY, LAST_TDB_DAY);
             return List.of(
                     new MoonFacts("io", "Io", 1821.49, IO_GM / SYSTEM_GM, series.get("io"), SIGMA_KM, SOURCE),
-                    new MoonFacts("europa", "Europa", 1560.8, EUROPA_GM / SYSTEM_GM, series.get("europa"), SIGMA_KM, SOURCE),
                     new MoonFacts(
-                            "ganymede", "Ganymede", 2631.2, GANYMEDE_GM / SYSTEM_GM, series.get("ganymede"), SIGMA_KM, SOURCE),
+                            "europa", "Europa", 1560.8, EUROPA_GM / SYSTEM_GM, series.get("europa"), SIGMA_KM, SOURCE),
                     new MoonFacts(
-                            "callisto", "Callisto", 2410.3, CALLISTO_GM / SYSTEM_GM, series.get("callisto"), SIGMA_KM, SOURCE));
+                            "ganymede",
+                            "Ganymede",
+                            2631.2,
+                            GANYMEDE_GM / SYSTEM_GM,
+                            series.get("ganymede"),
+                            SIGMA_KM,
+                            SOURCE),
+                    new MoonFacts(
+                            "callisto",
+                            "Callisto",
+                            2410.3,
+                            CALLISTO_GM / SYSTEM_GM,
+                            series.get("callisto"),
+                            SIGMA_KM,
+                            SOURCE));
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }

@@ -25,8 +25,9 @@ final class SaturnMoons {
     /** What the JPL orbits are assumed to be good to, along any one direction (km); no published figure is behind it. */
     private static final double ORBITS_SIGMA_KM = 25;
 
-    private static final String SOURCE = "radii: IAU WGCCRE 2015, from memory, Titan 2574.73 km as its 2009 report; masses: JPL, from memory; "
-            + "standard error: the series against the JPL orbits it was fitted to, and 25 km assumed of those";
+    private static final String SOURCE =
+            "radii: IAU WGCCRE 2015, all but Titan's from memory; masses: JPL, from memory; "
+                    + "standard error: the series against the JPL orbits it was fitted to, and 25 km assumed of those";
 
     /** GM (km³/s²) of the planet and its moons. */
     private static final double SATURN_GM = 37931206;
@@ -39,15 +40,8 @@ final class SaturnMoons {
     private static final double TITAN_GM = 8978.1;
     private static final double HYPERION_GM = 0.37;
     private static final double IAPETUS_GM = 120.5;
-    private static final double SYSTEM_GM = SATURN_GM
-            + MIMAS_GM
-            + ENCELADUS_GM
-            + TETHYS_GM
-            + DIONE_GM
-            + RHEA_GM
-            + TITAN_GM
-            + HYPERION_GM
-            + IAPETUS_GM;
+    private static final double SYSTEM_GM =
+            SATURN_GM + MIMAS_GM + ENCELADUS_GM + TETHYS_GM + DIONE_GM + RHEA_GM + TITAN_GM + HYPERION_GM + IAPETUS_GM;
 
     /** Read once, when moons are first asked for. */
     static final List<MoonFacts> ALL = load();
@@ -64,7 +58,7 @@ final class SaturnMoons {
                     moon(series, "Dione", 561.4, DIONE_GM, 2),
                     moon(series, "Rhea", 763.5, RHEA_GM, 1.9),
                     moon(series, "Titan", 2574.73, TITAN_GM, 1.9),
-                    moon(series, "Hyperion", 135, HYPERION_GM, 320),
+                    moon(series, "Hyperion", 135, HYPERION_GM, 298),
                     moon(series, "Iapetus", 734.3, IAPETUS_GM, 2.2));
         } catch (IOException e) {
             throw new UncheckedIOException(e);

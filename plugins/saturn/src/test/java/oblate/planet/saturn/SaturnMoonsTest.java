@@ -33,10 +33,24 @@ class SaturnMoonsTest {
 
     /** Largest distance (km) from rows kept out of the fit, all 126 of each moon, as docs/moon-series tells and rounded up. */
     private static final Map<String, Double> WORST_KM = Map.of(
-            "mimas", 20.0, "enceladus", 6.0, "tethys", 8.0, "dione", 5.0, "rhea", 5.0, "titan", 4.0, "hyperion", 900.0,
-            "iapetus", 8.0);
+            "mimas",
+            20.0,
+            "enceladus",
+            6.0,
+            "tethys",
+            8.0,
+            "dione",
+            5.0,
+            "rhea",
+            5.0,
+            "titan",
+            4.0,
+            "hyperion",
+            900.0,
+            "iapetus",
+            8.0);
 
-    /** Offsets to 0.02 arcsec and better; places in radii and flags of the same table. The largest differences go to the test's report. */
+    /** Offsets to 0.002 arcsec (0.02 was asked); places in radii and flags of the same table. The largest differences go to the test's report. */
     @Test
     @Tag("truth")
     void placesAgreeWithTheReferenceTable(TestReporter reporter) throws IOException {
@@ -49,7 +63,7 @@ class SaturnMoonsTest {
                     place.dRaCosDecArcsec() - number(row, "dra_cosdec_arcsec"),
                     place.dDecArcsec() - number(row, "ddec_arcsec"));
             largest.merge(place.id(), off, Math::max);
-            assertThat(off).as("%s", row).isLessThan(0.005);
+            assertThat(off).as("%s", row).isLessThan(0.002);
             near(place.distanceAu(), row, "distance_au", 6e-6);
             near(place.xWestRadii(), row, "x_west_radii", 0.0005);
             near(place.yNorthRadii(), row, "y_north_radii", 0.0005);
@@ -57,7 +71,10 @@ class SaturnMoonsTest {
             near(place.planetRadiusArcsec(), row, "planet_radius_arcsec", 0.0005);
             near(place.diameterArcsec(), row, "moon_diameter_arcsec", 0.0005);
             assertThat(List.of(
-                            place.inTransit(), place.occulted(), place.eclipsed(), place.shadow().isPresent()))
+                            place.inTransit(),
+                            place.occulted(),
+                            place.eclipsed(),
+                            place.shadow().isPresent()))
                     .as("%s", row)
                     .containsExactly(
                             row.get("in_transit").equals("yes"),
@@ -78,7 +95,8 @@ class SaturnMoonsTest {
         for (Map<String, String> row : rows) {
             MoonFacts moon = facts(row.get("moon"));
             double tdbDays = number(row, "jd_tdb") - 2451545.0;
-            assertThat(tdbDays).isBetween(moon.motion().firstTdbDay(), moon.motion().lastTdbDay());
+            assertThat(tdbDays)
+                    .isBetween(moon.motion().firstTdbDay(), moon.motion().lastTdbDay());
             Vec3 theirs = new Vec3(number(row, "x_km"), number(row, "y_km"), number(row, "z_km"));
             double off = moon.motion().fromPlanetKm(tdbDays).minus(theirs).norm();
             largest.merge(moon.id(), off, Math::max);
@@ -89,8 +107,10 @@ class SaturnMoonsTest {
 
     private static String text(Map<String, Double> values, String format) {
         StringBuilder text = new StringBuilder();
-        values.forEach((id, value) ->
-                text.append(id).append(' ').append(String.format(Locale.ROOT, format, value)).append("; "));
+        values.forEach((id, value) -> text.append(id)
+                .append(' ')
+                .append(String.format(Locale.ROOT, format, value))
+                .append("; "));
         return text.toString();
     }
 
@@ -220,7 +240,7 @@ class SaturnMoonsTest {
         reporter.publishEntry(
                 "change of the difference to DE431, arcsec",
                 String.format(Locale.ROOT, "%.4f with the moons, %.4f without", with, without));
-        assertThat(with).isLessThan(0.02);
+        assertThat(with).isLessThan(0.015);
         assertThat(without).isGreaterThan(0.04);
     }
 
@@ -255,9 +275,11 @@ class SaturnMoonsTest {
     @Test
     void discIsShownOverTheWholeEphemeris() {
         Moonless moonless = new Moonless();
-        for (String time : List.of("1959-12-11T00:00Z", "1962-12-31T00:00Z", "2047-01-02T00:00Z", "2060-01-29T00:00Z")) {
+        for (String time :
+                List.of("1959-12-11T00:00Z", "1962-12-31T00:00Z", "2047-01-02T00:00Z", "2060-01-29T00:00Z")) {
             ApparentDisc disc = SKY.disc(SATURN, UtcTime.parse(time));
-            assertThat(disc.raApparentDeg()).isEqualTo(SKY.disc(moonless, UtcTime.parse(time)).raApparentDeg());
+            assertThat(disc.raApparentDeg())
+                    .isEqualTo(SKY.disc(moonless, UtcTime.parse(time)).raApparentDeg());
         }
         double largest = 0;
         for (int day = 0; day < 32; day++) {
@@ -283,7 +305,8 @@ class SaturnMoonsTest {
             for (MoonPlace moon : SKY.moons(SATURN, time)) {
                 transits += moon.inTransit() ? 1 : 0;
                 shadows += moon.shadow().isPresent() ? 1 : 0;
-                assertThat(moon.inTransit() && (moon.occulted() || moon.eclipsed())).isFalse();
+                assertThat(moon.inTransit() && (moon.occulted() || moon.eclipsed()))
+                        .isFalse();
                 assertThat(moon.eclipsed() && moon.shadow().isPresent()).isFalse();
                 assertThat(moon.inTransit()
                                 || moon.occulted()
@@ -299,7 +322,8 @@ class SaturnMoonsTest {
     void everyPlaceCarriesItsStandardError() {
         for (MoonPlace moon : SKY.moons(SATURN, UtcTime.parse("2024-09-08T00:00Z"))) {
             double kmPerArcsec = moon.distanceAu() * 149597870.7 * Math.PI / 180 / 3600;
-            assertThat(moon.offsetSigmaArcsec() * kmPerArcsec).isCloseTo(moon.moon().sigmaKm(), within(1e-6));
+            assertThat(moon.offsetSigmaArcsec() * kmPerArcsec)
+                    .isCloseTo(moon.moon().sigmaKm(), within(1e-6));
             assertThat(moon.moon().sigmaKm())
                     .as(moon.name())
                     .isBetween(25.0, moon.id().equals("hyperion") ? 250.0 : 26.0);
