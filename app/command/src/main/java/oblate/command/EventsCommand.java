@@ -24,7 +24,8 @@ import picocli.CommandLine.Parameters;
 @Command(
         name = "events",
         mixinStandardHelpOptions = true,
-        description = "Transits, shadow transits, occultations and eclipses of a planet's moons, and events between two moons.",
+        description =
+                "Transits, shadow transits, occultations and eclipses of a planet's moons, and events between two moons.",
         footer = {
             "",
             "An event is listed when its middle lies in the span. Times are those seen from the Earth's centre.",
@@ -82,8 +83,8 @@ final class EventsCommand implements Callable<Integer> {
                                     .map(PlanetModel::label)
                                     .toList()));
         }
-        EventSearch search = new EventSearch(
-                UtcTime.parse(from), UtcTime.parse(to), moonIds(model), wantedKinds(), misses);
+        EventSearch search =
+                new EventSearch(UtcTime.parse(from), UtcTime.parse(to), moonIds(model), wantedKinds(), misses);
         Optional<SiteView> view = site.view(services);
         MoonEvents events = MoonEvents.of(services.sky(), model);
         ReportTable table = mutual ? mutualTable(events, search, view) : passageTable(events, search, view);
@@ -123,7 +124,8 @@ final class EventsCommand implements Callable<Integer> {
         if (kinds.isEmpty()) {
             return EnumSet.allOf(EventKind.class);
         }
-        List<String> known = EnumSet.allOf(EventKind.class).stream().map(EventKind::id).toList();
+        List<String> known =
+                EnumSet.allOf(EventKind.class).stream().map(EventKind::id).toList();
         Set<EventKind> wanted = EnumSet.noneOf(EventKind.class);
         for (String word : kinds) {
             String id = word.strip().toLowerCase(Locale.ROOT).replace('-', '_');

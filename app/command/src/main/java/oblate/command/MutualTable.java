@@ -30,12 +30,15 @@ record MutualTable(EventSearch search, Optional<SiteView> view) {
         t.text("window_start_utc", "start of the span", e -> search.from().iso());
         t.text("window_end_utc", "end of the span", e -> search.to().iso());
         t.text("planet", "planet", e -> e.planet().id());
-        t.text("front", "the moon that hides or casts the shadow", e -> e.front().id());
+        t.text("front", "the moon that hides or casts the shadow", e -> e.front()
+                .id());
         t.text("back", "the moon that is hidden or eclipsed", e -> e.back().id());
         t.text("kind", "occultation or eclipse", e -> e.kind().id());
         t.text("mid_utc", "least distance", e -> e.mid().time().iso(0));
         for (MutualContact which : MutualContact.values()) {
-            t.text(which.column(), "contact", e -> e.contact(which).map(c -> c.time().iso(0)).orElse(null));
+            t.text(which.column(), "contact", e -> e.contact(which)
+                    .map(c -> c.time().iso(0))
+                    .orElse(null));
         }
         t.number("least_distance_km", "km", 0, "at the back moon", MutualEvent::leastKm);
         t.number("least_distance_touches", "", 3, "1 is a bare touch of the discs", MutualEvent::leastInTouches);
@@ -46,7 +49,9 @@ record MutualTable(EventSearch search, Optional<SiteView> view) {
         t.number("sigma_mid_s", "s", 1, "standard error", e -> e.mid().sigmaS());
         for (MutualContact which : MutualContact.values()) {
             String name = "sigma_" + which.name().toLowerCase(Locale.ROOT) + "_s";
-            t.number(name, "s", 1, "standard error", e -> e.contact(which).map(Contact::sigmaS).orElse(null));
+            t.number(name, "s", 1, "standard error", e -> e.contact(which)
+                    .map(Contact::sigmaS)
+                    .orElse(null));
         }
         t.text("hidden", "what is hidden or special", e -> e.words().isEmpty() ? null : e.words());
         view.ifPresent(v -> {
@@ -58,8 +63,8 @@ record MutualTable(EventSearch search, Optional<SiteView> view) {
     }
 
     private static String observable(MutualEvent e, SiteView v) {
-        boolean hidden = e.notes().contains(EventNote.WHOLLY_BEHIND_PLANET)
-                || e.notes().contains(EventNote.WHOLLY_IN_SHADOW);
+        boolean hidden =
+                e.notes().contains(EventNote.WHOLLY_BEHIND_PLANET) || e.notes().contains(EventNote.WHOLLY_IN_SHADOW);
         return !hidden && v.isUp(e.planet(), e.mid().time()) ? "yes" : "no";
     }
 
@@ -73,19 +78,29 @@ record MutualTable(EventSearch search, Optional<SiteView> view) {
     /** One line per event, to the second. */
     ReportTable toRead(List<MutualEvent> events) {
         TableOf<MutualEvent> t = new TableOf<>("Mutual events");
-        t.fact("times", "UTC, as seen from the Earth's centre; drop is the share of light lost at the middle, " + DEPTHS);
+        t.fact(
+                "times",
+                "UTC, as seen from the Earth's centre; drop is the share of light lost at the middle, " + DEPTHS);
         t.text("date", "day of the middle", e -> e.mid().time().iso(0).substring(0, 10));
         t.text("begins", "first touch", e -> end(e, MutualContact.PENUMBRA_T1, MutualContact.T1));
         t.text("mid", "least distance", e -> clock(e.mid()));
         t.text("ends", "last touch", e -> end(e, MutualContact.PENUMBRA_T4, MutualContact.T4));
-        t.text("event", "what", e -> e.front().name() + (e.kind() == EventKind.ECLIPSE ? " eclipses " : " occults ")
-                + e.back().name());
+        t.text(
+                "event",
+                "what",
+                e -> e.front().name()
+                        + (e.kind() == EventKind.ECLIPSE ? " eclipses " : " occults ")
+                        + e.back().name());
         t.number("error_s", "s", 0, "standard error of the middle", e -> e.mid().sigmaS());
         t.number("drop", "", 2, "of the hidden moon's light", MutualEvent::depthBack);
         t.number("drop_of_both", "", 2, "of both moons' light", MutualEvent::depthPair);
         view.ifPresent(v -> {
-            t.number("planet_alt", "deg", 0, "at the middle", e -> v.at(e.planet(), e.mid().time()).altitudeDeg());
-            t.number("sun_alt", "deg", 0, "at the middle", e -> v.at(e.planet(), e.mid().time()).sunAltitudeDeg());
+            t.number("planet_alt", "deg", 0, "at the middle", e -> v.at(
+                            e.planet(), e.mid().time())
+                    .altitudeDeg());
+            t.number("sun_alt", "deg", 0, "at the middle", e -> v.at(
+                            e.planet(), e.mid().time())
+                    .sunAltitudeDeg());
             t.text("observable", SiteView.RULE, e -> observable(e, v));
         });
         t.text("what is seen", "hidden phases and the like", e -> {
@@ -99,7 +114,10 @@ record MutualTable(EventSearch search, Optional<SiteView> view) {
     }
 
     private static String end(MutualEvent e, MutualContact outer, MutualContact inner) {
-        return e.contact(outer).or(() -> e.contact(inner)).map(MutualTable::clock).orElse(null);
+        return e.contact(outer)
+                .or(() -> e.contact(inner))
+                .map(MutualTable::clock)
+                .orElse(null);
     }
 
     private static String clock(Contact contact) {

@@ -58,37 +58,50 @@ record PassageTable(EventSearch search, Optional<SiteView> view) {
         time(t, ContactKind.UMBRA_T3, "whole moon in full shadow, last");
         time(t, ContactKind.SEEN_INGRESS, "shadow's axis on the side the Earth sees, first");
         time(t, ContactKind.SEEN_EGRESS, "shadow's axis on the side the Earth sees, last");
-        t.text("ingress_visible", "beginning not hidden", p -> p.ingressVisible().map(PassageTable::yesNo).orElse(null));
-        t.text("egress_visible", "end not hidden", p -> p.egressVisible().map(PassageTable::yesNo).orElse(null));
+        t.text("ingress_visible", "beginning not hidden", p -> p.ingressVisible()
+                .map(PassageTable::yesNo)
+                .orElse(null));
+        t.text("egress_visible", "end not hidden", p -> p.egressVisible()
+                .map(PassageTable::yesNo)
+                .orElse(null));
         t.number("least_separation_radii", "", 4, "equatorial radii", Passage::leastSeparationRadii);
-        t.number("sigma_s", "s", 1, "standard error of a contact", p -> p.sigmaS().orElse(null));
+        t.number("sigma_s", "s", 1, "standard error of a contact", p -> p.sigmaS()
+                .orElse(null));
         own(t);
         view.ifPresent(v -> site(t, v));
         return t.rows(passages);
     }
 
     private static void own(TableOf<Passage> t) {
-        t.number("sigma_mid_s", "s", 1, "standard error of the middle", p -> p.mid().sigmaS());
+        t.number("sigma_mid_s", "s", 1, "standard error of the middle", p -> p.mid()
+                .sigmaS());
         for (ContactKind which : TOUCHES) {
             String name = "sigma_" + which.name().toLowerCase(Locale.ROOT) + "_s";
-            t.number(name, "s", 1, "standard error", p -> p.contact(which).map(Contact::sigmaS).orElse(null));
+            t.number(name, "s", 1, "standard error", p -> p.contact(which)
+                    .map(Contact::sigmaS)
+                    .orElse(null));
         }
         time(t, ContactKind.LIT_INGRESS, "centre on the edge of the lit part, coming");
         time(t, ContactKind.LIT_EGRESS, "centre on the edge of the lit part, leaving");
-        t.number("phase_ingress_s", "s", 0, "ingress_centre to lit_ingress", p -> p.phaseDelayS().orElse(null));
-        t.number("phase_egress_s", "s", 0, "lit_egress to egress_centre", p -> p.phaseLeadS().orElse(null));
+        t.number("phase_ingress_s", "s", 0, "ingress_centre to lit_ingress", p -> p.phaseDelayS()
+                .orElse(null));
+        t.number("phase_egress_s", "s", 0, "lit_egress to egress_centre", p -> p.phaseLeadS()
+                .orElse(null));
         t.text("hidden", "what is hidden or special", p -> p.words().isEmpty() ? null : p.words());
     }
 
     private static void time(TableOf<Passage> t, ContactKind which, String description) {
-        t.text(which.column(), description, p -> p.contact(which).map(c -> c.time().iso(0)).orElse(null));
+        t.text(which.column(), description, p -> p.contact(which)
+                .map(c -> c.time().iso(0))
+                .orElse(null));
     }
 
     private static void site(TableOf<Passage> t, SiteView v) {
         t.fact("observable", SiteView.RULE);
         v.columns(t, "mid", Passage::planet, Passage::mid);
         for (ContactKind which : TOUCHES.subList(0, 6)) {
-            v.columns(t, which.name().toLowerCase(Locale.ROOT), Passage::planet, p -> p.contact(which).orElse(null));
+            v.columns(t, which.name().toLowerCase(Locale.ROOT), Passage::planet, p -> p.contact(which)
+                    .orElse(null));
         }
         t.text("ingress_observable", SiteView.RULE, p -> observable(p, v, true));
         t.text("egress_observable", SiteView.RULE, p -> observable(p, v, false));
@@ -119,17 +132,24 @@ record PassageTable(EventSearch search, Optional<SiteView> view) {
     /** One line per event, to the second. */
     ReportTable toRead(List<Passage> passages) {
         TableOf<Passage> t = new TableOf<>("Moon events");
-        t.fact("times", "UTC, as seen from the Earth's centre; outer and inner touch of the moon's disc; error_s is that of a contact");
+        t.fact(
+                "times",
+                "UTC, as seen from the Earth's centre; outer and inner touch of the moon's disc; error_s is that of a contact");
         t.text("date", "day of the middle", p -> p.mid().time().iso(0).substring(0, 10));
         t.text("mid", "least distance of the centres", p -> clock(p.mid()));
         t.text("moon", "moon", p -> p.moon().name());
         t.text("event", "kind", p -> p.kind().id().replace('_', ' '));
         t.text("begins", "first touches", p -> span(p, ContactKind.T1, ContactKind.T2));
         t.text("ends", "last touches", p -> span(p, ContactKind.T3, ContactKind.T4));
-        t.number("error_s", "s", 0, "standard error of a contact", p -> p.sigmaS().orElse(null));
+        t.number("error_s", "s", 0, "standard error of a contact", p -> p.sigmaS()
+                .orElse(null));
         view.ifPresent(v -> {
-            t.number("planet_alt", "deg", 0, "at the middle", p -> v.at(p.planet(), p.mid().time()).altitudeDeg());
-            t.number("sun_alt", "deg", 0, "at the middle", p -> v.at(p.planet(), p.mid().time()).sunAltitudeDeg());
+            t.number("planet_alt", "deg", 0, "at the middle", p -> v.at(
+                            p.planet(), p.mid().time())
+                    .altitudeDeg());
+            t.number("sun_alt", "deg", 0, "at the middle", p -> v.at(
+                            p.planet(), p.mid().time())
+                    .sunAltitudeDeg());
             t.text("observable", SiteView.RULE, p -> ends(p, v));
         });
         t.text("what is seen", "hidden phases and the like", PassageTable::seen);

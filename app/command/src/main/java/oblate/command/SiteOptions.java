@@ -16,7 +16,8 @@ final class SiteOptions {
     @Option(
             names = "--site",
             paramLabel = "SITE",
-            description = "LAT,LON,HEIGHT (deg north, deg east, m), or with --archive the name of a site there; adds altitudes")
+            description =
+                    "LAT,LON,HEIGHT (deg north, deg east, m), or with --archive the name of a site there; adds altitudes")
     private String site;
 
     @Option(names = "--archive", paramLabel = "DIR", description = "the archive that knows the site by name")
@@ -34,8 +35,9 @@ final class SiteOptions {
             return GroundSite.parse(site);
         }
         if (archive == null) {
-            throw new UsageException("site \"" + site
-                    + "\" is a name; add --archive DIR to say who knows it, or write LAT,LON,HEIGHT like 48.2,16.3,170");
+            throw new UsageException(
+                    "site \"" + site
+                            + "\" is a name; add --archive DIR to say who knows it, or write LAT,LON,HEIGHT like 48.2,16.3,170");
         }
         try (Archive open = services.openArchive(archive)) {
             List<Site> known = open.sites();
@@ -44,8 +46,7 @@ final class SiteOptions {
                     .findFirst()
                     .map(s -> new GroundSite(s.latDeg(), s.lonDeg(), s.heightM()))
                     .orElseThrow(() -> new UsageException("site \"" + site + "\" is not in the archive; "
-                            + Nearest.hint(
-                                    site, known.stream().map(Site::name).toList())));
+                            + Nearest.hint(site, known.stream().map(Site::name).toList())));
         }
     }
 }

@@ -28,13 +28,24 @@ class EventsCommandTest {
     @Tag("truth")
     void tableBeginsAsTheReferenceTable() {
         CommandRun run = run(
-                "events", "jupiter", "--from", FROM, "--to", TO, "--moons", "Europa", "--kinds", "shadow-transit",
-                "--format", "csv");
+                "events",
+                "jupiter",
+                "--from",
+                FROM,
+                "--to",
+                TO,
+                "--moons",
+                "Europa",
+                "--kinds",
+                "shadow-transit",
+                "--format",
+                "csv");
         assertThat(run.status()).isZero();
         assertThat(run.out().lines().findFirst().orElseThrow())
-                .startsWith("window_start_utc,window_end_utc,planet,moon,kind,occurs,t1_utc,ingress_centre_utc,t2_utc,mid_utc,"
-                        + "t3_utc,egress_centre_utc,t4_utc,penumbra_t1_utc,penumbra_t4_utc,umbra_t2_utc,umbra_t3_utc,"
-                        + "seen_ingress_utc,seen_egress_utc,ingress_visible,egress_visible,least_separation_radii,sigma_s,");
+                .startsWith(
+                        "window_start_utc,window_end_utc,planet,moon,kind,occurs,t1_utc,ingress_centre_utc,t2_utc,mid_utc,"
+                                + "t3_utc,egress_centre_utc,t4_utc,penumbra_t1_utc,penumbra_t4_utc,umbra_t2_utc,umbra_t3_utc,"
+                                + "seen_ingress_utc,seen_egress_utc,ingress_visible,egress_visible,least_separation_radii,sigma_s,");
         assertThat(run.rows()).hasSize(1);
         Map<String, String> row = run.rows().get(0).toMap();
         assertThat(row)
@@ -53,13 +64,23 @@ class EventsCommandTest {
     @Test
     void missesAreListedWhenAskedFor() {
         String[] words = {
-            "events", "jupiter", "--from", "2017-06-26T00:00:00Z", "--to", "2017-07-13T00:00:00Z", "--moons", "callisto",
-            "--format", "csv"
+            "events",
+            "jupiter",
+            "--from",
+            "2017-06-26T00:00:00Z",
+            "--to",
+            "2017-07-13T00:00:00Z",
+            "--moons",
+            "callisto",
+            "--format",
+            "csv"
         };
         assertThat(run(words).rows()).isEmpty();
         String[] more = java.util.Arrays.copyOf(words, words.length + 1);
         more[words.length] = "--misses";
-        assertThat(run(more).rows()).hasSize(4).allMatch(r -> r.get("occurs").equals("no") && r.get("t1_utc").isEmpty());
+        assertThat(run(more).rows())
+                .hasSize(4)
+                .allMatch(r -> r.get("occurs").equals("no") && r.get("t1_utc").isEmpty());
     }
 
     @Test
@@ -73,8 +94,16 @@ class EventsCommandTest {
     @Test
     void aSiteAddsAltitudes() {
         CommandRun run = run(
-                "events", "jupiter", "--from", "2027-02-10T00:00:00Z", "--to", "2027-02-12T00:00:00Z", "--site",
-                "48.2,16.3,170", "--format", "csv");
+                "events",
+                "jupiter",
+                "--from",
+                "2027-02-10T00:00:00Z",
+                "--to",
+                "2027-02-12T00:00:00Z",
+                "--site",
+                "48.2,16.3,170",
+                "--format",
+                "csv");
         assertThat(run.status()).isZero();
         List<CSVRecord> rows = run.rows();
         assertThat(rows).isNotEmpty();
@@ -92,13 +121,25 @@ class EventsCommandTest {
     @Test
     void aSiteCanBeOneOfAnArchive() {
         String archive = work.resolve("season").toString();
-        assertThat(run("site", "add", "garden", "--archive", archive, "--lat", "48.2", "--lon", "16.3", "--height", "170")
+        assertThat(run(
+                                "site",
+                                "add",
+                                "garden",
+                                "--archive",
+                                archive,
+                                "--lat",
+                                "48.2",
+                                "--lon",
+                                "16.3",
+                                "--height",
+                                "170")
                         .status())
                 .isZero();
         String[] base = {"events", "jupiter", "--from", FROM, "--to", TO, "--format", "csv"};
         assertThat(run(with(base, "--site", "garden", "--archive", archive)).out())
                 .isEqualTo(run(with(base, "--site", "48.2,16.3,170")).out());
-        assertThat(run(with(base, "--site", "gardn", "--archive", archive)).err()).contains("did you mean garden");
+        assertThat(run(with(base, "--site", "gardn", "--archive", archive)).err())
+                .contains("did you mean garden");
         assertThat(run(with(base, "--site", "garden")).status()).isEqualTo(2);
     }
 
@@ -113,16 +154,24 @@ class EventsCommandTest {
     @Tag("truth")
     void mutualEventsHaveTheirOwnTable() {
         CommandRun run = run(
-                "events", "jupiter", "--from", "2021-05-09T12:00:00Z", "--to", "2021-05-10T00:00:00Z", "--mutual", "--format",
+                "events",
+                "jupiter",
+                "--from",
+                "2021-05-09T12:00:00Z",
+                "--to",
+                "2021-05-10T00:00:00Z",
+                "--mutual",
+                "--format",
                 "csv");
         assertThat(run.rows()).hasSize(1);
         CSVRecord row = run.rows().get(0);
-        assertThat(row.get("front") + " " + row.get("kind") + " " + row.get("back")).isEqualTo("io eclipse europa");
+        assertThat(row.get("front") + " " + row.get("kind") + " " + row.get("back"))
+                .isEqualTo("io eclipse europa");
         assertThat(row.get("t1_utc")).isBetween("2021-05-09T16:33:30Z", "2021-05-09T16:34:59Z");
         assertThat(row.get("t4_utc")).isBetween("2021-05-09T16:38:00Z", "2021-05-09T16:39:30Z");
         assertThat(Double.parseDouble(row.get("depth_back"))).isBetween(0.5, 0.9);
-        CommandRun text = run(
-                "events", "jupiter", "--from", "2021-05-09T12:00:00Z", "--to", "2021-05-10T00:00:00Z", "--mutual");
+        CommandRun text =
+                run("events", "jupiter", "--from", "2021-05-09T12:00:00Z", "--to", "2021-05-10T00:00:00Z", "--mutual");
         assertThat(text.out()).contains("Io eclipses Europa");
     }
 

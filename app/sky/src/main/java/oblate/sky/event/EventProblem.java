@@ -10,7 +10,8 @@ public enum EventProblem implements ProblemKind {
     /** Longer than anyone can mean. */
     TOO_LONG("the span from {0} to {1} is longer than {2} years; choose a shorter one"),
     /** Reaches outside the dates for which the moons' places are known. */
-    OUTSIDE_SPAN("{0}: events from {1} to {2} cannot be told, its moons are followed from {3} to {4} only; stay in that span"),
+    OUTSIDE_SPAN(
+            "{0}: events from {1} to {2} cannot be told, its moons are followed from {3} to {4} only; stay in that span"),
     /** No such moon. */
     NO_SUCH_MOON("{0} has no moon \"{1}\" here; known: {2}");
 

@@ -125,11 +125,7 @@ public final class MoonEvents {
     }
 
     private static void addMutual(
-            List<MutualEvent> found,
-            MutualFinder finder,
-            Sightline fromEarth,
-            Sightline fromSun,
-            double[] piece) {
+            List<MutualEvent> found, MutualFinder finder, Sightline fromEarth, Sightline fromSun, double[] piece) {
         double early = piece[0] - LONGEST_MUTUAL_DAYS - (fromSun.equals(finder.line()) ? 2 * LIGHT_DAYS : 0);
         for (double[] span : finder.touches(early, piece[1])) {
             double least = finder.leastDay(span);

@@ -226,17 +226,11 @@ final class MutualFinder {
         if (bend > 0) {
             sigmaDays = Math.min(sigmaDays, Math.sqrt(2 * sigmaKm / bend));
         }
-        return new Contact(
-                system.utcAt(seenDay(leastDay + offset)), sigmaDays * S_PER_DAY, speed / S_PER_DAY);
+        return new Contact(system.utcAt(seenDay(leastDay + offset)), sigmaDays * S_PER_DAY, speed / S_PER_DAY);
     }
 
     private void addNotes(
-            Set<EventNote> notes,
-            Pair middle,
-            double[] span,
-            double leastDay,
-            Sightline fromEarth,
-            Sightline fromSun) {
+            Set<EventNote> notes, Pair middle, double[] span, double leastDay, Sightline fromEarth, Sightline fromSun) {
         double first = span[0];
         double last = span[1];
         boolean behindFirst = isBehind(fromEarth, middle, first);

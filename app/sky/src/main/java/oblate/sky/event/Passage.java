@@ -80,11 +80,10 @@ public record Passage(
     }
 
     private Optional<Double> seconds(ContactKind from, ContactKind to) {
-        return contact(from)
-                .flatMap(a -> contact(to)
-                        .map(b -> (b.time().epochDay() - a.time().epochDay()) * 86400.0
-                                + b.time().secondOfDay()
-                                - a.time().secondOfDay()));
+        return contact(from).flatMap(a -> contact(to)
+                .map(b -> (b.time().epochDay() - a.time().epochDay()) * 86400.0
+                        + b.time().secondOfDay()
+                        - a.time().secondOfDay()));
     }
 
     /** The notes in words, parted by semicolons. */

@@ -62,12 +62,7 @@ final class PassageFinder {
      * @param contacts contacts with the outline (days from the zero)
      */
     record Course(
-            EventKind kind,
-            double zeroDay,
-            Vec3 pole,
-            double mid,
-            double least,
-            Map<ContactKind, Double> contacts) {}
+            EventKind kind, double zeroDay, Vec3 pole, double mid, double least, Map<ContactKind, Double> contacts) {}
 
     /** The least distance and the contacts of a conjunction. */
     Course course(Conjunction conjunction) {
@@ -88,7 +83,12 @@ final class PassageFinder {
         for (ContactKind[] pair : OUTLINE_PAIRS) {
             // the outline reaches out to one radius at most
             if (pair[0].belongsTo(kind) && least - 1 < level(pair[0], middle)) {
-                addPair(contacts, pair, u -> above(pair[0], zero + u, pole), mid, halfChordDays(middle, square, mid, pair[0]));
+                addPair(
+                        contacts,
+                        pair,
+                        u -> above(pair[0], zero + u, pole),
+                        mid,
+                        halfChordDays(middle, square, mid, pair[0]));
             }
         }
         return new Course(kind, zero, pole, mid, least, contacts);
@@ -110,7 +110,11 @@ final class PassageFinder {
     }
 
     private void addPair(
-            Map<ContactKind, Double> contacts, ContactKind[] pair, DoubleUnaryOperator above, double mid, double guess) {
+            Map<ContactKind, Double> contacts,
+            ContactKind[] pair,
+            DoubleUnaryOperator above,
+            double mid,
+            double guess) {
         double side = orbit.periodDays() * SIDE_TURNS;
         double low = mid;
         if (above.applyAsDouble(mid) >= 0) {
@@ -168,8 +172,10 @@ final class PassageFinder {
 
     /** The middle with its error: the orbit's, along the moon's way. */
     Contact middle(Course course) {
-        DoubleUnaryOperator x = u -> line.aspect(moon, course.zeroDay() + u, course.pole()).x();
-        DoubleUnaryOperator y = u -> line.aspect(moon, course.zeroDay() + u, course.pole()).y();
+        DoubleUnaryOperator x =
+                u -> line.aspect(moon, course.zeroDay() + u, course.pole()).x();
+        DoubleUnaryOperator y =
+                u -> line.aspect(moon, course.zeroDay() + u, course.pole()).y();
         double speed = Math.hypot(Roots.slope(x, course.mid()), Roots.slope(y, course.mid())) * radiusKm / S_PER_DAY;
         return new Contact(system.utcAt(midDay(course)), facts.sigmaKm() / speed, speed);
     }
@@ -209,8 +215,6 @@ final class PassageFinder {
             sigmaDays = bend > 0 ? Math.min(sigmaDays, Math.sqrt(2 * sigma / bend)) : sigmaDays;
         }
         return new Contact(
-                system.utcAt(seenDay(course, offset, onGlobeKm)),
-                sigmaDays * S_PER_DAY,
-                speed * radiusKm / S_PER_DAY);
+                system.utcAt(seenDay(course, offset, onGlobeKm)), sigmaDays * S_PER_DAY, speed * radiusKm / S_PER_DAY);
     }
 }

@@ -1,7 +1,6 @@
 /* SPDX-License-Identifier: Apache-2.0 */
 package oblate.sky.event;
 
-import java.util.EnumMap;
 import java.util.EnumSet;
 import java.util.Map;
 import java.util.Optional;
@@ -127,10 +126,10 @@ final class PassageReader {
             return side.height(point, fromEarth.viewerKm(aspect.centreDay()).minus(place));
         };
         Crossing crossing = crossing(course, height);
-        crossing.first.ifPresent(u -> contacts.put(
-                ContactKind.SEEN_INGRESS, onGlobe(finder, course, ContactKind.SEEN_INGRESS, u, contacts)));
-        crossing.last.ifPresent(u -> contacts.put(
-                ContactKind.SEEN_EGRESS, onGlobe(finder, course, ContactKind.SEEN_EGRESS, u, contacts)));
+        crossing.first.ifPresent(u ->
+                contacts.put(ContactKind.SEEN_INGRESS, onGlobe(finder, course, ContactKind.SEEN_INGRESS, u, contacts)));
+        crossing.last.ifPresent(u ->
+                contacts.put(ContactKind.SEEN_EGRESS, onGlobe(finder, course, ContactKind.SEEN_EGRESS, u, contacts)));
         if (crossing.isNever) {
             notes.add(EventNote.WHOLLY_ON_FAR_SIDE);
         } else if (crossing.isLate) {
@@ -154,10 +153,10 @@ final class PassageReader {
             return side.height(point, fromSun.viewerKm(aspect.centreDay()).minus(place));
         };
         Crossing crossing = crossing(course, height);
-        crossing.first.ifPresent(u -> contacts.put(
-                ContactKind.LIT_INGRESS, onGlobe(finder, course, ContactKind.LIT_INGRESS, u, contacts)));
-        crossing.last.ifPresent(u -> contacts.put(
-                ContactKind.LIT_EGRESS, onGlobe(finder, course, ContactKind.LIT_EGRESS, u, contacts)));
+        crossing.first.ifPresent(u ->
+                contacts.put(ContactKind.LIT_INGRESS, onGlobe(finder, course, ContactKind.LIT_INGRESS, u, contacts)));
+        crossing.last.ifPresent(u ->
+                contacts.put(ContactKind.LIT_EGRESS, onGlobe(finder, course, ContactKind.LIT_EGRESS, u, contacts)));
         boolean transit = course.kind() == EventKind.TRANSIT;
         if (crossing.isLate) {
             notes.add(transit ? EventNote.BEGINS_ON_UNLIT_LIMB : EventNote.GOES_AT_UNLIT_LIMB);

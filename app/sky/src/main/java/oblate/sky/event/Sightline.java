@@ -93,8 +93,7 @@ final class Sightline {
         double z = (distance - depth) / radiusKm;
         double q = figure.polarRatio();
         double axisRatio = Math.sqrt(tilt * tilt + q * q * (1 - tilt * tilt));
-        double moonRadiusKm =
-                clockwork.system().planet().moons().get(moon).radiusKm();
+        double moonRadiusKm = clockwork.system().planet().moons().get(moon).radiusKm();
         double penumbra = fromSun ? SUN_RADIUS_KM * Math.abs(z) / depth : 0;
         return new Aspect(
                 toMoon.dot(west) * scale,

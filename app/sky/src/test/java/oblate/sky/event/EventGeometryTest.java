@@ -57,10 +57,12 @@ class EventGeometryTest {
     @Test
     void rootsAreBracketed() {
         assertThat(Roots.between(t -> t * t * t - 2, 0, 2).orElseThrow()).isCloseTo(Math.cbrt(2), within(1e-8));
-        assertThat(Roots.between(t -> Math.sqrt(Math.abs(t)) * Math.signum(t), -0.3, 1).orElseThrow())
+        assertThat(Roots.between(t -> Math.sqrt(Math.abs(t)) * Math.signum(t), -0.3, 1)
+                        .orElseThrow())
                 .isCloseTo(0, within(1e-6));
         assertThat(Roots.between(t -> t * t + 1, -1, 1)).isEmpty();
-        assertThat(Roots.lowest(t -> (t - 0.123) * (t - 0.123), -1, 1).orElseThrow()).isCloseTo(0.123, within(1e-8));
+        assertThat(Roots.lowest(t -> (t - 0.123) * (t - 0.123), -1, 1).orElseThrow())
+                .isCloseTo(0.123, within(1e-8));
     }
 
     @Test

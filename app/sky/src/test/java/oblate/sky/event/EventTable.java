@@ -73,10 +73,9 @@ public final class EventTable {
             assertThat(passage.contact(which).isPresent())
                     .as("%s of %s", which, row)
                     .isEqualTo(!time.isEmpty());
-            passage.contact(which)
-                    .ifPresent(c -> assertThat(off(c.time(), time))
-                            .as("%s of %s", which, row)
-                            .isCloseTo(0, within(barS * Math.max(1, fullSpeed / c.speedKmS()))));
+            passage.contact(which).ifPresent(c -> assertThat(off(c.time(), time))
+                    .as("%s of %s", which, row)
+                    .isCloseTo(0, within(barS * Math.max(1, fullSpeed / c.speedKmS()))));
         }
         assertThat(passage.ingressVisible().map(v -> v ? "yes" : "no").orElse(""))
                 .as("%s", row)

@@ -62,18 +62,26 @@ class JovianEventsBruteForceTest {
                 look(seen, open, moon.id() + " " + EventKind.TRANSIT, moon.inTransit(), now, stepS);
                 look(seen, open, moon.id() + " " + EventKind.OCCULTATION, moon.occulted(), now, stepS);
                 look(seen, open, moon.id() + " " + EventKind.ECLIPSE, moon.eclipsed(), now, stepS);
-                look(seen, open, moon.id() + " " + EventKind.SHADOW_TRANSIT, moon.shadow().isPresent(), now, stepS);
+                look(
+                        seen,
+                        open,
+                        moon.id() + " " + EventKind.SHADOW_TRANSIT,
+                        moon.shadow().isPresent(),
+                        now,
+                        stepS);
             }
         }
         List<Found> found = new ArrayList<>();
-        for (Passage p : EVENTS.passages(EventSearch.between(after(start, -86400), after(start, days * 86400 + 86400)))) {
+        for (Passage p :
+                EVENTS.passages(EventSearch.between(after(start, -86400), after(start, days * 86400 + 86400)))) {
             boolean shadow = p.kind() == EventKind.SHADOW_TRANSIT;
             ContactKind in = shadow ? ContactKind.SEEN_INGRESS : ContactKind.INGRESS_CENTRE;
             ContactKind out = shadow ? ContactKind.SEEN_EGRESS : ContactKind.EGRESS_CENTRE;
-            p.contact(in).ifPresent(c -> found.add(new Found(
-                    p.moon().id() + " " + p.kind(),
-                    since(start, c.time()),
-                    since(start, p.contact(out).orElseThrow().time()))));
+            p.contact(in)
+                    .ifPresent(c -> found.add(new Found(
+                            p.moon().id() + " " + p.kind(),
+                            since(start, c.time()),
+                            since(start, p.contact(out).orElseThrow().time()))));
         }
         same(seen, found, looks * stepS);
     }
@@ -99,7 +107,8 @@ class JovianEventsBruteForceTest {
             }
         }
         List<Found> found = new ArrayList<>();
-        for (MutualEvent e : EVENTS.mutual(EventSearch.between(after(start, -86400), after(start, days * 86400 + 86400)))) {
+        for (MutualEvent e :
+                EVENTS.mutual(EventSearch.between(after(start, -86400), after(start, days * 86400 + 86400)))) {
             if (e.kind() == EventKind.OCCULTATION) {
                 found.add(new Found(
                         e.front().id() + " " + e.back().id(),
@@ -124,9 +133,8 @@ class JovianEventsBruteForceTest {
     /** The same set, each end between the two looks that saw it; what is cut by the span's ends is left to other tests. */
     private static void same(List<Stretch> seen, List<Found> found, double lengthS) {
         List<Stretch> whole = seen.stream().filter(s -> s.beginsAfter() >= 0).toList();
-        List<Found> wholeFound = found.stream()
-                .filter(f -> f.begins() > 0 && f.ends() < lengthS)
-                .toList();
+        List<Found> wholeFound =
+                found.stream().filter(f -> f.begins() > 0 && f.ends() < lengthS).toList();
         assertThat(wholeFound).hasSizeGreaterThan(5);
         assertThat(wholeFound).hasSameSizeAs(whole);
         for (Stretch stretch : whole) {
