@@ -34,9 +34,20 @@ final class PictureRows {
 
     private static final String IN_ORDER_OF_TIME = " order by coalesce(p.mid_utc, '~'), p.id limit :limit";
 
-    private static final String CURRENT_MARK = """
-            (select 1 from mark m where m.picture_id = p.id
-               and not exists (select 1 from mark x where x.supersedes = m.id)
+    // Asked of the short tables and not of every picture: an archive has many more pictures than measured ones.
+    private static final String FITTED = "p.id in (select f.picture_id from disc_fit f)";
+
+    private static final String NOT_FITTED = "p.id not in (select f.picture_id from disc_fit f)";
+
+    private static final String MARKED = """
+            p.id in (select m.picture_id from mark m
+               where not exists (select 1 from mark x where x.supersedes = m.id)
+               and not exists (select 1 from mark_withdrawal w where w.mark_id = m.id))
+            """;
+
+    private static final String NOT_MARKED = """
+            p.id not in (select m.picture_id from mark m
+               where not exists (select 1 from mark x where x.supersedes = m.id)
                and not exists (select 1 from mark_withdrawal w where w.mark_id = m.id))
             """;
 
@@ -133,12 +144,8 @@ final class PictureRows {
         search.kit().ifPresent(v -> c.and("p.kit_id = (select id from kit where name = :kit)", "kit", v));
         search.filter().ifPresent(v -> c.and("p.filter_words like :filter", "filter", "%" + Words.joined(v) + "%"));
         search.words().ifPresent(v -> words(c, v));
-        search.fitted()
-                .ifPresent(v -> c.and(
-                        v
-                                ? "exists (select 1 from disc_fit f where f.picture_id = p.id)"
-                                : "not exists (select 1 from disc_fit f where f.picture_id = p.id)"));
-        search.marked().ifPresent(v -> c.and(v ? "exists " + CURRENT_MARK : "not exists " + CURRENT_MARK));
+        search.fitted().ifPresent(v -> c.and(v ? FITTED : NOT_FITTED));
+        search.marked().ifPresent(v -> c.and(v ? MARKED : NOT_MARKED));
         return c;
     }
 

@@ -109,11 +109,16 @@ public final class PictureReader {
                 throw new ProblemException(ImageProblem.FILE_TOO_LONG, file, length, limits.maxFileBytes());
             }
             return in.readNBytes(FIRST_BYTES);
-        } catch (AccessDeniedException e) {
-            throw new ProblemException(e, ImageProblem.UNREADABLE, file, "access is denied");
         } catch (IOException e) {
-            throw new ProblemException(
-                    e, ImageProblem.UNREADABLE, file, e.getClass().getSimpleName() + ": " + e.getMessage());
+            throw unreadable(file, e);
         }
+    }
+
+    /** What the system says when it will not open a file, as one sentence. */
+    static ProblemException unreadable(Path file, IOException e) {
+        String why = e instanceof AccessDeniedException
+                ? "access is denied"
+                : e.getClass().getSimpleName() + ": " + e.getMessage();
+        return new ProblemException(e, ImageProblem.UNREADABLE, file, why);
     }
 }

@@ -25,7 +25,7 @@ final class SaturnMoons {
     /** What the JPL orbits are assumed to be good to, along any one direction (km); no published figure is behind it. */
     private static final double ORBITS_SIGMA_KM = 25;
 
-    private static final String SOURCE = "radii: IAU WGCCRE 2015, from memory, Titan 2574.73 km as its 2009 report; masses: JPL, from memory; "
+    private static final String SOURCE = "radii: IAU WGCCRE 2015, all but Titan's from memory; masses: JPL, from memory; "
             + "standard error: the series against the JPL orbits it was fitted to, and 25 km assumed of those";
 
     /** GM (km³/s²) of the planet and its moons. */

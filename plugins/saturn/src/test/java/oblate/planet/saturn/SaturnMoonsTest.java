@@ -36,7 +36,7 @@ class SaturnMoonsTest {
             "mimas", 20.0, "enceladus", 6.0, "tethys", 8.0, "dione", 5.0, "rhea", 5.0, "titan", 4.0, "hyperion", 900.0,
             "iapetus", 8.0);
 
-    /** Offsets to 0.02 arcsec and better; places in radii and flags of the same table. The largest differences go to the test's report. */
+    /** Offsets to 0.002 arcsec (0.02 was asked); places in radii and flags of the same table. The largest differences go to the test's report. */
     @Test
     @Tag("truth")
     void placesAgreeWithTheReferenceTable(TestReporter reporter) throws IOException {
@@ -49,7 +49,7 @@ class SaturnMoonsTest {
                     place.dRaCosDecArcsec() - number(row, "dra_cosdec_arcsec"),
                     place.dDecArcsec() - number(row, "ddec_arcsec"));
             largest.merge(place.id(), off, Math::max);
-            assertThat(off).as("%s", row).isLessThan(0.005);
+            assertThat(off).as("%s", row).isLessThan(0.002);
             near(place.distanceAu(), row, "distance_au", 6e-6);
             near(place.xWestRadii(), row, "x_west_radii", 0.0005);
             near(place.yNorthRadii(), row, "y_north_radii", 0.0005);
@@ -220,7 +220,7 @@ class SaturnMoonsTest {
         reporter.publishEntry(
                 "change of the difference to DE431, arcsec",
                 String.format(Locale.ROOT, "%.4f with the moons, %.4f without", with, without));
-        assertThat(with).isLessThan(0.02);
+        assertThat(with).isLessThan(0.015);
         assertThat(without).isGreaterThan(0.04);
     }
 
