@@ -7,10 +7,13 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import oblate.sky.MoonFacts;
 import oblate.sky.MoonPlace;
 import oblate.sky.PlanetModel;
+import oblate.sky.PlanetSystem;
 import oblate.sky.Sky;
 import oblate.sky.UtcTime;
+import oblate.sky.Vec3;
 import oblate.sky.event.ContactKind;
 import oblate.sky.event.EventKind;
 import oblate.sky.event.EventSearch;
@@ -62,18 +65,26 @@ class JovianEventsBruteForceTest {
                 look(seen, open, moon.id() + " " + EventKind.TRANSIT, moon.inTransit(), now, stepS);
                 look(seen, open, moon.id() + " " + EventKind.OCCULTATION, moon.occulted(), now, stepS);
                 look(seen, open, moon.id() + " " + EventKind.ECLIPSE, moon.eclipsed(), now, stepS);
-                look(seen, open, moon.id() + " " + EventKind.SHADOW_TRANSIT, moon.shadow().isPresent(), now, stepS);
+                look(
+                        seen,
+                        open,
+                        moon.id() + " " + EventKind.SHADOW_TRANSIT,
+                        moon.shadow().isPresent(),
+                        now,
+                        stepS);
             }
         }
         List<Found> found = new ArrayList<>();
-        for (Passage p : EVENTS.passages(EventSearch.between(after(start, -86400), after(start, days * 86400 + 86400)))) {
+        for (Passage p :
+                EVENTS.passages(EventSearch.between(after(start, -86400), after(start, days * 86400 + 86400)))) {
             boolean shadow = p.kind() == EventKind.SHADOW_TRANSIT;
             ContactKind in = shadow ? ContactKind.SEEN_INGRESS : ContactKind.INGRESS_CENTRE;
             ContactKind out = shadow ? ContactKind.SEEN_EGRESS : ContactKind.EGRESS_CENTRE;
-            p.contact(in).ifPresent(c -> found.add(new Found(
-                    p.moon().id() + " " + p.kind(),
-                    since(start, c.time()),
-                    since(start, p.contact(out).orElseThrow().time()))));
+            p.contact(in)
+                    .ifPresent(c -> found.add(new Found(
+                            p.moon().id() + " " + p.kind(),
+                            since(start, c.time()),
+                            since(start, p.contact(out).orElseThrow().time()))));
         }
         same(seen, found, looks * stepS);
     }
@@ -99,7 +110,8 @@ class JovianEventsBruteForceTest {
             }
         }
         List<Found> found = new ArrayList<>();
-        for (MutualEvent e : EVENTS.mutual(EventSearch.between(after(start, -86400), after(start, days * 86400 + 86400)))) {
+        for (MutualEvent e :
+                EVENTS.mutual(EventSearch.between(after(start, -86400), after(start, days * 86400 + 86400)))) {
             if (e.kind() == EventKind.OCCULTATION) {
                 found.add(new Found(
                         e.front().id() + " " + e.back().id(),
@@ -108,6 +120,70 @@ class JovianEventsBruteForceTest {
             }
         }
         same(seen, found, looks * stepS);
+    }
+
+    @Test
+    void mutualEclipsesOfAWeek() {
+        UtcTime start = UtcTime.parse("2015-02-01T00:00:00Z");
+        double stepS = 30;
+        double days = 5;
+        List<Stretch> seen = new ArrayList<>();
+        Map<String, double[]> open = new HashMap<>();
+        int looks = (int) (days * 86400 / stepS);
+        for (int i = 0; i <= looks; i++) {
+            double day = SKY.system(JUPITER).tdbDays(after(start, i * stepS));
+            for (MoonFacts back : JUPITER.moons()) {
+                double atBack = day;
+                for (int k = 0; k < 3; k++) {
+                    atBack = day - lightDays(placeKm(back, atBack), SKY.system(JUPITER).earthKm(day));
+                }
+                for (MoonFacts front : JUPITER.moons()) {
+                    boolean on = front != back && isInHalfShadow(front, back, atBack);
+                    look(seen, open, front.id() + " " + back.id(), on, i * stepS, stepS);
+                }
+            }
+        }
+        List<Found> found = new ArrayList<>();
+        for (MutualEvent e :
+                EVENTS.mutual(EventSearch.between(after(start, -86400), after(start, days * 86400 + 86400)))) {
+            if (e.kind() == EventKind.ECLIPSE) {
+                found.add(new Found(
+                        e.front().id() + " " + e.back().id(),
+                        since(start, e.contact(MutualContact.PENUMBRA_T1).orElseThrow().time()),
+                        since(start, e.contact(MutualContact.PENUMBRA_T4).orElseThrow().time())));
+            }
+        }
+        same(seen, found, looks * stepS);
+    }
+
+    /** Whether any of the back moon's disc lies in the cone round the front moon that narrows toward the Sun's far limb. */
+    private static boolean isInHalfShadow(MoonFacts front, MoonFacts back, double atBack) {
+        PlanetSystem system = SKY.system(JUPITER);
+        Vec3 backKm = placeKm(back, atBack);
+        double atFront = atBack - lightDays(placeKm(front, atBack), backKm);
+        Vec3 frontKm = placeKm(front, atFront);
+        Vec3 sunKm = system.sunKm(atBack - lightDays(system.sunKm(atBack), backKm));
+        Vec3 ray = backKm.minus(sunKm);
+        double far = ray.norm();
+        double along = frontKm.minus(sunKm).dot(ray) / far;
+        if (along >= far) {
+            return false;
+        }
+        double off = frontKm.minus(sunKm).plus(-along / far, ray).norm() * far / along;
+        return off < back.radiusKm() + front.radiusKm() * far / along + 695_700 * (far - along) / along;
+    }
+
+    private static double lightDays(Vec3 fromKm, Vec3 toKm) {
+        return fromKm.minus(toKm).norm() / PlanetSystem.C_KM_PER_DAY;
+    }
+
+    /** A moon (km, barycentric), straight from its series. */
+    private static Vec3 placeKm(MoonFacts moon, double day) {
+        Vec3 place = SKY.system(JUPITER).barycentreKm(day).plus(moon.motion().fromPlanetKm(day));
+        for (MoonFacts m : JUPITER.moons()) {
+            place = place.plus(-m.massShare(), m.motion().fromPlanetKm(day));
+        }
+        return place;
     }
 
     private static void look(
@@ -124,9 +200,8 @@ class JovianEventsBruteForceTest {
     /** The same set, each end between the two looks that saw it; what is cut by the span's ends is left to other tests. */
     private static void same(List<Stretch> seen, List<Found> found, double lengthS) {
         List<Stretch> whole = seen.stream().filter(s -> s.beginsAfter() >= 0).toList();
-        List<Found> wholeFound = found.stream()
-                .filter(f -> f.begins() > 0 && f.ends() < lengthS)
-                .toList();
+        List<Found> wholeFound =
+                found.stream().filter(f -> f.begins() > 0 && f.ends() < lengthS).toList();
         assertThat(wholeFound).hasSizeGreaterThan(5);
         assertThat(wholeFound).hasSameSizeAs(whole);
         for (Stretch stretch : whole) {

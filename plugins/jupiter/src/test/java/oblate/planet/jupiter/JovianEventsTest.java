@@ -127,15 +127,18 @@ class JovianEventsTest {
                 .filter(e -> !e.notes().contains(EventNote.WHOLLY_BEHIND_PLANET)
                         && !e.notes().contains(EventNote.WHOLLY_IN_SHADOW))
                 .toList();
-        assertThat(ours).extracting(JovianEventsTest::code).containsExactlyElementsOf(
-                rows.stream().map(r -> r.get("event")).toList());
+        assertThat(ours)
+                .extracting(JovianEventsTest::code)
+                .containsExactlyElementsOf(
+                        rows.stream().map(r -> r.get("event")).toList());
         for (int i = 0; i < rows.size(); i++) {
             Map<String, String> row = rows.get(i);
             MutualEvent event = ours.get(i);
             near(event.contact(MutualContact.T1), row.get("start_utc"), 40);
             near(event.contact(MutualContact.T4), row.get("end_utc"), 40);
             if (!row.get("magnitude_percent").isEmpty()) {
-                double covered = (event.touchKm() - event.leastKm()) / (2 * event.back().radiusKm());
+                double covered =
+                        (event.touchKm() - event.leastKm()) / (2 * event.back().radiusKm());
                 assertThat(100 * covered)
                         .as("%s", row)
                         .isCloseTo(Double.parseDouble(row.get("magnitude_percent")), within(4.5));
@@ -286,7 +289,8 @@ class JovianEventsTest {
         assertThat(parts).hasSameSizeAs(all);
         for (int i = 0; i < all.size(); i++) {
             assertThat(parts.get(i).kind()).isEqualTo(all.get(i).kind());
-            assertThat(EventTable.off(parts.get(i).mid().time(), all.get(i).mid().time().iso()))
+            assertThat(EventTable.off(
+                            parts.get(i).mid().time(), all.get(i).mid().time().iso()))
                     .isCloseTo(0, within(1e-3));
         }
     }
@@ -300,7 +304,8 @@ class JovianEventsTest {
         assertThat(parts).hasSameSizeAs(all);
         for (int i = 0; i < all.size(); i++) {
             assertThat(code(parts.get(i))).isEqualTo(code(all.get(i)));
-            assertThat(EventTable.off(parts.get(i).mid().time(), all.get(i).mid().time().iso()))
+            assertThat(EventTable.off(
+                            parts.get(i).mid().time(), all.get(i).mid().time().iso()))
                     .isCloseTo(0, within(0.01));
         }
     }
@@ -323,7 +328,8 @@ class JovianEventsTest {
 
     @Test
     void shadowAndPhaseFollowTheOppositionSide() {
-        // 2027-09-22: after conjunction with the Sun and before opposition: shadow ahead of the moon, evening limb unlit
+        // 2027-09-22: after conjunction with the Sun and before opposition: shadow ahead of the moon, evening limb
+        // unlit
         List<Passage> week = EVENTS.passages(span("2027-09-22T00:00:00Z", "2027-09-29T00:00:00Z"));
         for (Passage p : week) {
             if (p.kind() == EventKind.TRANSIT) {
@@ -340,7 +346,8 @@ class JovianEventsTest {
         refused(span("1800-09-29T00:00:00Z", "2027-09-22T00:00:00Z"), EventProblem.TOO_LONG);
         refused(span("2050-09-29T00:00:00Z", "2070-09-22T00:00:00Z"), EventProblem.OUTSIDE_SPAN);
         refused(span("2050-09-29T00:00:00Z", "2050-09-30T00:00:00Z").ofMoons(Set.of("ioo")), EventProblem.NO_SUCH_MOON);
-        assertThat(EVENTS.passages(span("2027-09-22T00:00:00Z", "2027-09-22T00:00:00Z"))).isEmpty();
+        assertThat(EVENTS.passages(span("2027-09-22T00:00:00Z", "2027-09-22T00:00:00Z")))
+                .isEmpty();
     }
 
     private static void refused(EventSearch search, EventProblem kind) {

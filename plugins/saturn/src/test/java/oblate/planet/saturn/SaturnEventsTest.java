@@ -62,10 +62,10 @@ class SaturnEventsTest {
     /** With the rings wide open Titan passes north or south of the planet: every conjunction is listed as a miss. */
     @Test
     void titanMissesWhileTheRingsAreOpen() {
-        List<Passage> year = EVENTS.passages(EventSearch.between(
-                        UtcTime.parse("2017-01-01T00:00:00Z"), UtcTime.parse("2018-01-01T00:00:00Z"))
-                .ofMoons(Set.of("titan"))
-                .withMisses());
+        List<Passage> year = EVENTS.passages(
+                EventSearch.between(UtcTime.parse("2017-01-01T00:00:00Z"), UtcTime.parse("2018-01-01T00:00:00Z"))
+                        .ofMoons(Set.of("titan"))
+                        .withMisses());
         // 365 days over 15.9 to 16 days, four kinds
         assertThat(year).hasSizeBetween(88, 94).noneMatch(Passage::occurs);
         assertThat(year).allMatch(p -> p.leastSeparationRadii() > 6);
@@ -73,10 +73,10 @@ class SaturnEventsTest {
 
     @Test
     void iapetusWithItsTiltedOrbitIsFollowed() {
-        List<Passage> decade = EVENTS.passages(EventSearch.between(
-                        UtcTime.parse("2005-01-01T00:00:00Z"), UtcTime.parse("2015-01-01T00:00:00Z"))
-                .ofMoons(Set.of("iapetus"))
-                .withMisses());
+        List<Passage> decade = EVENTS.passages(
+                EventSearch.between(UtcTime.parse("2005-01-01T00:00:00Z"), UtcTime.parse("2015-01-01T00:00:00Z"))
+                        .ofMoons(Set.of("iapetus"))
+                        .withMisses());
         // 3652 days over synodic turns of about 79.3 (Sun 79.9) days
         for (EventKind kind : EventKind.values()) {
             assertThat(decade).filteredOn(p -> p.kind() == kind).as("%s", kind).hasSizeBetween(44, 47);
