@@ -182,7 +182,8 @@ public final class DriftFitter {
                     best = kept.isEmpty() ? each.criterion() : best;
                     chosen = kept.isEmpty() && !straight ? Optional.of(each.curve()) : chosen;
                     double more = each.criterion() - best;
-                    kept.add(new Alternative(curve.get(), more, Math.exp(-more / 2)));
+                    double belief = Math.exp(-(more - each.curve().kind().searchToll()) / 2);
+                    kept.add(new Alternative(curve.get(), more, belief));
                 }
             }
         }
@@ -269,7 +270,7 @@ public final class DriftFitter {
                     .toList();
             Curve curve = alternatives.get(0).curve();
             DriftModel motion = curve.model(epoch);
-            double[] rate = rate(motion, curve, ends);
+            double[] rate = rate(motion, alternatives, ends);
             Globe globe = series.planet().globe();
             double period = Motion.periodS(globe, series.system(), rate[0]);
             double turn = Math.abs(Motion.turnDegPerDay(globe, series.system(), rate[0]));
@@ -306,17 +307,26 @@ public final class DriftFitter {
                     new DriftWords(series, arc, found, rate[0], rivals, leftOut).warnings());
         }
 
-        /** Rate and its standard error. */
-        private static double[] rate(DriftModel motion, Curve curve, Instant[] ends) {
+        /** Rate and its standard error; that of a mean rate holds what the choice among curves leaves open. */
+        private static double[] rate(DriftModel motion, List<Alternative> alternatives, Instant[] ends) {
             if (motion instanceof DriftModel.ConstantRate line) {
                 return new double[] {line.rateDegPerDay(), line.sigmaRateDegPerDay()};
             }
             if (motion instanceof DriftModel.Oscillation swing) {
                 return new double[] {swing.rateDegPerDay(), swing.sigmaRateDegPerDay()};
             }
-            return new double[] {
-                curve.meanRateDegPerDay(ends[0], ends[1]), curve.sigmaMeanRateDegPerDay(ends[0], ends[1])
-            };
+            double chosen = alternatives.get(0).curve().meanRateDegPerDay(ends[0], ends[1]);
+            double variance = 0;
+            double weights = 0;
+            for (Alternative each : alternatives) {
+                if (each.curve().kind() != CurveKind.RATE) {
+                    double sigma = each.curve().sigmaMeanRateDegPerDay(ends[0], ends[1]);
+                    double apart = each.curve().meanRateDegPerDay(ends[0], ends[1]) - chosen;
+                    variance += each.weight() * (sigma * sigma + apart * apart);
+                    weights += each.weight();
+                }
+            }
+            return new double[] {chosen, Math.sqrt(variance / weights)};
         }
 
         private static double nearestTurn(Curve curve, Instant epoch, double lon) {
