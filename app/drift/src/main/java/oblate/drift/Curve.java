@@ -74,6 +74,16 @@ public final class Curve {
         return kind;
     }
 
+    /** Longitude (deg) so many days after the curve's own zero. */
+    double lonDegAtDay(double day) {
+        return kind.value(day / halfSpanDays, theta);
+    }
+
+    /** Standard error of the longitude (deg) so many days after the curve's own zero. */
+    double sigmaLonDegAtDay(double day) {
+        return Math.sqrt(variance(gradient(day / halfSpanDays)));
+    }
+
     private double u(Instant time) {
         return Drift.daysBetween(zeroUtc, time) / halfSpanDays;
     }

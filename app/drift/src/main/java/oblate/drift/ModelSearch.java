@@ -35,13 +35,20 @@ final class ModelSearch {
     private final double halfSpan;
     private final double toll;
     private final OptionalDouble periodDays;
+    private final int mostMarks;
 
     /**
      * @param toll added to the toll of every curve
      * @param periodDays period of the oscillation when it is given (days)
      */
     ModelSearch(Arc arc, double toll, OptionalDouble periodDays) {
+        this(arc, toll, periodDays, MOST_MARKS_IN_SEARCH);
+    }
+
+    /** With at most so many marks taken for the search of dates and periods; the fits themselves take all. */
+    ModelSearch(Arc arc, double toll, OptionalDouble periodDays, int mostMarks) {
         this.arc = arc;
+        this.mostMarks = mostMarks;
         this.toll = toll;
         this.periodDays = periodDays;
         halfSpan = Math.max(1e-9, arc.spanDays() / 2);
@@ -138,7 +145,7 @@ final class ModelSearch {
 
     /** The likeliest curve over places of its non-linear number, sharpened between the neighbours of the best place. */
     private Optional<RobustCurve> best(CurveKind kind, int index, RobustCurve wholeSeed, double[] places) {
-        Arc thinned = arc.thinned(MOST_MARKS_IN_SEARCH);
+        Arc thinned = arc.thinned(mostMarks);
         RobustCurve seed = new RobustCurve(wholeSeed.kind(), thinned, halfSpan);
         System.arraycopy(wholeSeed.theta(), 0, seed.theta(), 0, seed.theta().length);
         seed.scatterDeg(wholeSeed.scatterDeg());
