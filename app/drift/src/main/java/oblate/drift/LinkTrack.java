@@ -89,7 +89,7 @@ final class LinkTrack {
             int i = marks[k];
             double model = at(data.day[i]);
             x[k] = data.day[i] - mid;
-            y[k] = model + Math.IEEEremainder(data.lon[i] - model, 360);
+            y[k] = model + RateScan.nearest(data.lon[i] - model);
             sigma[k] = data.sigma(i);
             w[k] = 1 / (sigma[k] * sigma[k]);
         }
@@ -122,7 +122,7 @@ final class LinkTrack {
     }
 
     private static double[] wrapped(double[] y) {
-        return Arrays.stream(y).map(v -> Math.IEEEremainder(v, 360)).toArray();
+        return Arrays.stream(y).map(v -> RateScan.nearest(v)).toArray();
     }
 
     boolean isFitted() {
@@ -144,7 +144,7 @@ final class LinkTrack {
     }
 
     double offset(int mark) {
-        return Math.IEEEremainder(data.lon[mark] - at(data.day[mark]), 360);
+        return RateScan.nearest(data.lon[mark] - at(data.day[mark]));
     }
 
     /** Own scatter, not taken at its word where there are few marks. */

@@ -30,6 +30,23 @@ public record Linked(List<Link> links, List<String> tracks) {
         static final Link NONE = new Link("", false, "");
     }
 
+    /** With some links settled by hand; a track left without marks is gone, a name not known before is a new track. */
+    public Linked settled(List<Settlement> settlements) {
+        List<Link> changed = new ArrayList<>(links);
+        for (Settlement one : settlements) {
+            changed.set(one.mark(), new Link(one.track(), false, "settled by hand: " + one.reason()));
+        }
+        List<String> named = new ArrayList<>(tracks);
+        changed.stream()
+                .map(Link::track)
+                .filter(t -> !t.isEmpty() && !tracks.contains(t))
+                .distinct()
+                .sorted()
+                .forEach(named::add);
+        named.removeIf(t -> changed.stream().noneMatch(l -> l.track().equals(t)));
+        return new Linked(changed, named);
+    }
+
     /** Numbers of the marks (from 0) of a track. */
     public List<Integer> marksOf(String track) {
         List<Integer> marks = new ArrayList<>();

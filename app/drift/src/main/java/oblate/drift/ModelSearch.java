@@ -27,7 +27,8 @@ final class ModelSearch {
     private static final double SPACINGS_PER_PERIOD = 6;
     private static final double FREQUENCIES_PER_TURN = 5;
     private static final int GOLDEN_STEPS = 14;
-    private static final int MOST_MARKS_IN_SEARCH = 400;
+    private static final int MOST_MARKS_IN_SEARCH = 120;
+    private static final int SHARPENING_FACTOR = 6;
     private static final double[] START = {4, 2, 1, 1};
     private static final double GOLDEN = (Math.sqrt(5) - 1) / 2;
 
@@ -146,9 +147,7 @@ final class ModelSearch {
     /** The likeliest curve over places of its non-linear number, sharpened between the neighbours of the best place. */
     private Optional<RobustCurve> best(CurveKind kind, int index, RobustCurve wholeSeed, double[] places) {
         Arc thinned = arc.thinned(mostMarks);
-        RobustCurve seed = new RobustCurve(wholeSeed.kind(), thinned, halfSpan);
-        System.arraycopy(wholeSeed.theta(), 0, seed.theta(), 0, seed.theta().length);
-        seed.scatterDeg(wholeSeed.scatterDeg());
+        RobustCurve seed = of(wholeSeed, thinned);
         RobustCurve best = null;
         double bestLog = Double.NEGATIVE_INFINITY;
         int bestPlace = 0;
@@ -168,14 +167,23 @@ final class ModelSearch {
             return Optional.empty();
         }
         if (places.length > 1) {
+            best = of(best, arc.thinned(SHARPENING_FACTOR * mostMarks));
+            best.settle(true, 4);
+            bestLog = best.logLikelihood();
             double low = places[Math.max(0, bestPlace - 1)];
             double high = places[Math.min(places.length - 1, bestPlace + 1)];
             best = sharpened(best, bestLog, index, low, high);
         }
-        RobustCurve whole = new RobustCurve(kind, arc, halfSpan);
-        System.arraycopy(best.theta(), 0, whole.theta(), 0, best.theta().length);
-        whole.scatterDeg(best.scatterDeg());
+        RobustCurve whole = of(best, arc);
         return whole.settle(true, 60) ? Optional.of(whole) : Optional.empty();
+    }
+
+    /** The same curve for other marks. */
+    private RobustCurve of(RobustCurve curve, Arc other) {
+        RobustCurve same = new RobustCurve(curve.kind(), other, halfSpan);
+        System.arraycopy(curve.theta(), 0, same.theta(), 0, curve.theta().length);
+        same.scatterDeg(curve.scatterDeg());
+        return same;
     }
 
     private static boolean started(RobustCurve curve, RobustCurve seed) {

@@ -102,7 +102,7 @@ final class PieceSearch {
             Line now = line;
             int[] near = Arrays.stream(free)
                     .filter(i -> owner[i] < 0
-                            && Math.abs(Math.IEEEremainder(data.lon[i] - now.at(data.day[i]), 360)) < GATE * data.sigma(i))
+                            && Math.abs(RateScan.nearest(data.lon[i] - now.at(data.day[i]))) < GATE * data.sigma(i))
                     .toArray();
             if (near.length < fewest) {
                 return new int[0];
@@ -113,7 +113,7 @@ final class PieceSearch {
             for (int k = 0; k < near.length; k++) {
                 x[k] = data.day[near[k]];
                 double model = now.at(x[k]);
-                y[k] = model + Math.IEEEremainder(data.lon[near[k]] - model, 360);
+                y[k] = model + RateScan.nearest(data.lon[near[k]] - model);
                 w[k] = 1 / (data.sigma(near[k]) * data.sigma(near[k]));
             }
             line = Line.fit(x, y, w).orElse(now);

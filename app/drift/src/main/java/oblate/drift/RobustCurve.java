@@ -75,7 +75,7 @@ final class RobustCurve {
     }
 
     double residual(int i) {
-        return Math.IEEEremainder(arc.lonDeg()[i] - at(i), 360);
+        return RateScan.nearest(arc.lonDeg()[i] - at(i));
     }
 
     int used() {
@@ -129,7 +129,7 @@ final class RobustCurve {
         double information = 0;
         for (int i = 0; i < arc.size(); i++) {
             double u = arc.days()[i] / halfSpan;
-            double off = Math.IEEEremainder(arc.lonDeg()[i] - kind.value(u, theta), 360);
+            double off = RateScan.nearest(arc.lonDeg()[i] - kind.value(u, theta));
             double variance = (arc.sigmaDeg()[i] * arc.sigmaDeg()[i] + scatterSquare) * widening * widening;
             residuals[i] = off;
             goodness[i] = good(off, variance);

@@ -65,7 +65,7 @@ final class TrackGrowth {
                 return;
             }
             double predicted = x + rate * dt;
-            double off = Math.IEEEremainder(data.lon[mark] - predicted, 360);
+            double off = RateScan.nearest(data.lon[mark] - predicted);
             double variance = n00 + data.sigma(mark) * data.sigma(mark);
             if (off * off > GATE * GATE * variance) {
                 continue;
@@ -120,7 +120,7 @@ final class TrackGrowth {
             int mark = piece.marks[way > 0 ? n - 1 - k : k];
             double model = piece.at(data.day[mark]);
             x[k] = data.day[mark];
-            y[k] = model + Math.IEEEremainder(data.lon[mark] - model, 360);
+            y[k] = model + RateScan.nearest(data.lon[mark] - model);
             w[k] = 1 / (data.sigma(mark) * data.sigma(mark));
         }
         return Line.fit(x, y, w).orElseGet(() -> new Line(end, piece.at(end), piece.rate(), 1, 1));

@@ -73,7 +73,7 @@ final class TrackJoiner {
             return Double.POSITIVE_INFINITY;
         }
         double middle = (a.last + b.first) / 2;
-        double off = Math.abs(Math.IEEEremainder(a.at(middle) - b.at(middle), 360));
+        double off = Math.abs(RateScan.nearest(a.at(middle) - b.at(middle)));
         double allowed = Math.hypot(Math.min(3, a.sigmaAt(middle)), Math.min(3, b.sigmaAt(middle)))
                 + FLOOR_DEG
                 + FLOOR_DEG_PER_DAY * Math.max(0, gap);
@@ -84,7 +84,7 @@ final class TrackJoiner {
         double most = 0;
         for (int k = 0; k <= 4; k++) {
             double day = from + (to - from) * k / 4;
-            double off = Math.abs(Math.IEEEremainder(a.at(day) - b.at(day), 360));
+            double off = Math.abs(RateScan.nearest(a.at(day) - b.at(day)));
             double allowed = Math.hypot(a.sigmaAt(day), b.sigmaAt(day)) + Math.hypot(data.sigma(b.marks[0]), FLOOR_DEG);
             most = Math.max(most, off / allowed);
         }
@@ -105,7 +105,7 @@ final class TrackJoiner {
             return false;
         }
         double own = Math.hypot(a.sigmaAt(middle), b.sigmaAt(middle));
-        double off = Math.abs(Math.IEEEremainder(a.at(middle) - b.at(middle), 360));
+        double off = Math.abs(RateScan.nearest(a.at(middle) - b.at(middle)));
         if (gap > 0 && (off > CLEAR_SIGMAS * own || own > 1)) {
             a.doubtful = true;
             a.reason = String.format(

@@ -282,7 +282,7 @@ public final class TrackLinker {
             }
             if (rival >= 0 && tracks.get(rival) != track) {
                 LinkTrack other = tracks.get(rival);
-                double apart = Math.abs(Math.IEEEremainder(track.at(data.day[mark]) - other.at(data.day[mark]), 360));
+                double apart = Math.abs(RateScan.nearest(track.at(data.day[mark]) - other.at(data.day[mark])));
                 if (apart < CROSSING_SIGMAS * track.sigmaOf(mark)) {
                     return "passes " + other.name;
                 }
