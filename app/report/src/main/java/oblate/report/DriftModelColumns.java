@@ -2,12 +2,16 @@
 package oblate.report;
 
 import java.util.Locale;
+import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import oblate.drift.Alternative;
 import oblate.drift.Drift;
 import oblate.drift.DriftModel;
 import oblate.drift.LatitudeTrend;
+import oblate.drift.WindProfile;
+import oblate.sky.PlanetModel;
 
 /** The columns of a drift that belong to its kind of motion; empty for other kinds. */
 final class DriftModelColumns {
@@ -16,7 +20,8 @@ final class DriftModelColumns {
 
     private DriftModelColumns() {}
 
-    static void add(TableDraft<Drift> draft) {
+    static void add(TableDraft<Drift> draft, PlanetModel planet) {
+        wind(draft, planet);
         acceleration(draft);
         change(draft);
         oscillation(draft);
@@ -30,6 +35,28 @@ final class DriftModelColumns {
                         "other kinds of motion, each with what its criterion has more; under 4 the choice is unsure",
                         -1),
                 DriftModelColumns::runnersUp);
+    }
+
+    private static void wind(TableDraft<Drift> draft, PlanetModel planet) {
+        Optional<WindProfile> profile = WindProfile.of(planet);
+        if (profile.isPresent()) {
+            draft.fact("wind", profile.get().source());
+            number(
+                    draft,
+                    "wind_m_s",
+                    "m/s",
+                    "phys.veloc",
+                    "published mean wind at the latitude, to hold the speed against",
+                    1,
+                    d -> wind(profile.get(), d));
+        }
+    }
+
+    private static Double wind(WindProfile profile, Drift drift) {
+        OptionalDouble wind = drift.meanLatDeg().isPresent()
+                ? profile.windMSAt(drift.meanLatDeg().getAsDouble())
+                : OptionalDouble.empty();
+        return wind.isPresent() ? (Double) wind.getAsDouble() : null;
     }
 
     private static void acceleration(TableDraft<Drift> draft) {

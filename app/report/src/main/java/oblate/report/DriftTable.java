@@ -26,7 +26,7 @@ public final class DriftTable {
         motion(draft);
         quality(draft);
         more(draft, planet);
-        DriftModelColumns.add(draft);
+        DriftModelColumns.add(draft, planet);
         return draft;
     }
 
