@@ -72,7 +72,8 @@ final class DriftCommand implements Callable<Integer> {
 
     @Option(
             names = "--link",
-            description = "join marks without a feature's name into tracks, by longitude, latitude, kind and size_deg where given")
+            description =
+                    "join marks without a feature's name into tracks, by longitude, latitude, kind and size_deg where given")
     private boolean link;
 
     @Option(
@@ -93,10 +94,7 @@ final class DriftCommand implements Callable<Integer> {
             description = "drifts to look for (deg per day, in the system of the fit or, with --link, of the marks)")
     private String rates;
 
-    @Option(
-            names = "--period",
-            paramLabel = "DAYS",
-            description = "period of an oscillation; left out, it is fitted")
+    @Option(names = "--period", paramLabel = "DAYS", description = "period of an oscillation; left out, it is fitted")
     private Double periodDays;
 
     @Option(
@@ -138,8 +136,8 @@ final class DriftCommand implements Callable<Integer> {
 
     private int ofArchive(Archive open, DriftRun run) {
         PlanetModel model = new PlanetChoice(services).of(open, Optional.ofNullable(planet));
-        Optional<RotationSystem> chosen = Optional.ofNullable(toSystem == null ? system : toSystem)
-                .map(s -> PlanetChoice.system(model, s));
+        Optional<RotationSystem> chosen =
+                Optional.ofNullable(toSystem == null ? system : toSystem).map(s -> PlanetChoice.system(model, s));
         if (!link) {
             return run.archived(open, model, chosen, Optional.ofNullable(feature), output);
         }
@@ -190,8 +188,8 @@ final class DriftCommand implements Callable<Integer> {
     }
 
     private UsageException badRates(Throwable cause) {
-        UsageException bad = new UsageException(
-                "--rates \"" + rates + "\" is no window; give the lower and the higher drift in deg per day, such as -3,2");
+        UsageException bad = new UsageException("--rates \"" + rates
+                + "\" is no window; give the lower and the higher drift in deg per day, such as -3,2");
         bad.initCause(cause);
         return bad;
     }

@@ -36,8 +36,7 @@ final class DriftLinking {
         TrackLinker linker = window.map(TrackLinker::new).orElseGet(TrackLinker::new);
         Linked linked = linker.link(table.toLink(), table.planet(), table.system());
         if (settlements.isPresent()) {
-            linked = linked.settled(
-                    SettleFile.read(settlements.get(), table));
+            linked = linked.settled(SettleFile.read(settlements.get(), table));
         }
         long free = linked.links().stream().filter(l -> l.track().isEmpty()).count();
         long doubtful = linked.links().stream().filter(Linked.Link::doubtful).count();

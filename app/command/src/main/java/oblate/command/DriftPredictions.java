@@ -23,7 +23,10 @@ final class DriftPredictions {
     /** Of instants as written. */
     static DriftPredictions at(List<String> words) {
         List<Instant> times = new ArrayList<>();
-        for (String word : words.stream().flatMap(w -> Arrays.stream(w.split(","))).map(String::strip).toList()) {
+        for (String word : words.stream()
+                .flatMap(w -> Arrays.stream(w.split(",")))
+                .map(String::strip)
+                .toList()) {
             try {
                 times.add(OffsetDateTime.parse(word).toInstant());
             } catch (DateTimeException e) {
@@ -50,11 +53,17 @@ final class DriftPredictions {
                 .fact("longitudes", "of all kinds of motion that fit, by their weight; errors are one standard error")
                 .text("feature", "name of the feature", r -> r.drift().series().feature())
                 .text("time_utc", "instant, UTC", r -> r.prediction().time())
-                .number("lon_deg", "deg", 3, "expected longitude", r -> r.prediction().reducedLonDeg())
-                .number("sigma_lon_deg", "deg", 3, "its standard error", r -> r.prediction().sigmaLonDeg())
-                .text("system", "rotation system", r -> r.drift().series().system().label())
+                .number("lon_deg", "deg", 3, "expected longitude", r -> r.prediction()
+                        .reducedLonDeg())
+                .number("sigma_lon_deg", "deg", 3, "its standard error", r -> r.prediction()
+                        .sigmaLonDeg())
+                .text(
+                        "system",
+                        "rotation system",
+                        r -> r.drift().series().system().label())
                 .text("model", "kind of motion chosen", r -> r.drift().model())
-                .number("days_beyond_arc", "d", 2, "days outside the marks", r -> r.prediction().daysBeyondArc())
+                .number("days_beyond_arc", "d", 2, "days outside the marks", r -> r.prediction()
+                        .daysBeyondArc())
                 .number("arc_days", "d", 1, "length of the arc of marks", r -> arcDays(r.drift()))
                 .rows(rows);
     }

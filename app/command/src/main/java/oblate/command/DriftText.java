@@ -20,14 +20,26 @@ final class DriftText {
 
     static ReportTable of(PlanetModel planet, List<Drift> drifts) {
         return new TableOf<Drift>("Drifts on " + planet.label())
-                .fact("drift", "deg per 30 days in the row's system, negative for what runs ahead of it; mean of the arc where the rate changes")
-                .fact("speed", "m/s relative to " + planet.globe().iauSystem().label() + ", positive in the sense of rotation")
+                .fact(
+                        "drift",
+                        "deg per 30 days in the row's system, negative for what runs ahead of it; mean of the arc where the rate changes")
+                .fact(
+                        "speed",
+                        "m/s relative to " + planet.globe().iauSystem().label() + ", positive in the sense of rotation")
                 .fact("errors", "one standard error")
                 .text("Feature", "", d -> d.series().feature())
                 .text("System", "", d -> d.series().system().id())
-                .text("Marks", "", d -> d.states().size() - d.rejected() + "/" + d.states().size())
+                .text(
+                        "Marks",
+                        "",
+                        d -> d.states().size() - d.rejected() + "/" + d.states().size())
                 .text("From", "", d -> DAY.format(d.firstUtc().atOffset(ZoneOffset.UTC)))
-                .text("Days", "", d -> text("%.0f", (d.lastUtc().getEpochSecond() - d.firstUtc().getEpochSecond()) / 86400.0))
+                .text(
+                        "Days",
+                        "",
+                        d -> text(
+                                "%.0f",
+                                (d.lastUtc().getEpochSecond() - d.firstUtc().getEpochSecond()) / 86400.0))
                 .text("Deg/30 d", "", d -> text("%+.2f ± %.2f", d.rateDegPer30Days(), d.sigmaRateDegPer30Days()))
                 .text("Period", "", d -> period(d.periodS(), d.sigmaPeriodS()))
                 .text("Speed", "", d -> plusMinus(d.speedMS(), d.sigmaSpeedMS(), "%+.2f ± %.2f"))
@@ -85,7 +97,10 @@ final class DriftText {
         double rounded = Math.rint(seconds * scale) / scale;
         long minutes = (long) Math.floor(rounded / 60);
         return text("%dh %02dm ", minutes / 60, minutes % 60)
-                + text("%0" + (3 + decimals) + "." + decimals + "fs ± %." + decimals + "f", rounded - 60 * minutes, sigma);
+                + text(
+                        "%0" + (3 + decimals) + "." + decimals + "fs ± %." + decimals + "f",
+                        rounded - 60 * minutes,
+                        sigma);
     }
 
     private static String plusMinus(OptionalDouble value, OptionalDouble sigma, String pattern) {

@@ -26,7 +26,8 @@ public final class Curve {
     /** Empty when the marks do not tell all its numbers. */
     static Optional<Curve> of(RobustCurve fit, Instant zeroUtc, boolean periodGiven) {
         return fit.covariance(periodGiven)
-                .map(c -> new Curve(fit.kind(), zeroUtc, fit.halfSpan(), fit.theta().clone(), c));
+                .map(c -> new Curve(
+                        fit.kind(), zeroUtc, fit.halfSpan(), fit.theta().clone(), c));
     }
 
     /** The straight line of a fit whose errors are enlarged by a factor. */
@@ -144,18 +145,20 @@ public final class Curve {
     DriftModel model(Instant epoch) {
         return switch (kind) {
             case RATE -> new DriftModel.ConstantRate(theta[1] / halfSpanDays, sigma(0, 1) / halfSpanDays);
-            case ACCELERATION -> new DriftModel.Acceleration(
-                    rateDegPerDayAt(epoch),
-                    sigma(0, 1, 2 * u(epoch)) / halfSpanDays,
-                    2 * theta[2] / (halfSpanDays * halfSpanDays),
-                    2 * sigma(0, 0, 1) / (halfSpanDays * halfSpanDays));
-            case CHANGE -> new DriftModel.RateChange(
-                    instant(theta[3]),
-                    sigma(0, 0, 0, 1) * halfSpanDays,
-                    theta[1] / halfSpanDays,
-                    sigma(0, 1) / halfSpanDays,
-                    (theta[1] + theta[2]) / halfSpanDays,
-                    sigma(0, 1, 1) / halfSpanDays);
+            case ACCELERATION ->
+                new DriftModel.Acceleration(
+                        rateDegPerDayAt(epoch),
+                        sigma(0, 1, 2 * u(epoch)) / halfSpanDays,
+                        2 * theta[2] / (halfSpanDays * halfSpanDays),
+                        2 * sigma(0, 0, 1) / (halfSpanDays * halfSpanDays));
+            case CHANGE ->
+                new DriftModel.RateChange(
+                        instant(theta[3]),
+                        sigma(0, 0, 0, 1) * halfSpanDays,
+                        theta[1] / halfSpanDays,
+                        sigma(0, 1) / halfSpanDays,
+                        (theta[1] + theta[2]) / halfSpanDays,
+                        sigma(0, 1, 1) / halfSpanDays);
             case OSCILLATION -> oscillation(epoch);
         };
     }

@@ -9,9 +9,9 @@ package oblate.drift;
  */
 enum CurveKind {
     RATE("rate", 2, 2, 0),
-    ACCELERATION("acceleration", 3, 3, 2),
-    CHANGE("change", 3, 4, 4),
-    OSCILLATION("oscillation", 4, 5, 6);
+    ACCELERATION("acceleration", 3, 3, 4),
+    CHANGE("change", 3, 4, 6),
+    OSCILLATION("oscillation", 4, 5, 8);
 
     private final String id;
     private final int linear;
@@ -74,7 +74,7 @@ enum CurveKind {
         into[0] = 1;
         into[1] = u;
         switch (this) {
-            case RATE -> {}
+            default -> {}
             case ACCELERATION -> into[2] = u * u;
             case CHANGE -> {
                 into[2] = Math.max(0, u - theta[3]);

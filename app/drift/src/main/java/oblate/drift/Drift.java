@@ -54,7 +54,7 @@ public record Drift(
         List<String> warnings) {
 
     private static final double FLOOR_DEG = 0.05;
-    private static final double FLOOR_DEG_PER_DAY = 0.006;
+    private static final double FLOOR_DEG_PER_DAY = 0.003;
     private static final double MOST_SPREAD_DEG = 20;
 
     /** Copies the lists. */

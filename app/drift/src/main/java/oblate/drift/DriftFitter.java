@@ -18,6 +18,8 @@ public final class DriftFitter {
     private static final double EVEN_LOG_LIKELIHOOD = 3;
 
     private static final int MOST_RIVALS = 8;
+    /** A toll keeps noise from being called a curve; a prediction must reckon with the curve all the same. */
+    private static final double PREDICTION_SHARE_OF_TOLL = 0.5;
 
     private final Optional<RateWindow> window;
     private final OptionalDouble periodDays;
@@ -77,7 +79,8 @@ public final class DriftFitter {
         RateWindow searched = window.orElseGet(() -> RateWindow.of(series.planet(), series.system()));
         List<Choice> choices = choices(arc, searched, slowest(series, firstLatitude));
         RobustLine fit = settled(arc, choices.get(0).fit().line());
-        return new Assembly(series, arc, found(arc, fit), rivals(choices), n >= 3 ? leftOut(arc, fit) : OptionalRange.NONE)
+        return new Assembly(
+                        series, arc, found(arc, fit), rivals(choices), n >= 3 ? leftOut(arc, fit) : OptionalRange.NONE)
                 .drift();
     }
 
@@ -182,7 +185,10 @@ public final class DriftFitter {
                     best = kept.isEmpty() ? each.criterion() : best;
                     chosen = kept.isEmpty() && !straight ? Optional.of(each.curve()) : chosen;
                     double more = each.criterion() - best;
-                    double belief = Math.exp(-(more - each.curve().kind().searchToll()) / 2);
+                    double belief = Math.exp(-(more
+                                    - PREDICTION_SHARE_OF_TOLL
+                                            * each.curve().kind().searchToll())
+                            / 2);
                     kept.add(new Alternative(curve.get(), more, belief));
                 }
             }
@@ -218,7 +224,12 @@ public final class DriftFitter {
             for (int i = 0; i < residual.length; i++) {
                 residual[i] = RateScan.residual(arc, fit.line(), i);
             }
-            return new Found(alternatives, residual, fit.goodness(), fit.scatterDeg(), fit.line().xMiddle());
+            return new Found(
+                    alternatives,
+                    residual,
+                    fit.goodness(),
+                    fit.scatterDeg(),
+                    fit.line().xMiddle());
         }
 
         static Found of(Arc arc, List<Alternative> alternatives, RobustCurve fit) {
@@ -253,8 +264,7 @@ public final class DriftFitter {
     }
 
     /** Turns what was found into a drift with its errors and words. */
-    private record Assembly(
-            LongitudeSeries series, Arc arc, Found found, List<Double> rivals, OptionalRange leftOut) {
+    private record Assembly(LongitudeSeries series, Arc arc, Found found, List<Double> rivals, OptionalRange leftOut) {
         static final int MANY = 12;
 
         Drift drift() {

@@ -21,7 +21,8 @@ public record LatitudeTrend(double latGraphicDeg, double sigmaLatDeg, double deg
     public static Optional<LatitudeTrend> of(Drift drift) {
         List<LongitudePoint> points = drift.series().points();
         int[] used = java.util.stream.IntStream.range(0, points.size())
-                .filter(i -> drift.states().get(i).used() && points.get(i).latGraphicDeg().isPresent())
+                .filter(i -> drift.states().get(i).used()
+                        && points.get(i).latGraphicDeg().isPresent())
                 .toArray();
         if (used.length < FEWEST) {
             return Optional.empty();

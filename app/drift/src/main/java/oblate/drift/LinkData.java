@@ -26,7 +26,10 @@ final class LinkData {
         int n = marks.size();
         Integer[] order = new Integer[n];
         Arrays.setAll(order, i -> i);
-        Arrays.sort(order, (a, b) -> marks.get(a).point().time().compareTo(marks.get(b).point().time()));
+        Arrays.sort(order, (a, b) -> marks.get(a)
+                .point()
+                .time()
+                .compareTo(marks.get(b).point().time()));
         day = new double[n];
         lon = new double[n];
         sigma = new double[n];

@@ -8,7 +8,7 @@ import java.util.OptionalDouble;
 
 /** A track in the making: its marks, and the curve through them. Not safe for many threads. */
 final class LinkTrack {
-    private static final double TOLL = 2;
+    private static final double TOLL = 0;
     private static final int MOST_MARKS_IN_SEARCH = 80;
     private static final double FEWEST_SLACK_DAYS = 10;
     private static final double SLACK_SPACINGS = 6;
@@ -48,7 +48,8 @@ final class LinkTrack {
         kind = Arrays.stream(marks)
                 .mapToObj(i -> data.kind[i])
                 .filter(k -> !k.isEmpty())
-                .collect(java.util.stream.Collectors.groupingBy(k -> k, java.util.TreeMap::new, java.util.stream.Collectors.counting()))
+                .collect(java.util.stream.Collectors.groupingBy(
+                        k -> k, java.util.TreeMap::new, java.util.stream.Collectors.counting()))
                 .entrySet()
                 .stream()
                 .max(java.util.Map.Entry.comparingByValue())
@@ -57,7 +58,10 @@ final class LinkTrack {
     }
 
     private double mean(double[] of) {
-        double[] known = Arrays.stream(marks).mapToDouble(i -> of[i]).filter(v -> !Double.isNaN(v)).toArray();
+        double[] known = Arrays.stream(marks)
+                .mapToDouble(i -> of[i])
+                .filter(v -> !Double.isNaN(v))
+                .toArray();
         return LinkData.median(known);
     }
 

@@ -98,9 +98,7 @@ public final class MarkSeries {
         return new LongitudePoint(
                 mark.midUtc(),
                 lon,
-                Math.max(
-                        LEAST_SIGMA_DEG,
-                        errors.map(ErrorBudget::totalLonDeg).orElse(MarkFile.ASSUMED_SIGMA_DEG)),
+                Math.max(LEAST_SIGMA_DEG, errors.map(ErrorBudget::totalLonDeg).orElse(MarkFile.ASSUMED_SIGMA_DEG)),
                 OptionalDouble.of(mark.mark().point().orElseThrow().latGraphicDeg()),
                 errors.isPresent()
                         ? OptionalDouble.of(

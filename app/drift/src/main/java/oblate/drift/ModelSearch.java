@@ -12,7 +12,7 @@ import java.util.OptionalDouble;
  * Fits every kind of motion the marks can carry and compares them.
  *
  * <p>All are judged with one scatter, the smallest any of them needs: a scatter of its own would let the straight line hide a curve. The criterion is
- * −2 ln L + p ln N + 2p(p + 1)/(N − p − 1) and a toll of 2, 4 or 6 for acceleration, change and oscillation, because the best of many curves follows noise better than one
+ * −2 ln L + p ln N + 2p(p + 1)/(N − p − 1) and a toll of 4, 6 or 8 for acceleration, change and oscillation, because the best of many curves follows noise better than one
  * curve does.
  */
 final class ModelSearch {
@@ -117,7 +117,8 @@ final class ModelSearch {
         }
         double margin = 2 * LEAST_SHARE_PER_SIDE;
         double low = Math.max(days[FEWEST_PER_SIDE - 1] / halfSpan, days[0] / halfSpan + margin);
-        double high = Math.min(days[days.length - FEWEST_PER_SIDE] / halfSpan, days[days.length - 1] / halfSpan - margin);
+        double high =
+                Math.min(days[days.length - FEWEST_PER_SIDE] / halfSpan, days[days.length - 1] / halfSpan - margin);
         return low < high ? best(CurveKind.CHANGE, 3, seed, places(low, high, CHANGE_PLACES)) : Optional.empty();
     }
 
@@ -240,7 +241,8 @@ final class ModelSearch {
     }
 
     private List<Fitted> judged(List<RobustCurve> curves) {
-        double scatter = curves.stream().mapToDouble(RobustCurve::scatterDeg).min().orElse(0);
+        double scatter =
+                curves.stream().mapToDouble(RobustCurve::scatterDeg).min().orElse(0);
         List<Fitted> fitted = new ArrayList<>();
         for (RobustCurve curve : curves) {
             RobustCurve common = curve.copy();

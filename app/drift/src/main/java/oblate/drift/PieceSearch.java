@@ -59,7 +59,8 @@ final class PieceSearch {
         if (free.length < fewest) {
             return;
         }
-        double usual = LinkData.median(Arrays.stream(free).mapToDouble(data::sigma).toArray());
+        double usual =
+                LinkData.median(Arrays.stream(free).mapToDouble(data::sigma).toArray());
         RateVotes votes = new RateVotes(data, from, to, window, usual);
         for (int mark : free) {
             votes.add(mark);
@@ -78,7 +79,9 @@ final class PieceSearch {
                 continue;
             }
             LinkTrack track = new LinkTrack(data, marks, votes.line(peak));
-            int[] others = Arrays.stream(free(band)).filter(i -> Arrays.binarySearch(marks, i) < 0).toArray();
+            int[] others = Arrays.stream(free(band))
+                    .filter(i -> Arrays.binarySearch(marks, i) < 0)
+                    .toArray();
             track.take(new TrackGrowth(data).grown(track, others));
             for (int mark : track.marks) {
                 owner[mark] = tracks.size();

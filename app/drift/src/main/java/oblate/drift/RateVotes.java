@@ -32,7 +32,8 @@ final class RateVotes {
         bins = (int) Math.max(24, Math.min(3600, Math.ceil(360 / (LON_STEP_SIGMAS * sigmaDeg))));
         double half = Math.max(0.5, (to - from) / 2);
         double width = window.highDegPerDay() - window.lowDegPerDay();
-        int wanted = (int) Math.ceil(Math.min(1e6, width / (RATE_STEP_SIGMAS * 360 / bins / LON_STEP_SIGMAS / half))) + 1;
+        int wanted =
+                (int) Math.ceil(Math.min(1e6, width / (RATE_STEP_SIGMAS * 360 / bins / LON_STEP_SIGMAS / half))) + 1;
         rates = Math.max(2, Math.min(wanted, MOST_CELLS / bins));
         lowRate = window.lowDegPerDay();
         rateStep = width / (rates - 1);

@@ -102,7 +102,9 @@ final class RobustCurve {
     }
 
     private static double good(double residual, double variance) {
-        double gauss = (1 - FLAT_SHARE) * Math.exp(-residual * residual / (2 * variance)) / (Math.sqrt(variance) * ROOT_TWO_PI);
+        double gauss = (1 - FLAT_SHARE)
+                * Math.exp(-residual * residual / (2 * variance))
+                / (Math.sqrt(variance) * ROOT_TWO_PI);
         return gauss / (gauss + FLAT_DENSITY);
     }
 
@@ -169,7 +171,9 @@ final class RobustCurve {
         for (int i = 0; i < arc.size(); i++) {
             double off = residual(i);
             double variance = arc.sigmaDeg()[i] * arc.sigmaDeg()[i] + scatterSquare;
-            sum += Math.log((1 - FLAT_SHARE) * Math.exp(-off * off / (2 * variance)) / (Math.sqrt(variance) * ROOT_TWO_PI) + FLAT_DENSITY);
+            sum += Math.log(
+                    (1 - FLAT_SHARE) * Math.exp(-off * off / (2 * variance)) / (Math.sqrt(variance) * ROOT_TWO_PI)
+                            + FLAT_DENSITY);
         }
         return sum;
     }

@@ -34,8 +34,8 @@ public final class SettleFile {
      * @throws ProblemException naming the first bad row
      */
     public static List<Settlement> read(Path file, MarkTable marks) {
-        try (Reader reader = new GuardedReader(new InputStreamReader(
-                        Files.newInputStream(file), StandardCharsets.UTF_8.newDecoder()));
+        try (Reader reader = new GuardedReader(
+                        new InputStreamReader(Files.newInputStream(file), StandardCharsets.UTF_8.newDecoder()));
                 CSVParser parser = CSVFormat.RFC4180
                         .builder()
                         .setIgnoreEmptyLines(true)
@@ -46,9 +46,11 @@ public final class SettleFile {
         } catch (CharacterCodingException e) {
             throw new ProblemException(e, DriftProblem.NOT_A_TABLE, file, "it has bytes that are no text");
         } catch (UncheckedIOException e) {
-            throw new ProblemException(e, DriftProblem.NOT_A_TABLE, file, e.getCause().getMessage());
+            throw new ProblemException(
+                    e, DriftProblem.NOT_A_TABLE, file, e.getCause().getMessage());
         } catch (IOException e) {
-            throw new ProblemException(e, DriftProblem.CANNOT_READ, file, e.getClass().getSimpleName());
+            throw new ProblemException(
+                    e, DriftProblem.CANNOT_READ, file, e.getClass().getSimpleName());
         }
     }
 

@@ -61,11 +61,7 @@ public final class SystemConversion {
         double moved = lon - drift.lonDeg();
         List<Alternative> alternatives = drift.alternatives().stream()
                 .map(a -> new Alternative(
-                        a.curve()
-                                .inSystem(
-                                        drift.epochUtc(),
-                                        a.curve().lonDegAt(drift.epochUtc()) + moved,
-                                        more),
+                        a.curve().inSystem(drift.epochUtc(), a.curve().lonDegAt(drift.epochUtc()) + moved, more),
                         a.criterion(),
                         a.weight()))
                 .toList();
@@ -75,10 +71,7 @@ public final class SystemConversion {
             double days =
                     Drift.daysBetween(drift.epochUtc(), from.points().get(i).time());
             states.add(new Drift.PointState(
-                    state.unwrappedLonDeg() + moved + more * days,
-                    state.residualDeg(),
-                    state.weight(),
-                    state.used()));
+                    state.unwrappedLonDeg() + moved + more * days, state.residualDeg(), state.weight(), state.used()));
         }
         return new Drift(
                 series,

@@ -132,7 +132,9 @@ final class TrackAssignment {
         }
         List<LinkTrack> kept = new ArrayList<>();
         for (int t = 0; t < tracks.size(); t++) {
-            int[] own = trimmed(marks.get(t).stream().mapToInt(i -> i).toArray(), !tracks.get(t).name.isEmpty());
+            int[] own = trimmed(
+                    marks.get(t).stream().mapToInt(i -> i).toArray(),
+                    !tracks.get(t).name.isEmpty());
             if (own.length >= fewest || own.length > 0 && !tracks.get(t).name.isEmpty()) {
                 tracks.get(t).take(own);
                 kept.add(tracks.get(t));

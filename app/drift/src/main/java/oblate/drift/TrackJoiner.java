@@ -53,7 +53,8 @@ final class TrackJoiner {
     }
 
     private static String key(LinkTrack a, LinkTrack b) {
-        return System.identityHashCode(a) + ":" + a.marks.length + ":" + System.identityHashCode(b) + ":" + b.marks.length;
+        return System.identityHashCode(a) + ":" + a.marks.length + ":" + System.identityHashCode(b) + ":"
+                + b.marks.length;
     }
 
     private boolean mayBeOne(LinkTrack a, LinkTrack b) {
@@ -111,7 +112,8 @@ final class TrackJoiner {
             a.reason = String.format(
                     java.util.Locale.ROOT,
                     "joined over a gap of %.0f days; the two parts miss each other by %.1f deg",
-                    gap, off);
+                    gap,
+                    off);
         }
         if (a.name.isEmpty()) {
             a.name = b.name;

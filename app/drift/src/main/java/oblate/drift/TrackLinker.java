@@ -90,7 +90,8 @@ public final class TrackLinker {
             Map<String, List<Integer>> byName = new TreeMap<>();
             for (int i = 0; i < data.count(); i++) {
                 if (!data.feature[i].isEmpty()) {
-                    byName.computeIfAbsent(data.feature[i], name -> new ArrayList<>()).add(i);
+                    byName.computeIfAbsent(data.feature[i], name -> new ArrayList<>())
+                            .add(i);
                 }
             }
             byName.forEach((name, some) -> {
@@ -170,7 +171,9 @@ public final class TrackLinker {
                 return List.of(band);
             }
             return kinds.stream()
-                    .map(kind -> Arrays.stream(band).filter(i -> data.kindsAgree(i, kind)).toArray())
+                    .map(kind -> Arrays.stream(band)
+                            .filter(i -> data.kindsAgree(i, kind))
+                            .toArray())
                     .toList();
         }
 
@@ -290,5 +293,4 @@ public final class TrackLinker {
             return last.chi[mark] > OUTLYING ? "lies far off its track" : "";
         }
     }
-
 }

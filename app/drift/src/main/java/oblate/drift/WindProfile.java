@@ -64,7 +64,8 @@ public record WindProfile(String source, List<Row> rows) {
             Row south = rows.get(i - 1);
             Row north = rows.get(i);
             if (latGraphicDeg >= south.latGraphicDeg() && latGraphicDeg <= north.latGraphicDeg()) {
-                double share = (latGraphicDeg - south.latGraphicDeg()) / (north.latGraphicDeg() - south.latGraphicDeg());
+                double share =
+                        (latGraphicDeg - south.latGraphicDeg()) / (north.latGraphicDeg() - south.latGraphicDeg());
                 return OptionalDouble.of(south.windMS() + share * (north.windMS() - south.windMS()));
             }
         }

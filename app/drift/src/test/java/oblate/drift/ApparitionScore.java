@@ -101,10 +101,11 @@ final class ApparitionScore {
             goodOut += !wrong.get(i) && out ? 1 : 0;
         }
         double end = Double.parseDouble(truth.get("days"));
-        List<LongitudePoint> kept =
-                series.points().stream().filter(p -> day(truth, p.time()) < end - 20).toList();
-        Drift held = new DriftFitter()
-                .fit(new LongitudeSeries(series.feature(), series.planet(), series.system(), kept));
+        List<LongitudePoint> kept = series.points().stream()
+                .filter(p -> day(truth, p.time()) < end - 20)
+                .toList();
+        Drift held =
+                new DriftFitter().fit(new LongitudeSeries(series.feature(), series.planet(), series.system(), kept));
         for (double day : new double[] {end - 15, end - 10, end - 5, end}) {
             Instant time = Instant.parse(truth.get("t0_utc")).plusSeconds(Math.round(day * 86_400));
             Prediction found = held.at(time);
@@ -144,7 +145,8 @@ final class ApparitionScore {
                     * Math.sin(2 * Math.PI * (day - number(truth, "phase_day")) / number(truth, "period_days"));
         }
         if (!truth.get("break_day").isEmpty() && day > number(truth, "break_day")) {
-            lon += (number(truth, "rate2_deg_day") - number(truth, "rate_deg_day")) * (day - number(truth, "break_day"));
+            lon += (number(truth, "rate2_deg_day") - number(truth, "rate_deg_day"))
+                    * (day - number(truth, "break_day"));
         }
         return lon;
     }

@@ -31,15 +31,17 @@ class CurveTest {
         Drift drift = fitter.fit(moving(d -> 350 + 0.4 * d + 0.004 * d * d, 40, 120, 0.3));
         assertThat(drift.motion()).isInstanceOf(DriftModel.Acceleration.class);
         DriftModel.Acceleration found = (DriftModel.Acceleration) drift.motion();
-        assertThat(found.accelerationDegPerDay2())
-                .isCloseTo(0.008, within(3 * found.sigmaAccelerationDegPerDay2()));
+        assertThat(found.accelerationDegPerDay2()).isCloseTo(0.008, within(3 * found.sigmaAccelerationDegPerDay2()));
         assertThat(drift.rateDegPerDay()).isCloseTo(0.4 + 0.008 * 60, within(3 * drift.sigmaRateDegPerDay()));
         // The epoch is the middle of the arc, where the rate of an even acceleration is its mean.
         assertThat(found.rateDegPerDay()).isCloseTo(drift.rateDegPerDay(), within(1e-6));
         assertThat(drift.alternatives()).hasSizeGreaterThan(1);
         assertThat(drift.alternatives().get(0).criterion()).isZero();
         assertThat(drift.alternatives()).extracting(Alternative::criterion).isSorted();
-        assertThat(drift.alternatives().stream().mapToDouble(Alternative::weight).sum()).isCloseTo(1, within(1e-12));
+        assertThat(drift.alternatives().stream()
+                        .mapToDouble(Alternative::weight)
+                        .sum())
+                .isCloseTo(1, within(1e-12));
     }
 
     @Test
@@ -57,7 +59,8 @@ class CurveTest {
     @Test
     void oscillationIsFoundWithAGivenPeriodToo() {
         LongitudeSeries series = moving(d -> 77 + 0.04 * d + 1.5 * Math.sin(2 * Math.PI * (d - 5) / 88), 70, 180, 0.5);
-        DriftModel.Oscillation found = (DriftModel.Oscillation) fitter.fit(series).motion();
+        DriftModel.Oscillation found =
+                (DriftModel.Oscillation) fitter.fit(series).motion();
         assertThat(found.periodDays()).isCloseTo(88, within(3 * found.sigmaPeriodDays()));
         assertThat(found.amplitudeDeg()).isCloseTo(1.5, within(3 * found.sigmaAmplitudeDeg()));
         double cycles = Drift.daysBetween(Sets.day(5), found.zeroUtc()) / 88;

@@ -27,10 +27,12 @@ final class LinkScore {
             }
         }
         SplittableRandom random = new SplittableRandom(11);
-        print("births and deaths", List.of(
-                LinkSet.invented(new LinkSet.Recipe(24, 8, 150, 60, 40, 0.03), random),
-                LinkSet.invented(new LinkSet.Recipe(30, 6, 120, 50, 30, 0.03), random),
-                LinkSet.invented(new LinkSet.Recipe(40, 10, 180, 50, 40, 0.05), random)));
+        print(
+                "births and deaths",
+                List.of(
+                        LinkSet.invented(new LinkSet.Recipe(24, 8, 150, 60, 40, 0.03), random),
+                        LinkSet.invented(new LinkSet.Recipe(30, 6, 120, 50, 30, 0.03), random),
+                        LinkSet.invented(new LinkSet.Recipe(40, 10, 180, 50, 40, 0.05), random)));
     }
 
     private static List<LinkSet> drawn(LinkSet set, double share, double falseShare, double understated) {
@@ -54,8 +56,13 @@ final class LinkScore {
             purity += score.purity() / sets.size();
             tracks.append(" ").append(score.tracks()).append("/").append(score.features());
         }
-        System.out.printf(java.util.Locale.ROOT,
+        System.out.printf(
+                java.util.Locale.ROOT,
                 "%-40s share %.3f purity %.4f tracks%s (%.1f s)%n",
-                name, share, purity, tracks, (System.nanoTime() - start) / 1e9);
+                name,
+                share,
+                purity,
+                tracks,
+                (System.nanoTime() - start) / 1e9);
     }
 }

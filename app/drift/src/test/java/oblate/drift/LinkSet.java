@@ -37,7 +37,11 @@ record LinkSet(List<LinkMark> marks, List<String> truth) {
             return String.format(
                     Locale.ROOT,
                     "share %.3f purity %.4f tracks %d of %d doubtful %.3f",
-                    share, purity, tracks, features, doubtfulShare);
+                    share,
+                    purity,
+                    tracks,
+                    features,
+                    doubtfulShare);
         }
     }
 
@@ -111,7 +115,8 @@ record LinkSet(List<LinkMark> marks, List<String> truth) {
     }
 
     private static LinkMark with(LongitudePoint p, Instant time, double lon, double understated) {
-        return LinkMark.of(new LongitudePoint(time, lon, p.sigmaDeg() / understated, p.latGraphicDeg(), p.sigmaLatDeg()));
+        return LinkMark.of(
+                new LongitudePoint(time, lon, p.sigmaDeg() / understated, p.latGraphicDeg(), p.sigmaLatDeg()));
     }
 
     /** What to invent: features, bands of latitude, days, marks per feature over the whole time, days a feature lives at least, share of false marks. */
@@ -134,7 +139,7 @@ record LinkSet(List<LinkMark> marks, List<String> truth) {
             theta[0] = lon;
             theta[1] = rate * half;
             switch (kind) {
-                case RATE -> {}
+                default -> {}
                 case ACCELERATION -> theta[2] = random.nextDouble(-3, 3);
                 case CHANGE -> {
                     theta[2] = random.nextDouble(-0.15, 0.15) * half;

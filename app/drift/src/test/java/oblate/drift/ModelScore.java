@@ -154,7 +154,8 @@ final class ModelScore {
                         score.add(made, fitter.fit(made.series()));
                         score.addHeldOut(made, fitter);
                     }
-                    System.out.printf(Locale.ROOT, "sigma x %.1f %-12s strength %4.0f+: %s%n", factor, kind, range[0], score);
+                    System.out.printf(
+                            Locale.ROOT, "sigma x %.1f %-12s strength %4.0f+: %s%n", factor, kind, range[0], score);
                 }
             }
         }

@@ -32,14 +32,19 @@ class ModelTruthTest {
 
     @ParameterizedTest
     @CsvSource({
-        "RATE, 200, 0, 1", "RATE, 150, 0, 1.4", "ACCELERATION, 120, 60, 1", "CHANGE, 120, 150, 1", "OSCILLATION, 120, 60, 1"
+        "RATE, 120, 0, 1",
+        "RATE, 100, 0, 1.4",
+        "ACCELERATION, 80, 60, 1",
+        "CHANGE, 80, 150, 1",
+        "OSCILLATION, 80, 60, 1"
     })
     void errorsReachTheBoundAndAreHonest(CurveKind kind, int features, double least, double sigmaFactor) {
         ModelScore score = score(kind, features, least, sigmaFactor, false);
-        // With 120 features the root mean square has a standard error of 6.5 %, a share of 0.68 one of 0.043.
-        assertThat(score.errorOverBound()).as("error over bound").isBetween(0.8, 1.15 * 1.065);
-        assertThat(score.within(1)).as("within one sigma").isBetween(0.58, 0.82);
-        assertThat(score.within(2)).as("within two sigmas").isGreaterThan(0.905);
+        // With 80 features the root mean square has a standard error of 8 %, a share of 0.68 one of 0.052; the table in
+        // docs/drift.md comes from many more.
+        assertThat(score.errorOverBound()).as("error over bound").isBetween(0.75, 1.15 * 1.08);
+        assertThat(score.within(1)).as("within one sigma").isBetween(0.55, 0.83);
+        assertThat(score.within(2)).as("within two sigmas").isGreaterThan(0.9);
         assertThat(score.wrongTurns()).isZero();
         assertThat(score.falseLeftOut()).as("false marks left out").isGreaterThan(0.95);
         assertThat(score.goodLeftOut()).as("good marks left out").isLessThan(0.01);
@@ -49,9 +54,9 @@ class ModelTruthTest {
 
     @Test
     void theDateOfAChangeLiesWithinItsError() {
-        ModelScore score = score(CurveKind.CHANGE, 120, 150, 1, false);
-        assertThat(score.changeWithin(1)).isBetween(0.55, 0.85);
-        assertThat(score.changeWithin(2)).isGreaterThan(0.89);
+        ModelScore score = score(CurveKind.CHANGE, 80, 200, 1, false);
+        assertThat(score.changeWithin(1)).isBetween(0.52, 0.85);
+        assertThat(score.changeWithin(2)).isGreaterThan(0.87);
     }
 
     /** Fitted without their last twenty days: where they are ten and twenty days later. */
@@ -60,9 +65,14 @@ class ModelTruthTest {
         ModelScore score = new ModelScore();
         SplittableRandom random = new SplittableRandom(31);
         CurveKind[] kinds = {
-            CurveKind.RATE, CurveKind.RATE, CurveKind.RATE, CurveKind.ACCELERATION, CurveKind.CHANGE, CurveKind.OSCILLATION
+            CurveKind.RATE,
+            CurveKind.RATE,
+            CurveKind.RATE,
+            CurveKind.ACCELERATION,
+            CurveKind.CHANGE,
+            CurveKind.OSCILLATION
         };
-        for (int i = 0; i < 240; i++) {
+        for (int i = 0; i < 150; i++) {
             score.addHeldOut(SimulatedFeature.of(random, kinds[i % kinds.length], 60, 1e9, 1), fitter);
         }
         assertThat(score.predictedWithin(2)).isGreaterThan(0.9);
@@ -73,7 +83,7 @@ class ModelTruthTest {
     @Test
     void noWrongTurnAcrossAGapThoughTheRateChanges() {
         SplittableRandom random = new SplittableRandom(5);
-        for (int run = 0; run < 60; run++) {
+        for (int run = 0; run < 40; run++) {
             double acceleration = random.nextDouble(-0.01, 0.01);
             double lon = random.nextDouble(0, 360);
             java.util.List<LongitudePoint> points = new java.util.ArrayList<>();

@@ -68,7 +68,8 @@ class PublishedMotionTest {
     @Test
     void systemsTwoAndThree() {
         Drift drift = moving(JUPITER, "3", 0, -40);
-        assertThat(Motion.driftInSystem(JUPITER.globe(), drift.rateDegPerDay(), system(JUPITER, "3"), system(JUPITER, "2")))
+        assertThat(Motion.driftInSystem(
+                        JUPITER.globe(), drift.rateDegPerDay(), system(JUPITER, "3"), system(JUPITER, "2")))
                 .isCloseTo(-0.266, within(1e-6));
         assertThat(drift.periodS()).isCloseTo(9 * 3600 + 55 * 60 + 29.711, within(0.001));
     }
@@ -80,7 +81,9 @@ class PublishedMotionTest {
         assertThat(wind.windMSAt(24).orElseThrow()).isBetween(125.0, 146.4);
         assertThat(wind.windMSAt(-20.25).orElseThrow()).isCloseTo(-55.5, within(1e-9));
         assertThat(wind.windMSAt(80)).isEmpty();
-        assertThat(wind.rows()).hasSize(199).isSortedAccordingTo((a, b) -> Double.compare(a.latGraphicDeg(), b.latGraphicDeg()));
+        assertThat(wind.rows())
+                .hasSize(199)
+                .isSortedAccordingTo((a, b) -> Double.compare(a.latGraphicDeg(), b.latGraphicDeg()));
         assertThat(WindProfile.of(SATURN)).isEmpty();
     }
 }

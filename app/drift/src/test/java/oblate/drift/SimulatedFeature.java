@@ -50,7 +50,7 @@ record SimulatedFeature(
         theta[0] = random.nextDouble(0, 360);
         theta[1] = rate * half;
         switch (kind) {
-            case RATE -> {}
+            default -> {}
             case ACCELERATION -> theta[2] = sign(random) * random.nextDouble(0.0005, 0.008) * half * half / 2;
             case CHANGE -> {
                 theta[2] = sign(random) * random.nextDouble(0.05, 0.6) * half;
@@ -89,7 +89,12 @@ record SimulatedFeature(
     }
 
     private static SimulatedFeature finished(
-            CurveKind kind, double[] theta, double half, List<LongitudePoint> points, boolean[] isFalse, double factor) {
+            CurveKind kind,
+            double[] theta,
+            double half,
+            List<LongitudePoint> points,
+            boolean[] isFalse,
+            double factor) {
         Normal all = new Normal(kind.parameters());
         double[] g = new double[kind.parameters()];
         double[] x = new double[points.size()];

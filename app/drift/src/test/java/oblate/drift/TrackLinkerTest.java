@@ -30,8 +30,7 @@ class TrackLinkerTest {
 
     private static LinkMark mark(double day, double lon, double lat, String kind, double size, String feature) {
         LongitudePoint point = Sets.point(day, ((lon % 360) + 360) % 360, 0.6, lat, 0.35);
-        return new LinkMark(
-                point, kind, size > 0 ? OptionalDouble.of(size) : OptionalDouble.empty(), feature);
+        return new LinkMark(point, kind, size > 0 ? OptionalDouble.of(size) : OptionalDouble.empty(), feature);
     }
 
     @Test
@@ -101,7 +100,8 @@ class TrackLinkerTest {
         assertThat(plain.links().get(0).doubtful()).isFalse();
         Linked byKind = link(named);
         for (int i = 0; i < 60; i++) {
-            assertThat(byKind.links().get(i).track()).isEqualTo(byKind.links().get(i % 2).track());
+            assertThat(byKind.links().get(i).track())
+                    .isEqualTo(byKind.links().get(i % 2).track());
         }
     }
 
@@ -117,7 +117,8 @@ class TrackLinkerTest {
         }
         Linked linked = link(marks);
         assertThat(linked.tracks()).hasSizeBetween(2, 3);
-        assertThat(linked.links().get(78).track()).isNotEqualTo(linked.links().get(79).track());
+        assertThat(linked.links().get(78).track())
+                .isNotEqualTo(linked.links().get(79).track());
     }
 
     @Test
@@ -132,7 +133,9 @@ class TrackLinkerTest {
         Linked linked = link(marks);
         assertThat(linked.tracks()).hasSize(3);
         for (int i = 0; i < 90; i++) {
-            assertThat(linked.links().get(i).track()).isEqualTo(linked.links().get(i % 3).track()).isNotEmpty();
+            assertThat(linked.links().get(i).track())
+                    .isEqualTo(linked.links().get(i % 3).track())
+                    .isNotEmpty();
         }
     }
 
@@ -152,7 +155,8 @@ class TrackLinkerTest {
     @Test
     void hardCasesGiveAnAnswer() {
         assertThat(link(List.of()).tracks()).isEmpty();
-        assertThat(link(List.of(mark(0, 10, 20, "", 0, ""))).links().get(0).track()).isEmpty();
+        assertThat(link(List.of(mark(0, 10, 20, "", 0, ""))).links().get(0).track())
+                .isEmpty();
         List<LinkMark> oneTime = new ArrayList<>();
         List<LinkMark> bare = new ArrayList<>();
         for (int i = 0; i < 20; i++) {
@@ -181,10 +185,13 @@ class TrackLinkerTest {
     void linksAreSettledByHandWithTheReasonKept(@TempDir Path folder) throws IOException {
         StringBuilder text = new StringBuilder("time_utc,lon_deg,lat_deg,sigma_deg,kind,size_deg\n");
         for (int i = 0; i < 12; i++) {
-            text.append("2024-11-").append(10 + i).append("T20:00:00Z,").append(100 + i).append(",20,0.5,Oval,4\n");
+            text.append("2024-11-")
+                    .append(10 + i)
+                    .append("T20:00:00Z,")
+                    .append(100 + i)
+                    .append(",20,0.5,Oval,4\n");
         }
-        MarkTable table =
-                MarkFile.read(new StringReader(text.toString()), "marks", JUPITER, system(JUPITER, "2"));
+        MarkTable table = MarkFile.read(new StringReader(text.toString()), "marks", JUPITER, system(JUPITER, "2"));
         assertThat(table.rows().get(0).kind()).isEqualTo("oval");
         assertThat(table.rows().get(0).sizeDeg()).hasValue(4);
         Linked linked = link(table.toLink());

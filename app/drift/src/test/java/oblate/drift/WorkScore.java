@@ -18,7 +18,8 @@ final class WorkScore {
             int curved = 0;
             for (int f = 0; f < features; f++) {
                 Drift drift = new DriftFitter()
-                        .fit(Sets.simulated(random, new Sets.Recipe(200, random.nextDouble(-2, 1), 0.04, 1, 150, 60, 12))
+                        .fit(Sets.simulated(
+                                        random, new Sets.Recipe(200, random.nextDouble(-2, 1), 0.04, 1, 150, 60, 12))
                                 .series());
                 curved += drift.model().equals("rate") ? 0 : 1;
             }
@@ -42,6 +43,9 @@ final class WorkScore {
         System.out.printf(
                 Locale.ROOT,
                 "%-45s %6.1f s, %4d MB in use %s%n",
-                what, seconds, (run.totalMemory() - run.freeMemory()) >> 20, more);
+                what,
+                seconds,
+                (run.totalMemory() - run.freeMemory()) >> 20,
+                more);
     }
 }

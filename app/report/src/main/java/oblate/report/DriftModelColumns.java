@@ -213,7 +213,8 @@ final class DriftModelColumns {
     private static String runnersUp(Drift drift) {
         return drift.alternatives().stream()
                 .skip(1)
-                .map((Alternative a) -> String.format(Locale.ROOT, "%s +%.1f", a.curve().modelId(), a.criterion()))
+                .map((Alternative a) ->
+                        String.format(Locale.ROOT, "%s +%.1f", a.curve().modelId(), a.criterion()))
                 .collect(Collectors.joining(", "));
     }
 }

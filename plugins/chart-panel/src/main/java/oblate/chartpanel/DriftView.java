@@ -329,8 +329,7 @@ final class DriftView extends JPanel {
             list.figure("Before", Figures.withSigma(30 * c.beforeDegPerDay(), 30 * c.sigmaBeforeDegPerDay(), "°/30 d"));
             list.figure("After", Figures.withSigma(30 * c.afterDegPerDay(), 30 * c.sigmaAfterDegPerDay(), "°/30 d"));
             list.figure(
-                    "Changed on",
-                    Figures.dayUt(c.changeUtc()) + "\n± " + Figures.fixed(c.sigmaChangeDays(), 1) + " d");
+                    "Changed on", Figures.dayUt(c.changeUtc()) + "\n± " + Figures.fixed(c.sigmaChangeDays(), 1) + " d");
         } else if (motion instanceof DriftModel.Oscillation o) {
             list.figure("Swings by", Figures.withSigma(o.amplitudeDeg(), o.sigmaAmplitudeDeg(), "°"));
             list.figure("in", Figures.withSigma(o.periodDays(), o.sigmaPeriodDays(), "d"));

@@ -50,8 +50,10 @@ final class Turns {
         List<Point> current = new ArrayList<>();
         for (int i = 1; i < points.size(); i++) {
             for (List<Point> piece : pieces(points.get(i - 1), points.get(i))) {
-                boolean goesOn =
-                        !current.isEmpty() && Math.abs(current.get(current.size() - 1).lonDeg() - piece.get(0).lonDeg()) < 180;
+                boolean goesOn = !current.isEmpty()
+                        && Math.abs(current.get(current.size() - 1).lonDeg()
+                                        - piece.get(0).lonDeg())
+                                < 180;
                 if (!goesOn) {
                     current = new ArrayList<>();
                     current.add(piece.get(0));

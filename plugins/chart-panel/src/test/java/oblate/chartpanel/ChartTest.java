@@ -79,8 +79,8 @@ class ChartTest {
                     OptionalDouble.empty(),
                     OptionalDouble.empty()));
         }
-        Fitted fitted = Fitted.of(new LongitudeSeries(
-                "spot", jupiter, jupiter.globe().system("2").orElseThrow(), points));
+        Fitted fitted = Fitted.of(
+                new LongitudeSeries("spot", jupiter, jupiter.globe().system("2").orElseThrow(), points));
         assertThat(fitted.drift().orElseThrow().model()).isEqualTo("acceleration");
         XYPlot plot = DriftChart.of(List.of(fitted), ChartWish.forPaper("", "System II"))
                 .getXYPlot();
@@ -90,7 +90,8 @@ class ChartTest {
             for (int k = 0; k < lines.getItemCount(s); k++) {
                 double day = (lines.getYValue(s, k) - START.toEpochMilli()) / 86_400_000.0;
                 double truth = 10 - 0.9 * day + 0.01 * day * day;
-                assertThat(Math.IEEEremainder(lines.getXValue(s, k) - truth, 360)).isCloseTo(0, offset(0.05));
+                assertThat(Math.IEEEremainder(lines.getXValue(s, k) - truth, 360))
+                        .isCloseTo(0, offset(0.05));
                 assertThat(lines.getXValue(s, k)).isBetween(-1e-9, 360 + 1e-9);
                 near++;
             }
