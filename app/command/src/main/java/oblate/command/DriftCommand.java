@@ -8,9 +8,12 @@ import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import oblate.archive.Archive;
+import oblate.drift.DriftFitter;
 import oblate.drift.LongitudeSeries;
 import oblate.drift.MarkFile;
+import oblate.drift.MarkSeries;
 import oblate.drift.MarkTable;
+import oblate.drift.RateWindow;
 import oblate.drift.SystemConversion;
 import oblate.sky.PlanetModel;
 import oblate.sky.RotationSystem;
@@ -25,13 +28,16 @@ import picocli.CommandLine.Parameters;
         mixinStandardHelpOptions = true,
         description = {
             "Fits the drift of each feature: rate per day and per 30 days, rotation period, speed, with errors.",
+            "Each is taken for a constant rate, one change of rate, a constant acceleration or an oscillation, whichever the marks speak for.",
             "Marks come from a CSV file (time_utc, lon_deg and if known feature, lat_deg, sigma_deg) or from an archive."
         },
         footer = {
             "",
             "Longitudes grow westward on Jupiter: what runs ahead of its system has a negative rate.",
             "Examples:  oblate drift marks.csv --planet jupiter --system 2",
-            "           oblate drift --archive season"
+            "           oblate drift --archive season",
+            "           oblate drift marks.csv --planet jupiter --system 2 --link --assignments tracks.csv",
+            "           oblate drift marks.csv --planet jupiter --system 2 --predict 2025-01-20T00:00:00Z,2025-02-01T00:00:00Z"
         })
 final class DriftCommand implements Callable<Integer> {
     private final Services services;
@@ -64,6 +70,39 @@ final class DriftCommand implements Callable<Integer> {
     @Option(names = "--feature", paramLabel = "NAME", description = "only this feature")
     private String feature;
 
+    @Option(
+            names = "--link",
+            description =
+                    "join marks without a feature's name into tracks, by longitude, latitude, kind and size_deg where given")
+    private boolean link;
+
+    @Option(
+            names = "--assignments",
+            paramLabel = "FILE",
+            description = "with --link: write row, track, doubtful (yes, no) and the reason there")
+    private Path assignments;
+
+    @Option(
+            names = "--settle",
+            paramLabel = "FILE",
+            description = "with --link: links settled by hand (row, track, reason; track none takes a mark out)")
+    private Path settle;
+
+    @Option(
+            names = "--rates",
+            paramLabel = "LOW,HIGH",
+            description = "drifts to look for (deg per day, in the system of the fit or, with --link, of the marks)")
+    private String rates;
+
+    @Option(names = "--period", paramLabel = "DAYS", description = "period of an oscillation; left out, it is fitted")
+    private Double periodDays;
+
+    @Option(
+            names = "--predict",
+            paramLabel = "TIME[,TIME...]",
+            description = "print where each feature is expected at these instants, with errors, instead of the drifts")
+    private List<String> predict;
+
     @Mixin
     private OutputOptions output;
 
@@ -77,20 +116,82 @@ final class DriftCommand implements Callable<Integer> {
         if ((file == null) == (archive == null)) {
             throw new UsageException("give either a CSV file of marks or --archive DIR");
         }
-        DriftRun run = new DriftRun(services, console);
+        if (!link && (assignments != null || settle != null)) {
+            throw new UsageException("--assignments and --settle belong to --link");
+        }
+        DriftRun run = new DriftRun(
+                services, console, fitter(), Optional.ofNullable(predict).map(DriftPredictions::at));
         if (archive != null) {
             try (Archive open = services.openArchive(archive)) {
-                PlanetModel model = new PlanetChoice(services).of(open, Optional.ofNullable(planet));
-                Optional<RotationSystem> chosen = Optional.ofNullable(toSystem == null ? system : toSystem)
-                        .map(s -> PlanetChoice.system(model, s));
-                return run.archived(open, model, chosen, Optional.ofNullable(feature), output);
+                return ofArchive(open, run);
             }
         }
         if (planet == null || system == null) {
             throw new UsageException("a file of marks needs --planet and --system");
         }
         PlanetModel model = services.planet(planet);
-        return run.fitAndPrint(model, series(read(model)), output);
+        MarkTable table = read(model);
+        return run.fitAndPrint(model, link ? series(linking().linked(table)) : series(table), output);
+    }
+
+    private int ofArchive(Archive open, DriftRun run) {
+        PlanetModel model = new PlanetChoice(services).of(open, Optional.ofNullable(planet));
+        Optional<RotationSystem> chosen =
+                Optional.ofNullable(toSystem == null ? system : toSystem).map(s -> PlanetChoice.system(model, s));
+        if (!link) {
+            return run.archived(open, model, chosen, Optional.ofNullable(feature), output);
+        }
+        MarkTable table = new MarkSeries()
+                .toLink(open, model, chosen.orElseGet(() -> model.globe().iauSystem()));
+        if (table.rows().isEmpty()) {
+            console.say("The archive has no mark on " + model.label() + "; add marks with: oblate marks add");
+            return 1;
+        }
+        table.remarks().forEach(console::say);
+        MarkTable linked = linking().linked(table);
+        return run.fitAndPrint(
+                model,
+                linked.series().stream()
+                        .filter(s -> feature == null || feature.equals(s.feature()))
+                        .toList(),
+                output);
+    }
+
+    private DriftLinking linking() {
+        return new DriftLinking(window(), Optional.ofNullable(settle), Optional.ofNullable(assignments), console);
+    }
+
+    private DriftFitter fitter() {
+        DriftFitter fitter = !link && rates != null ? new DriftFitter(window().orElseThrow()) : new DriftFitter();
+        if (periodDays == null) {
+            return fitter;
+        }
+        if (!(periodDays > 0) || periodDays > 1e5) {
+            throw new UsageException("--period " + periodDays + " is no period; give days above 0");
+        }
+        return fitter.withPeriodDays(periodDays);
+    }
+
+    private Optional<RateWindow> window() {
+        if (rates == null) {
+            return Optional.empty();
+        }
+        try {
+            String[] bounds = rates.split(",", -1);
+            if (bounds.length == 2) {
+                return Optional.of(new RateWindow(Double.parseDouble(bounds[0]), Double.parseDouble(bounds[1])));
+            }
+        } catch (IllegalArgumentException e) {
+            throw badRates(e);
+        }
+        throw badRates(null);
+    }
+
+    private UsageException badRates(Throwable cause) {
+        UsageException bad = new UsageException("--rates \"" + rates
+                + "\" is no window; give the lower and the higher drift in deg per day, such as -3,2");
+        bad.initCause(cause);
+        return bad;
     }
 
     private MarkTable read(PlanetModel model) {
@@ -106,8 +207,8 @@ final class DriftCommand implements Callable<Integer> {
     private List<LongitudeSeries> series(MarkTable table) {
         List<LongitudeSeries> series = table.series();
         int unnamed = table.unnamed().size();
-        if (unnamed == table.rows().size()) {
-            console.say("No mark has a feature's name: all are taken for one feature.");
+        if (unnamed == table.rows().size() && unnamed > 0) {
+            console.say("No mark has a feature's name: all are taken for one feature (--link joins them into tracks).");
         } else if (unnamed > 0) {
             console.say(unnamed + " marks without a feature's name are left out.");
         }

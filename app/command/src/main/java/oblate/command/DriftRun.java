@@ -10,6 +10,7 @@ import oblate.drift.Drift;
 import oblate.drift.DriftFitter;
 import oblate.drift.LongitudeSeries;
 import oblate.drift.MarkSeries;
+import oblate.report.ReportTable;
 import oblate.report.Reports;
 import oblate.sky.PlanetModel;
 import oblate.sky.RotationSystem;
@@ -18,10 +19,18 @@ import oblate.sky.RotationSystem;
 final class DriftRun {
     private final Services services;
     private final Console console;
+    private final DriftFitter fitter;
+    private final Optional<DriftPredictions> predictions;
 
     DriftRun(Services services, Console console) {
+        this(services, console, new DriftFitter(), Optional.empty());
+    }
+
+    DriftRun(Services services, Console console, DriftFitter fitter, Optional<DriftPredictions> predictions) {
         this.services = services;
         this.console = console;
+        this.fitter = fitter;
+        this.predictions = predictions;
     }
 
     /** Fits the named features of an archive. */
@@ -50,7 +59,7 @@ final class DriftRun {
         List<Drift> drifts = new ArrayList<>();
         for (LongitudeSeries one : series) {
             try {
-                Drift drift = new DriftFitter().fit(one);
+                Drift drift = fitter.fit(one);
                 drift.warnings().forEach(w -> console.say(one.feature() + ": " + w));
                 drifts.add(drift);
             } catch (ProblemException e) {
@@ -59,8 +68,15 @@ final class DriftRun {
             }
         }
         if (!drifts.isEmpty()) {
-            output.write(new Reports().drifts(planet, drifts), services, console);
+            output.write(table(planet, drifts, output), services, console);
         }
         return status;
+    }
+
+    private ReportTable table(PlanetModel planet, List<Drift> drifts, OutputOptions output) {
+        if (predictions.isPresent()) {
+            return predictions.get().table(planet, drifts);
+        }
+        return output.isText() ? DriftText.of(planet, drifts) : new Reports().drifts(planet, drifts);
     }
 }

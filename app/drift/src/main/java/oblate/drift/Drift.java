@@ -6,16 +6,19 @@ import java.util.List;
 import java.util.OptionalDouble;
 
 /**
- * A fitted motion of a feature: a straight line of longitude against time.
+ * A fitted motion of a feature: a curve of longitude against time.
  *
  * @param series what was fitted
- * @param model "rate"
+ * @param motion the kind of motion chosen, with its own numbers
+ * @param alternatives the kinds compared, the chosen first
  * @param firstUtc first point used
  * @param lastUtc last point used
- * @param epochUtc instant the longitude belongs to, the weighted middle of the arc, where longitude and rate are uncorrelated
+ * @param epochUtc instant the longitude belongs to: of a straight line the weighted middle of the arc, where longitude and rate are uncorrelated; of a curve the
+ *     middle between first and last mark used
  * @param lonDeg longitude at the epoch (deg, 0…360)
  * @param sigmaLonDeg its standard error (deg)
- * @param rateDegPerDay drift (deg per day), positive when longitude grows
+ * @param rateDegPerDay drift (deg per day), positive when longitude grows: with a change or an acceleration its mean from first to last mark used, with an
+ *     oscillation that of the line it swings about
  * @param sigmaRateDegPerDay its standard error
  * @param periodS sidereal rotation period of the feature (s)
  * @param sigmaPeriodS its standard error (s)
@@ -30,7 +33,8 @@ import java.util.OptionalDouble;
  */
 public record Drift(
         LongitudeSeries series,
-        String model,
+        DriftModel motion,
+        List<Alternative> alternatives,
         Instant firstUtc,
         Instant lastUtc,
         Instant epochUtc,
@@ -49,8 +53,13 @@ public record Drift(
         List<PointState> states,
         List<String> warnings) {
 
+    private static final double FLOOR_DEG = 0.05;
+    private static final double FLOOR_DEG_PER_DAY = 0.003;
+    private static final double MOST_SPREAD_DEG = 20;
+
     /** Copies the lists. */
     public Drift {
+        alternatives = List.copyOf(alternatives);
         states = List.copyOf(states);
         warnings = List.copyOf(warnings);
     }
@@ -65,14 +74,56 @@ public record Drift(
         return (int) states.stream().filter(s -> !s.used()).count();
     }
 
-    /** Longitude (deg, not reduced to one turn) of the line at an instant. */
-    public double unwrappedLonDegAt(Instant time) {
-        return lonDeg + rateDegPerDay * daysBetween(epochUtc, time);
+    /** "rate", "change", "acceleration" or "oscillation". */
+    public String model() {
+        return motion.id();
     }
 
-    /** Standard error (deg) of the line at an instant: longitude and rate are uncorrelated at the epoch. */
+    /** The curve chosen. */
+    public Curve curve() {
+        return alternatives.get(0).curve();
+    }
+
+    /** Longitude (deg, not reduced to one turn) of the curve at an instant. */
+    public double unwrappedLonDegAt(Instant time) {
+        return curve().lonDegAt(time);
+    }
+
+    /** Standard error (deg) of the curve at an instant, with what the choice between kinds of motion leaves open. */
     public double sigmaLonDegAt(Instant time) {
-        return Math.hypot(sigmaLonDeg, sigmaRateDegPerDay * daysBetween(epochUtc, time));
+        return spreadAbout(curve().lonDegAt(time), time);
+    }
+
+    /**
+     * Where the feature is expected at an instant, with an error that grows away from the marks. All kinds of motion that fit take part by their weight: measured on
+     * held-out marks that is nearer to the truth than the chosen kind alone.
+     */
+    public Prediction at(Instant time) {
+        double before = daysBetween(time, firstUtc);
+        double after = daysBetween(lastUtc, time);
+        double beyond = Math.max(0, Math.max(before, after));
+        double floor = beyond > 0 ? Math.hypot(FLOOR_DEG, FLOOR_DEG_PER_DAY * beyond) : 0;
+        double chosen = curve().lonDegAt(time);
+        double lon = chosen;
+        for (Alternative each : alternatives) {
+            lon += each.weight() * limited(each.curve().lonDegAt(time) - chosen);
+        }
+        return new Prediction(time, lon, Math.hypot(spreadAbout(lon, time), floor), beyond);
+    }
+
+    private double spreadAbout(double lon, Instant time) {
+        double variance = 0;
+        for (Alternative each : alternatives) {
+            double sigma = limited(each.curve().sigmaLonDegAt(time));
+            double apart = limited(each.curve().lonDegAt(time) - lon);
+            variance += each.weight() * (sigma * sigma + apart * apart);
+        }
+        return Math.sqrt(variance);
+    }
+
+    /** No kind of motion of small weight may throw the rest off the map. A single kind is taken as it is. */
+    private double limited(double deg) {
+        return alternatives.size() == 1 ? deg : Math.max(-MOST_SPREAD_DEG, Math.min(MOST_SPREAD_DEG, deg));
     }
 
     /** Standard error of the drift in degrees per 30 days. */

@@ -14,6 +14,9 @@ public enum DriftProblem implements ProblemKind {
     NO_MARKS("{0}: has no rows below the column names; put one mark on each line"),
     TWICE("{0}: has the column \"{1}\" twice; take one of them out"),
     NOT_A_TABLE("{0}: is no table of comma-separated values in UTF-8 ({1}); save it as such"),
+    NO_REASON("{0}, row {1}: settles a mark without a reason; write why in column reason"),
+    NO_SUCH_ROW("{0}, row {1}: \"{2}\" is no row of the marks; correct it"),
+    SETTLED_TWICE("{0}, row {1}: settles mark {2} a second time; leave one of them"),
     CANNOT_READ("{0}: cannot be read ({1}); check the name and the permissions");
 
     private final String template;

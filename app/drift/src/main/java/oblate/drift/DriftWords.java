@@ -9,12 +9,18 @@ import oblate.sky.Globe;
 
 /** What a person should know about a fit, one sentence each. */
 record DriftWords(
-        LongitudeSeries series, Arc arc, RobustLine fit, List<Double> rivals, DriftFitter.OptionalRange leftOut) {
+        LongitudeSeries series,
+        Arc arc,
+        DriftFitter.Found fit,
+        double rateDegPerDay,
+        List<Double> rivals,
+        DriftFitter.OptionalRange leftOut) {
     private static final int MANY = 12;
     private static final double SHORT_ARC_DAYS = 7;
     private static final double LARGE_REJECTED_SHARE = 0.2;
     private static final double CLEAR_CURVE = 3.5;
     private static final double LARGE_SCATTER = 1;
+    private static final double CLEAR_CHOICE = 4;
 
     List<String> warnings() {
         List<String> words = new ArrayList<>();
@@ -23,6 +29,7 @@ record DriftWords(
         rival(words);
         rejected(words);
         scatter(words);
+        choice(words);
         curve(words);
         sense(words);
         return words;
@@ -59,7 +66,7 @@ record DriftWords(
                     .orElse("");
             words.add(text(
                     "%s deg per day instead of %+.3f piles the marks up nearly as well on other turns: a mark within the gaps would decide",
-                    others, fit.line().slope()));
+                    others, rateDegPerDay));
         }
     }
 
@@ -81,10 +88,30 @@ record DriftWords(
         }
     }
 
+    /** How sure the kind of motion is. */
+    private void choice(List<String> words) {
+        List<Alternative> compared = fit.alternatives();
+        String chosen = compared.get(0).curve().modelId();
+        boolean bent = !chosen.equals(CurveKind.RATE.id());
+        if (compared.size() > 1 && compared.get(1).criterion() < CLEAR_CHOICE) {
+            Alternative next = compared.get(1);
+            String rest = next.curve().modelId();
+            if (bent) {
+                words.add(text(
+                        "the kind of motion is unsure: perhaps %s, but %s fits nearly as well (criterion +%.1f)",
+                        chosen, rest, next.criterion()));
+            } else {
+                words.add(text(
+                        "the rate may have varied: %s fits nearly as well as a constant rate (criterion +%.1f)",
+                        rest, next.criterion()));
+            }
+        }
+    }
+
     /** A parabola through the residuals of the used marks: a rate that changes shows there first. */
     private void curve(List<String> words) {
         int used = fit.used();
-        if (used < MANY) {
+        if (used < MANY || !fit.curve().modelId().equals(CurveKind.RATE.id())) {
             return;
         }
         double[] weights = new double[arc.size()];
@@ -94,7 +121,7 @@ record DriftWords(
             double sigma = arc.sigmaDeg()[i];
             weights[i] = fit.goodness()[i] / (sigma * sigma + fit.scatterDeg() * fit.scatterDeg());
             square[i] = arc.days()[i] * arc.days()[i];
-            residual[i] = RateScan.residual(arc, fit.line(), i);
+            residual[i] = fit.residualDeg()[i];
         }
         Optional<Line> trend = Line.fit(arc.days(), square, weights);
         if (trend.isEmpty()) {
@@ -117,7 +144,7 @@ record DriftWords(
 
     private void sense(List<String> words) {
         Globe globe = series.planet().globe();
-        double turn = Motion.turnDegPerDay(globe, series.system(), fit.line().slope());
+        double turn = Motion.turnDegPerDay(globe, series.system(), rateDegPerDay);
         if (turn * series.system().degPerDay() <= 0) {
             words.add(
                     "the feature turns against the planet's sense of rotation; the period is given as a positive number");

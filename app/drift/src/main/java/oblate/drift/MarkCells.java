@@ -47,6 +47,14 @@ final class MarkCells {
         return cell(row, "feature");
     }
 
+    String kind(CSVRecord row) {
+        return cell(row, "kind").toLowerCase(Locale.ROOT);
+    }
+
+    OptionalDouble sizeDeg(CSVRecord row) throws BadCell {
+        return number(row, "size_deg", Double.MIN_NORMAL, 360, "size above 0 degrees");
+    }
+
     boolean statesSigma(CSVRecord row) {
         return !cell(row, "sigma_deg").isEmpty();
     }

@@ -25,7 +25,7 @@ import org.apache.commons.csv.CSVRecord;
  * Reads marks from a table of comma-separated values (RFC 4180, UTF-8).
  *
  * <p>The first line names the columns: {@code time_utc} and {@code lon_deg} must be there, {@code feature}, {@code lat_deg} (planetographic),
- * {@code sigma_deg} and {@code sigma_lat_deg} may be, others are passed over. Lines before it that start with {@code #} are passed over too. Longitudes of any
+ * {@code sigma_deg}, {@code sigma_lat_deg}, {@code kind} and {@code size_deg} may be, others are passed over. Lines before it that start with {@code #} are passed over too. Longitudes of any
  * turn are brought into 0…360. Stateless.
  */
 public final class MarkFile {
@@ -154,7 +154,7 @@ public final class MarkFile {
             try {
                 LongitudePoint point = cells.point(row);
                 assumed += cells.statesSigma(row) ? 0 : 1;
-                rows.add(new MarkRow(number, cells.feature(row), point));
+                rows.add(new MarkRow(number, cells.feature(row), point, cells.kind(row), cells.sizeDeg(row)));
             } catch (MarkCells.BadCell e) {
                 bad++;
                 if (firstBad.isEmpty()) {

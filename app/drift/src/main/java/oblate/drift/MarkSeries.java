@@ -58,6 +58,54 @@ public final class MarkSeries {
         return series.stream().filter(one -> !one.points().isEmpty()).toList();
     }
 
+    /**
+     * All current marks of centres on a planet, with names and without, to be linked; the row of each is its number in the catalog. Moons and their shadows are left out.
+     *
+     * @param system system of the longitudes
+     */
+    public MarkTable toLink(Archive archive, PlanetModel planet, RotationSystem system) {
+        MarkSearch search = new MarkSearch(
+                Optional.of(planet.id()),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                false);
+        Map<String, Feature> features = new HashMap<>();
+        archive.features(planet.id()).forEach(feature -> features.put(feature.name(), feature));
+        List<MarkRow> rows = new ArrayList<>();
+        for (StoredMark mark : archive.marks(search)) {
+            Double lon = mark.longitudes().get(system.id());
+            boolean counts = mark.isCurrent()
+                    && mark.mark().point().isPresent()
+                    && mark.mark().what().equals(CENTRE)
+                    && lon != null;
+            Feature feature = mark.featureName().map(features::get).orElse(null);
+            if (counts && !isMoonOrShadow(feature)) {
+                rows.add(new MarkRow(
+                        Math.toIntExact(mark.id()),
+                        mark.featureName().orElse(""),
+                        point(mark, lon),
+                        "",
+                        OptionalDouble.empty()));
+            }
+        }
+        return new MarkTable(planet, system, rows, List.of());
+    }
+
+    private static LongitudePoint point(StoredMark mark, double lon) {
+        Optional<ErrorBudget> errors = mark.mark().errors();
+        return new LongitudePoint(
+                mark.midUtc(),
+                lon,
+                Math.max(LEAST_SIGMA_DEG, errors.map(ErrorBudget::totalLonDeg).orElse(MarkFile.ASSUMED_SIGMA_DEG)),
+                OptionalDouble.of(mark.mark().point().orElseThrow().latGraphicDeg()),
+                errors.isPresent()
+                        ? OptionalDouble.of(
+                                Math.max(LEAST_SIGMA_DEG, errors.get().totalLatDeg()))
+                        : OptionalDouble.empty());
+    }
+
     private static boolean isMoonOrShadow(Feature feature) {
         return feature != null && NOT_OF_THE_SURFACE.contains(feature.kind());
     }
@@ -92,18 +140,7 @@ public final class MarkSeries {
         for (StoredMark mark : marks) {
             Double lon = mark.longitudes().get(system.id());
             if (lon != null) {
-                Optional<ErrorBudget> errors = mark.mark().errors();
-                points.add(new LongitudePoint(
-                        mark.midUtc(),
-                        lon,
-                        Math.max(
-                                LEAST_SIGMA_DEG,
-                                errors.map(ErrorBudget::totalLonDeg).orElse(MarkFile.ASSUMED_SIGMA_DEG)),
-                        OptionalDouble.of(mark.mark().point().orElseThrow().latGraphicDeg()),
-                        errors.isPresent()
-                                ? OptionalDouble.of(
-                                        Math.max(LEAST_SIGMA_DEG, errors.get().totalLatDeg()))
-                                : OptionalDouble.empty()));
+                points.add(point(mark, lon));
             }
         }
         return new LongitudeSeries(name, planet, system, points);

@@ -38,6 +38,24 @@ public record MarkTable(PlanetModel planet, RotationSystem system, List<MarkRow>
                 .toList();
     }
 
+    /** The rows as marks to be linked, in the order of the file. */
+    public List<LinkMark> toLink() {
+        return rows.stream().map(MarkRow::toLink).toList();
+    }
+
+    /** The same rows with the tracks they were linked to as names of their features; those of no track are left out. */
+    public MarkTable named(Linked linked) {
+        List<MarkRow> named = new ArrayList<>();
+        for (int i = 0; i < rows.size(); i++) {
+            String track = linked.links().get(i).track();
+            if (!track.isEmpty()) {
+                MarkRow row = rows.get(i);
+                named.add(new MarkRow(row.row(), track, row.point(), row.kind(), row.sizeDeg()));
+            }
+        }
+        return new MarkTable(planet, system, named, remarks);
+    }
+
     /** Rows without a name, in the order of the file. */
     public List<MarkRow> unnamed() {
         return rows.stream().filter(row -> row.feature().isEmpty()).toList();

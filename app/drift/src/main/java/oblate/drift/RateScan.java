@@ -148,7 +148,12 @@ final class RateScan {
 
     /** Longitude minus line, on the nearest turn (deg, −180…180). */
     static double residual(Arc arc, Line line, int i) {
-        return Math.IEEEremainder(arc.lonDeg()[i] - line.at(arc.days()[i]), 360);
+        return nearest(arc.lonDeg()[i] - line.at(arc.days()[i]));
+    }
+
+    /** An angle on the nearest turn (deg, −180…180). */
+    static double nearest(double deg) {
+        return deg - 360 * Math.rint(deg / 360);
     }
 
     private static double bell(double residualDeg, double widthDeg) {

@@ -21,6 +21,7 @@ record RobustLine(Line line, double[] goodness, double scatterDeg, double logLik
     private static final double FIRST_WIDENING = 8;
     private static final int SHRINKING_STEPS = 9;
     private static final int MOST_ROUNDS = 60;
+    private static final int MOST_SCORINGS = 30;
     private static final int MOST_POINTS_FOR_SCATTER = 5000;
     /** From here on a mark can be called false; among fewer any two make a line of their own. */
     static final int FEWEST_FOR_REJECTION = 5;
@@ -97,38 +98,31 @@ record RobustLine(Line line, double[] goodness, double scatterDeg, double logLik
             return arc.sigmaDeg()[i] * arc.sigmaDeg()[i] + addedScatter * addedScatter;
         }
 
-        /** Golden section over s between nothing and the largest that could matter; the likelihood falls from 0 on when no scatter is needed. */
+        /** The likeliest s by scoring, from where it stands; nothing when the marks scatter no more than their errors say. */
         private double likeliestScatter() {
-            double high = 1e-6;
-            for (int i = 0; i < arc.size(); i++) {
-                if (goodness[i] >= 0.5) {
-                    high = Math.max(high, Math.abs(RateScan.residual(arc, line, i)));
-                }
-            }
             int stride = Math.max(1, arc.size() / MOST_POINTS_FOR_SCATTER);
-            double golden = (Math.sqrt(5) - 1) / 2;
-            double low = 0;
-            double a = high - golden * (high - low);
-            double b = low + golden * (high - low);
-            double atA = logLikelihood(a, stride);
-            double atB = logLikelihood(b, stride);
-            while (high - low > 1e-9 + 1e-7 * high) {
-                if (atA >= atB) {
-                    high = b;
-                    b = a;
-                    atB = atA;
-                    a = high - golden * (high - low);
-                    atA = logLikelihood(a, stride);
-                } else {
-                    low = a;
-                    a = b;
-                    atA = atB;
-                    b = low + golden * (high - low);
-                    atB = logLikelihood(b, stride);
+            double square = scatter * scatter;
+            for (int round = 0; round < MOST_SCORINGS; round++) {
+                double score = 0;
+                double information = 0;
+                for (int i = 0; i < arc.size(); i += stride) {
+                    double residual = RateScan.residual(arc, line, i);
+                    double variance = arc.sigmaDeg()[i] * arc.sigmaDeg()[i] + square;
+                    double normal = (1 - FLAT_SHARE) * normal(residual, variance);
+                    double good = rejecting ? normal / (normal + FLAT_DENSITY) : 1;
+                    score += good * (residual * residual - variance) / (variance * variance);
+                    information += good / (variance * variance);
                 }
+                if (!(information > 0)) {
+                    return 0;
+                }
+                double next = Math.max(0, square + score / information);
+                if (Math.abs(next - square) < 1e-9 + 1e-7 * square) {
+                    return Math.sqrt(next);
+                }
+                square = next;
             }
-            double found = (low + high) / 2;
-            return logLikelihood(found, stride) > logLikelihood(0, stride) + 1e-9 ? found : 0;
+            return Math.sqrt(square);
         }
 
         private double logLikelihood(double addedScatter, int stride) {

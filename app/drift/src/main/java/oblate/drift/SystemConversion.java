@@ -57,17 +57,26 @@ public final class SystemConversion {
         LongitudeSeries series = inSystem(from, to);
         double lon = sky.disc(from.planet(), drift.epochUtc()).convertLonDeg(drift.lonDeg(), from.system(), to);
         double rate = Motion.driftInSystem(globe, drift.rateDegPerDay(), from.system(), to);
+        double more = rate - drift.rateDegPerDay();
+        double moved = lon - drift.lonDeg();
+        List<Alternative> alternatives = drift.alternatives().stream()
+                .map(a -> new Alternative(
+                        a.curve().inSystem(drift.epochUtc(), a.curve().lonDegAt(drift.epochUtc()) + moved, more),
+                        a.criterion(),
+                        a.weight()))
+                .toList();
         List<Drift.PointState> states = new ArrayList<>(drift.states().size());
         for (int i = 0; i < drift.states().size(); i++) {
             Drift.PointState state = drift.states().get(i);
             double days =
                     Drift.daysBetween(drift.epochUtc(), from.points().get(i).time());
             states.add(new Drift.PointState(
-                    lon + rate * days + state.residualDeg(), state.residualDeg(), state.weight(), state.used()));
+                    state.unwrappedLonDeg() + moved + more * days, state.residualDeg(), state.weight(), state.used()));
         }
         return new Drift(
                 series,
-                drift.model(),
+                alternatives.get(0).curve().model(drift.epochUtc()),
+                alternatives,
                 drift.firstUtc(),
                 drift.lastUtc(),
                 drift.epochUtc(),

@@ -150,16 +150,6 @@ class DriftFitterTest {
     }
 
     @Test
-    void changingRateIsToldAsABend() {
-        List<LongitudePoint> points = new ArrayList<>();
-        for (int i = 0; i < 30; i++) {
-            double day = 3 * i;
-            points.add(point(day, 10 + 0.2 * day + 0.004 * day * day, 0.5));
-        }
-        assertThat(fitter.fit(Sets.jupiter("2", points)).warnings()).anyMatch(w -> w.startsWith("the residuals bend"));
-    }
-
-    @Test
     void manyMarksAreFitted() {
         Random random = new Random(5);
         List<LongitudePoint> points = new ArrayList<>();

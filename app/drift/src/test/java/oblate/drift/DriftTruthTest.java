@@ -77,7 +77,7 @@ class DriftTruthTest {
     @CsvSource({"15, 0, 1", "30, 0.05, 1", "60, 0.05, 1", "30, 0.12, 1", "30, 0.05, 1.4"})
     void errorsReachTheBoundAndAreHonest(int marks, double falseShare, double factor) {
         SplittableRandom random = new SplittableRandom(20240607);
-        int runs = 500;
+        int runs = 250;
         double square = 0;
         double bound = 0;
         int within1 = 0;
@@ -93,10 +93,10 @@ class DriftTruthTest {
             within1 += pull < 1 ? 1 : 0;
             within2 += pull < 2 ? 1 : 0;
         }
-        // The standard error of the first figure over 500 runs is 3 %.
-        assertThat(Math.sqrt(square / bound)).as("error over bound").isBetween(0.9, 1.1);
-        assertThat((double) within1 / runs).as("within one error").isBetween(0.62, 0.77);
-        assertThat((double) within2 / runs).as("within two errors").isBetween(0.92, 0.985);
+        // The standard error of the first figure over 250 runs is 4.5 %.
+        assertThat(Math.sqrt(square / bound)).as("error over bound").isBetween(0.87, 1.13);
+        assertThat((double) within1 / runs).as("within one error").isBetween(0.6, 0.78);
+        assertThat((double) within2 / runs).as("within two errors").isBetween(0.91, 0.99);
     }
 
     /** No wrong turn at −7.5 deg per day over a gap of 25 days, where stepping from mark to mark always fails. */
@@ -105,7 +105,7 @@ class DriftTruthTest {
     void noWrongTurnAcrossALongGap(int marks) {
         SplittableRandom random = new SplittableRandom(7);
         int wrong = 0;
-        for (int i = 0; i < 300; i++) {
+        for (int i = 0; i < 120; i++) {
             Simulated made = Sets.simulated(random, new Recipe(marks, -7.5, 0, 1, 60, 15, 25));
             Drift drift = fitter.fit(made.series());
             wrong += Math.abs(drift.rateDegPerDay() + 7.5) > 5 * drift.sigmaRateDegPerDay() + 0.2 ? 1 : 0;
@@ -129,20 +129,20 @@ class DriftTruthTest {
         assertThat((double) within1 / runs).isBetween(0.63, 0.92);
     }
 
-    /** A reported longitude error is honest at the epoch and a month after it. */
+    /** A predicted longitude error is honest a month after the arc: cautious, as a rate may yet turn out to change. */
     @Test
     void predictionsAreHonest() {
         SplittableRandom random = new SplittableRandom(4);
         int inside = 0;
-        int runs = 500;
+        int runs = 200;
         for (int i = 0; i < runs; i++) {
             Simulated made = Sets.simulated(random, new Recipe(25, -0.6, 0.04, 1, 60, 0, 0));
             Drift drift = fitter.fit(made.series());
             double truth = made.lonDeg() + made.rate() * 90;
             double error = Math.IEEEremainder(drift.unwrappedLonDegAt(Sets.day(90)) - truth, 360);
-            inside += Math.abs(error) < drift.sigmaLonDegAt(Sets.day(90)) ? 1 : 0;
+            inside += Math.abs(error) < drift.at(Sets.day(90)).sigmaLonDeg() ? 1 : 0;
         }
-        assertThat((double) inside / runs).isBetween(0.62, 0.77);
+        assertThat((double) inside / runs).isBetween(0.6, 0.92);
     }
 
     /** At rest in System III is −0.266 deg per day of System II: 870.536 − 870.270 by definition. */

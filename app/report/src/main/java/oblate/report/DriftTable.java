@@ -26,6 +26,7 @@ public final class DriftTable {
         motion(draft);
         quality(draft);
         more(draft, planet);
+        DriftModelColumns.add(draft, planet);
         return draft;
     }
 
@@ -46,7 +47,10 @@ public final class DriftTable {
                 .fact(
                         "method",
                         "unwrapped by scanning drifts; fitted by likelihood, each mark normal about the line or, with 5 %, false; "
-                                + "stated errors are enlarged where the marks scatter more, never shrunk")
+                                + "stated errors are enlarged where the marks scatter more, never shrunk; kind of motion by a corrected information criterion")
+                .fact(
+                        "drift",
+                        "of change and acceleration the mean over the arc; of oscillation that of the line it swings about")
                 .fact("errors", "one standard error")
                 .fact("times", "UTC, middle of the capture")
                 .fact("software", Software.nameAndVersion());

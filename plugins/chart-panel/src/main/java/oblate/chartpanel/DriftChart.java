@@ -13,12 +13,15 @@ import java.text.FieldPosition;
 import java.text.NumberFormat;
 import java.text.ParsePosition;
 import java.text.SimpleDateFormat;
+import java.time.Duration;
 import java.time.Instant;
+import java.util.ArrayList;
 import java.util.Date;
 import java.util.List;
 import java.util.Locale;
 import java.util.TimeZone;
 import oblate.drift.Drift;
+import oblate.drift.DriftModel;
 import oblate.drift.LongitudePoint;
 import org.jfree.chart.JFreeChart;
 import org.jfree.chart.axis.DateAxis;
@@ -33,10 +36,11 @@ import org.jfree.data.xy.XYIntervalSeriesCollection;
 import org.jfree.data.xy.XYSeries;
 import org.jfree.data.xy.XYSeriesCollection;
 
-/** Builds the chart of longitude against date: points with errors, fitted lines, rejected marks hollow. Stateless. */
+/** Builds the chart of longitude against date: points with errors, fitted lines and curves, rejected marks hollow. Stateless. */
 public final class DriftChart {
     private static final double LEAST_SPAN_DEG = 12;
     private static final double ROOM_MS = 2 * 86_400_000.0;
+    private static final int CURVE_STEPS = 120;
     private static final Stroke BAR = new BasicStroke(1f);
 
     private DriftChart() {}
@@ -172,9 +176,8 @@ public final class DriftChart {
             return;
         }
         Drift drift = fitted.drift().get();
-        Turns.Point first = at(drift, drift.firstUtc());
-        Turns.Point last = at(drift, drift.lastUtc());
-        List<List<Turns.Point>> pieces = unwrapped ? List.of(List.of(first, last)) : Turns.pieces(first, last);
+        List<Turns.Point> points = curve(drift);
+        List<List<Turns.Point>> pieces = unwrapped ? List.of(points) : Turns.path(points);
         for (int k = 0; k < pieces.size(); k++) {
             XYSeries series = new XYSeries(index + "." + k, false, true);
             pieces.get(k).forEach(p -> series.add(p.lonDeg(), p.timeMs()));
@@ -183,6 +186,18 @@ public final class DriftChart {
                     lines.getSeriesCount() - 1, new Color(colour.getRed(), colour.getGreen(), colour.getBlue(), 170));
             renderer.setSeriesStroke(lines.getSeriesCount() - 1, new BasicStroke(1.6f));
         }
+    }
+
+    /** Points of the fitted motion over its arc: the two ends of a straight line, more of a curve. */
+    private static List<Turns.Point> curve(Drift drift) {
+        int steps = drift.motion() instanceof DriftModel.ConstantRate ? 1 : CURVE_STEPS;
+        long spanMs = Duration.between(drift.firstUtc(), drift.lastUtc()).toMillis();
+        List<Turns.Point> points = new ArrayList<>(steps + 1);
+        for (int k = 0; k < steps; k++) {
+            points.add(at(drift, drift.firstUtc().plusMillis(spanMs * k / steps)));
+        }
+        points.add(at(drift, drift.lastUtc()));
+        return points;
     }
 
     private static Turns.Point at(Drift drift, Instant time) {

@@ -21,6 +21,7 @@ import net.miginfocom.swing.MigLayout;
 import oblate.archive.MarkSearch;
 import oblate.archive.StoredMark;
 import oblate.drift.Drift;
+import oblate.drift.DriftModel;
 import oblate.drift.LongitudePoint;
 import oblate.drift.LongitudeSeries;
 import oblate.drift.MarkSeries;
@@ -301,6 +302,7 @@ final class DriftView extends JPanel {
                 "Rate",
                 Figures.withSigma(drift.rateDegPer30Days(), drift.sigmaRateDegPer30Days(), "°/30 d") + "\n"
                         + Figures.withSigma(drift.rateDegPerDay(), drift.sigmaRateDegPerDay(), "°/d"));
+        motion(list, drift.motion());
         list.figure("Longitude", Figures.longitude(drift.lonDeg(), drift.sigmaLonDeg()));
         list.fact("on", Figures.dayUt(drift.epochUtc()) + ", " + Figures.clockUt(drift.epochUtc()));
         list.fact("System", drift.series().system().label());
@@ -315,6 +317,23 @@ final class DriftView extends JPanel {
         int all = drift.series().points().size();
         list.fact("Marks", all - drift.rejected() + " used, " + drift.rejected() + " left out (hollow)");
         list.figure("Scatter", Figures.fixed(drift.rmsDeg(), 2) + "°");
+    }
+
+    /** The kind of motion with its own numbers. */
+    private static void motion(FactList list, DriftModel motion) {
+        if (motion instanceof DriftModel.Acceleration a) {
+            list.figure(
+                    "Rate gains",
+                    Figures.withSigma(a.accelerationDegPerDay2(), a.sigmaAccelerationDegPerDay2(), "°/d each day"));
+        } else if (motion instanceof DriftModel.RateChange c) {
+            list.figure("Before", Figures.withSigma(30 * c.beforeDegPerDay(), 30 * c.sigmaBeforeDegPerDay(), "°/30 d"));
+            list.figure("After", Figures.withSigma(30 * c.afterDegPerDay(), 30 * c.sigmaAfterDegPerDay(), "°/30 d"));
+            list.figure(
+                    "Changed on", Figures.dayUt(c.changeUtc()) + "\n± " + Figures.fixed(c.sigmaChangeDays(), 1) + " d");
+        } else if (motion instanceof DriftModel.Oscillation o) {
+            list.figure("Swings by", Figures.withSigma(o.amplitudeDeg(), o.sigmaAmplitudeDeg(), "°"));
+            list.figure("in", Figures.withSigma(o.periodDays(), o.sigmaPeriodDays(), "d"));
+        }
     }
 
     /** Opens the picture of a point that is clicked. */

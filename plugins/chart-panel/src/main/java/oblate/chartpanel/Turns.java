@@ -40,6 +40,31 @@ final class Turns {
         }
     }
 
+    /**
+     * The pieces of a path through unwrapped points, cut where it passes a multiple of 360°; each as long as it stays on one turn.
+     *
+     * @param points at least two, in order of time
+     */
+    static List<List<Point>> path(List<Point> points) {
+        List<List<Point>> path = new ArrayList<>();
+        List<Point> current = new ArrayList<>();
+        for (int i = 1; i < points.size(); i++) {
+            for (List<Point> piece : pieces(points.get(i - 1), points.get(i))) {
+                boolean goesOn = !current.isEmpty()
+                        && Math.abs(current.get(current.size() - 1).lonDeg()
+                                        - piece.get(0).lonDeg())
+                                < 180;
+                if (!goesOn) {
+                    current = new ArrayList<>();
+                    current.add(piece.get(0));
+                    path.add(current);
+                }
+                current.add(piece.get(1));
+            }
+        }
+        return path;
+    }
+
     private static Point shifted(Point p, double turn) {
         return new Point(p.lonDeg() - 360 * turn, p.timeMs());
     }

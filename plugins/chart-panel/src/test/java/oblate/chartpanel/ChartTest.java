@@ -25,6 +25,7 @@ import oblate.planet.jupiter.Jupiter;
 import org.jfree.chart.JFreeChart;
 import org.jfree.chart.axis.DateAxis;
 import org.jfree.chart.plot.XYPlot;
+import org.jfree.data.xy.XYDataset;
 import org.jfree.data.xy.XYIntervalSeriesCollection;
 import org.jfree.data.xy.XYSeriesCollection;
 import org.junit.jupiter.api.Test;
@@ -63,6 +64,39 @@ class ChartTest {
         }
         assertThat(time).isEqualTo(1000, offset(1e-6));
         assertThat(sum).isEqualTo(to - from, offset(1e-6));
+    }
+
+    @Test
+    void aChangingRateIsDrawnAsACurveThroughItsMarks() {
+        List<LongitudePoint> points = new ArrayList<>();
+        for (int i = 0; i < 40; i++) {
+            double day = 3.0 * i;
+            double lon = 10 - 0.9 * day + 0.01 * day * day;
+            points.add(new LongitudePoint(
+                    START.plus(Duration.ofDays(3L * i)),
+                    Turns.reduced(lon),
+                    0.5,
+                    OptionalDouble.empty(),
+                    OptionalDouble.empty()));
+        }
+        Fitted fitted = Fitted.of(
+                new LongitudeSeries("spot", jupiter, jupiter.globe().system("2").orElseThrow(), points));
+        assertThat(fitted.drift().orElseThrow().model()).isEqualTo("acceleration");
+        XYPlot plot = DriftChart.of(List.of(fitted), ChartWish.forPaper("", "System II"))
+                .getXYPlot();
+        XYDataset lines = plot.getDataset(1);
+        int near = 0;
+        for (int s = 0; s < lines.getSeriesCount(); s++) {
+            for (int k = 0; k < lines.getItemCount(s); k++) {
+                double day = (lines.getYValue(s, k) - START.toEpochMilli()) / 86_400_000.0;
+                double truth = 10 - 0.9 * day + 0.01 * day * day;
+                assertThat(Math.IEEEremainder(lines.getXValue(s, k) - truth, 360))
+                        .isCloseTo(0, offset(0.05));
+                assertThat(lines.getXValue(s, k)).isBetween(-1e-9, 360 + 1e-9);
+                near++;
+            }
+        }
+        assertThat(near).isGreaterThan(100);
     }
 
     @Test

@@ -1,0 +1,70 @@
+/* SPDX-License-Identifier: Apache-2.0 */
+package oblate.command;
+
+import java.io.IOException;
+import java.io.Writer;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Locale;
+import java.util.Optional;
+import oblate.base.ProblemException;
+import oblate.drift.Linked;
+import oblate.drift.MarkTable;
+import oblate.drift.RateWindow;
+import oblate.drift.SettleFile;
+import oblate.drift.TrackLinker;
+import org.apache.commons.csv.CSVFormat;
+import org.apache.commons.csv.CSVPrinter;
+
+/** Joins marks without names into tracks and tells which mark went where. */
+final class DriftLinking {
+    private final Optional<RateWindow> window;
+    private final Optional<Path> settlements;
+    private final Optional<Path> assignments;
+    private final Console console;
+
+    DriftLinking(Optional<RateWindow> window, Optional<Path> settlements, Optional<Path> assignments, Console console) {
+        this.window = window;
+        this.settlements = settlements;
+        this.assignments = assignments;
+        this.console = console;
+    }
+
+    /** The marks with the names of their tracks; those of no track are left out. */
+    MarkTable linked(MarkTable table) {
+        TrackLinker linker = window.map(TrackLinker::new).orElseGet(TrackLinker::new);
+        Linked linked = linker.link(table.toLink(), table.planet(), table.system());
+        if (settlements.isPresent()) {
+            linked = linked.settled(SettleFile.read(settlements.get(), table));
+        }
+        long free = linked.links().stream().filter(l -> l.track().isEmpty()).count();
+        long doubtful = linked.links().stream().filter(Linked.Link::doubtful).count();
+        console.say(String.format(
+                Locale.ROOT,
+                "%d marks: %d tracks, %d marks in none, %d links doubtful%s.",
+                table.rows().size(),
+                linked.tracks().size(),
+                free,
+                doubtful,
+                assignments.isPresent() ? "" : " (--assignments FILE lists them)"));
+        if (assignments.isPresent()) {
+            write(linked, table, assignments.get());
+        }
+        return table.named(linked);
+    }
+
+    private static void write(Linked linked, MarkTable table, Path file) {
+        try (Writer text = Files.newBufferedWriter(file, StandardCharsets.UTF_8);
+                CSVPrinter printer = new CSVPrinter(text, CSVFormat.RFC4180)) {
+            printer.printRecord("row", "track", "doubtful", "reason");
+            for (int i = 0; i < linked.links().size(); i++) {
+                Linked.Link link = linked.links().get(i);
+                printer.printRecord(
+                        table.rows().get(i).row(), link.track(), link.doubtful() ? "yes" : "no", link.reason());
+            }
+        } catch (IOException e) {
+            throw new ProblemException(e, CommandProblem.CANNOT_WRITE, file, e.getMessage());
+        }
+    }
+}
