@@ -137,7 +137,7 @@ final class LeapSecondFile {
                 throw bad("it does not begin with 10 s on 1972-01-01");
             }
             boolean whole = step.offsetS() >= 10 && !isFirst;
-            if (step.epochDay() <= steps.get(i - 1).epochDay() || whole && Math.abs(change) != 1) {
+            if (step.epochDay() <= steps.get(i - 1).epochDay() || (whole && Math.abs(change) != 1)) {
                 throw bad("its entry for " + date + " is out of order");
             }
             if (whole && date.getDayOfMonth() != 1) {

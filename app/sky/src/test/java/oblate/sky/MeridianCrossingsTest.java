@@ -69,7 +69,6 @@ class MeridianCrossingsTest {
                 new MeridianCrossings(SKY, planet, system).between(MovingLongitude.fixed(123.4, 2), span);
         double wound = 0;
         double before = SKY.disc(planet, from).centralMeridianDeg(system);
-        int expected = 0;
         double start = Angles.wrapDeg(before - 123.4);
         int steps = (int) Math.ceil(days * Math.abs(degPerDay) / 15);
         for (int i = 1; i <= steps; i++) {
@@ -80,7 +79,7 @@ class MeridianCrossingsTest {
             wound += moved;
             before = now;
         }
-        expected = (int) Math.floor((start + wound) / 360);
+        int expected = (int) Math.floor((start + wound) / 360);
         assertThat(found).hasSize(expected).hasSizeGreaterThan(5);
         for (MeridianCrossing crossing : found) {
             double off = Math.IEEEremainder(SKY.disc(planet, crossing.time()).centralMeridianDeg(system) - 123.4, 360);
