@@ -300,8 +300,8 @@ class DiscFitterTest {
         s.radius = 70;
         SyntheticDisc opposition = new SyntheticDisc();
         opposition.sunEastDeg = 2;
-        FitOutcome outcome = fitter
-                .fit(s.grey(), sky(opposition, "jupiter"), FitHints.of(s.poleDeg + 5, 10, false), Progress.SILENT);
+        FitOutcome outcome = fitter.fit(
+                s.grey(), sky(opposition, "jupiter"), FitHints.of(s.poleDeg + 5, 10, false), Progress.SILENT);
         DiscFit fit = ((FitOutcome.Fitted) outcome).fit();
         near(fit, s, 0.7, 0.01);
         assertThat(fit.trust()).isEqualTo(Trust.DOUBTFUL);
