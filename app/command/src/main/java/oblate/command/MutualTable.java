@@ -80,8 +80,12 @@ record MutualTable(EventSearch search, Optional<SiteView> view) {
         TableOf<MutualEvent> t = new TableOf<>("Mutual events");
         t.fact(
                 "times",
-                "UTC, as seen from the Earth's centre; drop is the share of the hidden moon's light lost at the middle, both that of both moons, " + DEPTHS);
-        t.text("mid", "least distance", e -> e.mid().time().iso(0).substring(0, 16).replace('T', ' '));
+                "UTC, as seen from the Earth's centre; drop is the share of the hidden moon's light lost at the middle, both that of both moons, "
+                        + DEPTHS);
+        t.text(
+                "mid",
+                "least distance",
+                e -> e.mid().time().iso(0).substring(0, 16).replace('T', ' '));
         t.text("begins", "first touch", e -> end(e, MutualContact.PENUMBRA_T1, MutualContact.T1));
         t.text("ends", "last touch", e -> end(e, MutualContact.PENUMBRA_T4, MutualContact.T4));
         t.text(

@@ -148,13 +148,15 @@ record PassageTable(EventSearch search, Optional<SiteView> view) {
         t.fact(
                 "times",
                 "UTC, as seen from the Earth's centre; outer and inner touch of the moon's disc; err is that of a contact");
-        t.text("mid", "least distance of the centres", p -> p.mid()
-                .time()
-                .iso(0)
-                .substring(0, 16)
-                .replace('T', ' '));
+        t.text(
+                "mid",
+                "least distance of the centres",
+                p -> p.mid().time().iso(0).substring(0, 16).replace('T', ' '));
         t.text("moon", "moon", p -> p.moon().name());
-        t.text("event", "kind", p -> p.kind() == EventKind.SHADOW_TRANSIT ? "shadow" : p.kind().id());
+        t.text(
+                "event",
+                "kind",
+                p -> p.kind() == EventKind.SHADOW_TRANSIT ? "shadow" : p.kind().id());
         t.text("begins", "first touches", p -> span(p, ContactKind.T1, ContactKind.T2));
         t.text("ends", "last touches", p -> span(p, ContactKind.T3, ContactKind.T4));
         t.number("err", "s", 0, "standard error of a contact", p -> p.sigmaS().orElse(null));

@@ -36,7 +36,8 @@ record Orbit(double periodDays, double mostKmPerDay) {
         double length = motion.lastTdbDay() - 1 - first;
         double most = 0;
         for (int i = 0; i < SPEED_SAMPLES; i++) {
-            most = Math.max(most, velocity(motion, first + length * i / SPEED_SAMPLES).norm());
+            most = Math.max(
+                    most, velocity(motion, first + length * i / SPEED_SAMPLES).norm());
         }
         return most;
     }

@@ -135,7 +135,9 @@ class JovianEventsBruteForceTest {
             for (MoonFacts back : JUPITER.moons()) {
                 double atBack = day;
                 for (int k = 0; k < 3; k++) {
-                    atBack = day - lightDays(placeKm(back, atBack), SKY.system(JUPITER).earthKm(day));
+                    atBack = day
+                            - lightDays(
+                                    placeKm(back, atBack), SKY.system(JUPITER).earthKm(day));
                 }
                 for (MoonFacts front : JUPITER.moons()) {
                     boolean on = front != back && isInHalfShadow(front, back, atBack);
@@ -149,8 +151,16 @@ class JovianEventsBruteForceTest {
             if (e.kind() == EventKind.ECLIPSE) {
                 found.add(new Found(
                         e.front().id() + " " + e.back().id(),
-                        since(start, e.contact(MutualContact.PENUMBRA_T1).orElseThrow().time()),
-                        since(start, e.contact(MutualContact.PENUMBRA_T4).orElseThrow().time())));
+                        since(
+                                start,
+                                e.contact(MutualContact.PENUMBRA_T1)
+                                        .orElseThrow()
+                                        .time()),
+                        since(
+                                start,
+                                e.contact(MutualContact.PENUMBRA_T4)
+                                        .orElseThrow()
+                                        .time())));
             }
         }
         same(seen, found, looks * stepS);
