@@ -85,10 +85,13 @@ record MutualTable(EventSearch search, Optional<SiteView> view, Sky sky) {
         TableOf<MutualEvent> t = new TableOf<>("Mutual events");
         t.fact(
                 "times",
-                "UTC, as seen from the Earth's centre; drop is the share of light lost at the middle, " + DEPTHS);
-        t.text("date", "day of the middle", e -> e.mid().time().iso(0).substring(0, 10));
+                "UTC, as seen from the Earth's centre; drop is the share of the hidden moon's light lost at the middle, both that of both moons, "
+                        + DEPTHS);
+        t.text(
+                "mid",
+                "least distance",
+                e -> e.mid().time().iso(0).substring(0, 16).replace('T', ' '));
         t.text("begins", "first touch", e -> end(e, MutualContact.PENUMBRA_T1, MutualContact.T1));
-        t.text("mid", "least distance", e -> clock(e.mid()));
         t.text("ends", "last touch", e -> end(e, MutualContact.PENUMBRA_T4, MutualContact.T4));
         t.text(
                 "event",
@@ -96,9 +99,9 @@ record MutualTable(EventSearch search, Optional<SiteView> view, Sky sky) {
                 e -> e.front().name()
                         + (e.kind() == EventKind.ECLIPSE ? " eclipses " : " occults ")
                         + e.back().name());
-        t.number("error_s", "s", 0, "standard error of the middle", e -> e.mid().sigmaS());
+        t.number("err", "s", 0, "standard error of the middle", e -> e.mid().sigmaS());
         t.number("drop", "", 2, "of the hidden moon's light", MutualEvent::depthBack);
-        t.number("drop_of_both", "", 2, "of both moons' light", MutualEvent::depthPair);
+        t.number("both", "", 2, "of both moons' light", MutualEvent::depthPair);
         view.ifPresent(v -> {
             t.number("planet_alt", "deg", 0, "at the middle", e -> v.at(
                             e.planet(), e.mid().time())

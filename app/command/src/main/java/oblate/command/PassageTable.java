@@ -1,9 +1,12 @@
 /* SPDX-License-Identifier: Apache-2.0 */
 package oblate.command;
 
+import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Stream;
 import oblate.report.ReportTable;
 import oblate.sky.Sky;
@@ -11,6 +14,7 @@ import oblate.sky.UtcTime;
 import oblate.sky.event.Contact;
 import oblate.sky.event.ContactKind;
 import oblate.sky.event.EventKind;
+import oblate.sky.event.EventNote;
 import oblate.sky.event.EventSearch;
 import oblate.sky.event.Passage;
 
@@ -118,6 +122,15 @@ record PassageTable(EventSearch search, Optional<SiteView> view, Sky sky) {
                 .orElse(null);
     }
 
+    /** Notes that the line to read says by a time, or leaves to the whole table. */
+    private static final Set<EventNote> SAID_BY_TIMES = EnumSet.of(
+            EventNote.BEGINS_ON_FAR_SIDE,
+            EventNote.ENDS_ON_FAR_SIDE,
+            EventNote.BEGINS_ON_UNLIT_LIMB,
+            EventNote.ENDS_ON_UNLIT_LIMB,
+            EventNote.GOES_AT_UNLIT_LIMB,
+            EventNote.RETURNS_AT_UNLIT_LIMB);
+
     private static final List<ContactKind> BEGINNING = List.of(ContactKind.INGRESS_CENTRE, ContactKind.T1);
     private static final List<ContactKind> END = List.of(ContactKind.EGRESS_CENTRE, ContactKind.T4);
 
@@ -139,15 +152,19 @@ record PassageTable(EventSearch search, Optional<SiteView> view, Sky sky) {
         TableOf<Passage> t = new TableOf<>("Moon events");
         t.fact(
                 "times",
-                "UTC, as seen from the Earth's centre; outer and inner touch of the moon's disc; error_s is that of a contact");
-        t.text("date", "day of the middle", p -> p.mid().time().iso(0).substring(0, 10));
-        t.text("mid", "least distance of the centres", p -> clock(p.mid()));
+                "UTC, as seen from the Earth's centre; outer and inner touch of the moon's disc; err is that of a contact");
+        t.text(
+                "mid",
+                "least distance of the centres",
+                p -> p.mid().time().iso(0).substring(0, 16).replace('T', ' '));
         t.text("moon", "moon", p -> p.moon().name());
-        t.text("event", "kind", p -> p.kind().id().replace('_', ' '));
+        t.text(
+                "event",
+                "kind",
+                p -> p.kind() == EventKind.SHADOW_TRANSIT ? "shadow" : p.kind().id());
         t.text("begins", "first touches", p -> span(p, ContactKind.T1, ContactKind.T2));
         t.text("ends", "last touches", p -> span(p, ContactKind.T3, ContactKind.T4));
-        t.number("error_s", "s", 0, "standard error of a contact", p -> p.sigmaS()
-                .orElse(null));
+        t.number("err", "s", 0, "standard error of a contact", p -> p.sigmaS().orElse(null));
         view.ifPresent(v -> {
             t.number("planet_alt", "deg", 0, "at the middle", p -> v.at(
                             p.planet(), p.mid().time())
@@ -175,12 +192,19 @@ record PassageTable(EventSearch search, Optional<SiteView> view, Sky sky) {
         return last ? "end" : "no";
     }
 
+    /** Two moments, the second without the hour when that is the same. */
     private static String span(Passage p, ContactKind one, ContactKind other) {
         List<String> times = Stream.of(one, other)
                 .flatMap(k -> p.contact(k).stream())
                 .map(PassageTable::clock)
                 .toList();
-        return times.isEmpty() ? null : String.join(" ", times);
+        if (times.size() < 2) {
+            return times.isEmpty() ? null : times.get(0);
+        }
+        String first = times.get(0);
+        String second = times.get(1);
+        boolean sameHour = first.substring(0, 2).equals(second.substring(0, 2));
+        return first + " " + (sameHour ? second.substring(3) : second);
     }
 
     private static String clock(Contact contact) {
@@ -189,27 +213,26 @@ record PassageTable(EventSearch search, Optional<SiteView> view, Sky sky) {
     }
 
     private static String seen(Passage p) {
+        List<String> words = new ArrayList<>();
         if (!p.occurs()) {
-            String radii = String.format(Locale.ROOT, "passes at %.2f radii", p.leastSeparationRadii());
-            return p.words().isEmpty() ? radii : radii + "; " + p.words();
+            words.add(String.format(Locale.ROOT, "passes at %.2f radii", p.leastSeparationRadii()));
         }
-        StringBuilder words = new StringBuilder(p.words().isEmpty() ? "seen whole" : p.words());
-        boolean transit = p.kind() == EventKind.TRANSIT;
-        after(words, p.phaseDelayS(), transit ? "seen to come on %.0f s later" : null);
-        after(words, p.phaseLeadS(), transit ? "seen to leave %.0f s earlier" : null);
+        p.notes().stream().filter(n -> !SAID_BY_TIMES.contains(n)).forEach(n -> words.add(n.words()));
+        if (p.kind() == EventKind.TRANSIT) {
+            p.phaseDelayS().filter(s -> s >= 0.5).ifPresent(s -> words.add(seconds("seen to come on %.0f s later", s)));
+            p.phaseLeadS().filter(s -> s >= 0.5).ifPresent(s -> words.add(seconds("seen to leave %.0f s earlier", s)));
+        }
         p.contact(ContactKind.SEEN_INGRESS)
                 .filter(c -> isHidden(p, true))
-                .ifPresent(c -> words.append("; shadow seen from ").append(clock(c)));
+                .ifPresent(c -> words.add("shadow seen from " + clock(c)));
         p.contact(ContactKind.SEEN_EGRESS)
                 .filter(c -> isHidden(p, false))
-                .ifPresent(c -> words.append("; shadow seen until ").append(clock(c)));
-        return words.toString();
+                .ifPresent(c -> words.add("shadow seen until " + clock(c)));
+        return words.isEmpty() ? "seen whole" : String.join("; ", words);
     }
 
-    private static void after(StringBuilder words, Optional<Double> seconds, String template) {
-        if (template != null && seconds.orElse(0.0) >= 0.5) {
-            words.append("; ").append(String.format(Locale.ROOT, template, seconds.get()));
-        }
+    private static String seconds(String template, double seconds) {
+        return String.format(Locale.ROOT, template, seconds);
     }
 
     private static String yesNo(boolean value) {
