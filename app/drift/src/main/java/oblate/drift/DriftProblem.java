@@ -17,7 +17,8 @@ public enum DriftProblem implements ProblemKind {
     NO_REASON("{0}, row {1}: settles a mark without a reason; write why in column reason"),
     NO_SUCH_ROW("{0}, row {1}: \"{2}\" is no row of the marks; correct it"),
     SETTLED_TWICE("{0}, row {1}: settles mark {2} a second time; leave one of them"),
-    TOO_MANY_TO_LINK("{0} marks are too many to be linked at once (at most {1}); split them where the planet was near the Sun"),
+    TOO_MANY_TO_LINK(
+            "{0} marks are too many to be linked at once (at most {1}); split them where the planet was near the Sun"),
     CANNOT_READ("{0}: cannot be read ({1}); check the name and the permissions");
 
     private final String template;
