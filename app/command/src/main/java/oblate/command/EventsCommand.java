@@ -74,16 +74,7 @@ final class EventsCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        PlanetModel model = services.planet(planet);
-        if (model.moons().isEmpty()) {
-            throw new UsageException("the moons of " + model.label() + " are not known here; known: those of "
-                    + String.join(
-                            ", ",
-                            services.planets().stream()
-                                    .filter(p -> !p.moons().isEmpty())
-                                    .map(PlanetModel::label)
-                                    .toList()));
-        }
+        PlanetModel model = services.planetWithMoons(planet);
         LeapSeconds leapSeconds = services.sky().leapSeconds();
         EventSearch search = new EventSearch(
                 UtcTime.parse(from, leapSeconds),

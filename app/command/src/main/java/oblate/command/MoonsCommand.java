@@ -43,16 +43,7 @@ final class MoonsCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        PlanetModel model = services.planet(planet);
-        if (model.moons().isEmpty()) {
-            throw new UsageException("the moons of " + model.label() + " are not known here; known: those of "
-                    + String.join(
-                            ", ",
-                            services.planets().stream()
-                                    .filter(p -> !p.moons().isEmpty())
-                                    .map(PlanetModel::label)
-                                    .toList()));
-        }
+        PlanetModel model = services.planetWithMoons(planet);
         List<Row> rows = new ArrayList<>();
         int status = 0;
         for (String text : instants.texts(console)) {

@@ -85,6 +85,24 @@ public final class Services implements AutoCloseable {
                                 word, planets().stream().map(PlanetModel::id).toList())));
     }
 
+    /**
+     * The planet a person means, for its moons.
+     *
+     * @throws UsageException when there is none of that name, or its moons are not known
+     */
+    PlanetModel planetWithMoons(String word) {
+        PlanetModel model = planet(word);
+        if (model.moons().isEmpty()) {
+            List<String> known = planets().stream()
+                    .filter(p -> !p.moons().isEmpty())
+                    .map(PlanetModel::label)
+                    .toList();
+            throw new UsageException("the moons of " + model.label() + " are not known here; known: those of "
+                    + String.join(", ", known));
+        }
+        return model;
+    }
+
     /** Reads pictures of every known format. */
     public synchronized PictureReader reader() {
         if (reader == null) {

@@ -112,20 +112,24 @@ final class PassageReader {
         return Math.abs(middle.fromOutline() - middle.moonRadius()) < 2 * sigma;
     }
 
+    /** How high over the horizon of the moon's point on the globe, as one viewer has it, the other one stands, against the course's time. */
+    private DoubleUnaryOperator height(PassageFinder.Course course, Sightline viewer, Sightline other) {
+        GlobeSide side = new GlobeSide(system, course.pole());
+        return u -> {
+            Aspect aspect = viewer.aspect(moon, course.zeroDay() + u, course.pole());
+            Vec3 point = side.under(aspect).orElseGet(() -> side.limb(aspect));
+            Vec3 place = aspect.centreKm().plus(point);
+            return side.height(point, other.viewerKm(aspect.centreDay()).minus(place));
+        };
+    }
+
     /** When the shadow's axis is on the side of the globe that the Earth sees. */
     private void addSeen(
             PassageFinder finder,
             PassageFinder.Course course,
             Map<ContactKind, Contact> contacts,
             Set<EventNote> notes) {
-        GlobeSide side = new GlobeSide(system, course.pole());
-        DoubleUnaryOperator height = u -> {
-            Aspect aspect = fromSun.aspect(moon, course.zeroDay() + u, course.pole());
-            Vec3 point = side.under(aspect).orElseGet(() -> side.limb(aspect));
-            Vec3 place = aspect.centreKm().plus(point);
-            return side.height(point, fromEarth.viewerKm(aspect.centreDay()).minus(place));
-        };
-        Crossing crossing = crossing(course, height);
+        Crossing crossing = crossing(course, height(course, fromSun, fromEarth));
         crossing.first.ifPresent(u ->
                 contacts.put(ContactKind.SEEN_INGRESS, onGlobe(finder, course, ContactKind.SEEN_INGRESS, u, contacts)));
         crossing.last.ifPresent(u ->
@@ -145,14 +149,7 @@ final class PassageReader {
             PassageFinder.Course course,
             Map<ContactKind, Contact> contacts,
             Set<EventNote> notes) {
-        GlobeSide side = new GlobeSide(system, course.pole());
-        DoubleUnaryOperator height = u -> {
-            Aspect aspect = fromEarth.aspect(moon, course.zeroDay() + u, course.pole());
-            Vec3 point = side.under(aspect).orElseGet(() -> side.limb(aspect));
-            Vec3 place = aspect.centreKm().plus(point);
-            return side.height(point, fromSun.viewerKm(aspect.centreDay()).minus(place));
-        };
-        Crossing crossing = crossing(course, height);
+        Crossing crossing = crossing(course, height(course, fromEarth, fromSun));
         crossing.first.ifPresent(u ->
                 contacts.put(ContactKind.LIT_INGRESS, onGlobe(finder, course, ContactKind.LIT_INGRESS, u, contacts)));
         crossing.last.ifPresent(u ->
