@@ -23,7 +23,7 @@ final class EventTable extends JTable {
         "column.kind", "column.moon", "column.begin", "column.mid", "column.end", "column.sigma", "column.altitude",
         "column.sun", "column.notes"
     };
-    private static final int[] WIDTHS = {92, 66, 142, 68, 68, 36, 66, 74, 200};
+    private static final int[] WIDTHS = {96, 92, 128, 86, 86, 42, 92, 92, 240};
     private static final int FIRST_FIGURE = 2;
     private static final int NOTES = 8;
     private final transient Supplier<Palette> palette;
@@ -45,6 +45,7 @@ final class EventTable extends JTable {
             boolean figure = i >= FIRST_FIGURE && i < NOTES;
             getColumnModel().getColumn(i).setCellRenderer(new Cell(figure));
             getColumnModel().getColumn(i).setPreferredWidth(WIDTHS[i]);
+            getColumnModel().getColumn(i).setMinWidth(i == NOTES ? WIDTHS[i] / 3 : WIDTHS[i]);
         }
     }
 
@@ -123,7 +124,8 @@ final class EventTable extends JTable {
         }
 
         private static String day(UtcTime time) {
-            return time.iso(0).replace('T', ' ').replace("Z", "");
+            String iso = time.iso(0);
+            return iso.substring(iso.indexOf('-', 1) + 1).replace('T', ' ').replace("Z", "");
         }
 
         private static String clock(UtcTime time) {

@@ -2,7 +2,6 @@
 package oblate.moonspanel;
 
 import java.awt.BorderLayout;
-import java.awt.Dimension;
 import java.awt.event.HierarchyEvent;
 import java.time.Clock;
 import java.time.DateTimeException;
@@ -51,10 +50,11 @@ final class MoonsView extends JPanel {
     private final EventTable table;
     private final JLabel count = new JLabel(" ");
     private final JLabel picturesTitle = new JLabel(Words.of("pictures.title"));
+    private final JLabel said = new JLabel(" ");
     private final NearPictures pictures;
     private final SystemDrawing near;
     private final SystemDrawing wide;
-    private final JTextField time = new JTextField(19);
+    private final JTextField time = new JTextField(21);
     private final JSlider slider = new JSlider(0, 1, 0);
     private final FactsColumn facts;
     private final transient NewestOnly<Question, Scene> scenes;
@@ -162,40 +162,48 @@ final class MoonsView extends JPanel {
     }
 
     private JSplitPane middle() {
-        JPanel left = new JPanel(new MigLayout("insets 0, gap 0, wrap 1, fill", "[grow,fill]", "[grow,fill][][110!,fill]"));
-        left.setOpaque(false);
-        JScrollPane events = new JScrollPane(table);
-        events.setBorder(BorderFactory.createEmptyBorder());
-        left.add(events, "wmin 0");
-        count.setName("moons.count");
-        JPanel captions = new JPanel(new MigLayout("insets 6 16 6 16, fillx", "[]push[]"));
-        captions.setOpaque(false);
-        captions.add(picturesTitle);
-        captions.add(count);
-        left.add(captions);
-        JScrollPane below = new JScrollPane(pictures);
-        below.setBorder(BorderFactory.createEmptyBorder());
-        left.add(below, "wmin 0");
-        JPanel right = new JPanel(new MigLayout("insets 0, gap 0, wrap 1, fill", "[grow,fill]", "[grow,fill][110!,fill][]"));
-        right.setOpaque(false);
-        near.setMinimumSize(new Dimension(200, 200));
-        right.add(near, "wmin 0");
-        right.add(wide, "wmin 0, gaptop 1");
-        JPanel instant = new JPanel(new MigLayout("insets 8 12 8 12, gap 8, fillx", "[][grow,fill][]"));
-        instant.setOpaque(false);
-        time.setFont(oblate.workbench.look.Theme.figureFont(-1));
-        instant.add(time);
-        instant.add(slider);
-        instant.add(new JLabel(Words.of("legend")), "newline, span 3");
-        right.add(instant);
-        JSplitPane split = new JSplitPane(JSplitPane.HORIZONTAL_SPLIT, left, right);
+        JSplitPane split = new JSplitPane(JSplitPane.VERTICAL_SPLIT, drawings(), lists());
         split.setBorder(BorderFactory.createEmptyBorder());
-        split.setResizeWeight(0.5);
-        split.setDividerLocation(context.settings().number("divider", 560));
+        split.setResizeWeight(0.55);
+        split.setDividerLocation(context.settings().number("divider", 420));
         split.addPropertyChangeListener(
                 JSplitPane.DIVIDER_LOCATION_PROPERTY,
                 e -> context.settings().keep("divider", split.getDividerLocation()));
         return split;
+    }
+
+    /** The planet near by on the left, all moons with the instant on the right. */
+    private JPanel drawings() {
+        JPanel top = new JPanel(new MigLayout("insets 0, gap 1, fill", "[45%,fill][55%,fill]", "[grow,fill][]"));
+        top.setOpaque(false);
+        top.add(near, "spany 2, wmin 0, hmin 160");
+        top.add(wide, "wmin 0, hmin 60, wrap");
+        JPanel instant = new JPanel(new MigLayout("insets 8 12 8 12, gap 8, fillx", "[][grow,fill]"));
+        instant.setOpaque(false);
+        time.setFont(oblate.workbench.look.Theme.figureFont(-1));
+        instant.add(time);
+        instant.add(slider, "wmin 0");
+        instant.add(new JLabel(Words.of("legend")), "newline, span 2, wmin 0");
+        said.setName("moons.said");
+        instant.add(said, "newline, span 2, wmin 0");
+        top.add(instant, "wmin 0");
+        return top;
+    }
+
+    /** The events on the left, the pictures about the chosen one on the right. */
+    private JPanel lists() {
+        JPanel below = new JPanel(new MigLayout("insets 0, gap 1, fill", "[grow,fill][210!,fill]", "[][grow,fill]"));
+        below.setOpaque(false);
+        count.setName("moons.count");
+        below.add(count, "gapleft 16, gaptop 6, gapbottom 6");
+        below.add(picturesTitle, "gapleft 8, wmin 0, wrap");
+        JScrollPane events = new JScrollPane(table);
+        events.setBorder(BorderFactory.createEmptyBorder());
+        below.add(events, "wmin 0, hmin 80");
+        JScrollPane shown = new JScrollPane(pictures);
+        shown.setBorder(BorderFactory.createEmptyBorder());
+        below.add(shown, "wmin 0");
+        return below;
     }
 
     private void listen() {
@@ -418,11 +426,20 @@ final class MoonsView extends JPanel {
                 : Optional.of(table.events().get(row));
     }
 
+    private static String sentence(MoonEvent event) {
+        String what = Words.of("kind." + event.passage().kind().id());
+        String moon = event.passage().moon().name();
+        return event.words().isEmpty()
+                ? Words.of("said", moon, what)
+                : Words.of("said.notes", moon, what, event.words());
+    }
+
     private void showPictures() {
         Optional<MoonEvent> event = chosen();
         Optional<String> moon = event.map(e -> e.passage().moon().id());
         near.choose(moon);
         wide.choose(moon);
+        said.setText(event.map(MoonsView::sentence).orElse(Words.of("said.choose")));
         List<ArchivedPicture> found = event.map(e -> NearPictures.near(
                         context.shelf().pictures(),
                         planet(),

@@ -34,6 +34,7 @@ import oblate.workbench.look.Theme;
 final class SystemDrawing extends JComponent {
     private static final long serialVersionUID = 1L;
     private static final double SMALLEST_MOON_PX = 3.2;
+    private static final double SCALE_ROOM_PX = 150;
     private static final float[] DASHES = {2.5f, 2.5f};
     private final transient Supplier<Palette> palette;
     private final transient ToDoubleFunction<Scene> reachRadii;
@@ -116,8 +117,11 @@ final class SystemDrawing extends JComponent {
         if (scene.isPresent()) {
             Scene now = scene.get();
             Placement place = placement(now, getWidth(), getHeight());
+            paintMoons(g2, colours, now, place, false);
             paintGlobe(g2, colours, now, place);
-            paintMoons(g2, colours, now, place);
+            paintShadows(g2, now, place);
+            paintMoons(g2, colours, now, place, true);
+            paintNames(g2, colours, now, place);
             if (closeUp) {
                 paintWords(g2, colours, now, place);
             }
@@ -182,33 +186,62 @@ final class SystemDrawing extends JComponent {
         return new Rectangle2D.Double(-far, northFace ? -far : 0, 2 * far, far);
     }
 
-    private void paintMoons(Graphics2D g, Palette colours, Scene now, Placement place) {
-        List<Rectangle2D> taken = new ArrayList<>();
-        g.setFont(Theme.bodyFont(-1));
+    /** Black spots where the moons' shadows fall. */
+    private static void paintShadows(Graphics2D g, Scene now, Placement place) {
+        g.setColor(Color.BLACK);
         for (MoonPlace moon : now.moons()) {
-            moon.shadow().ifPresent(s -> {
-                double d = Math.max(SMALLEST_MOON_PX, sizePx(moon, place));
-                Point2D at = place.toScreen(s.xWestRadii(), s.yNorthRadii());
-                g.setColor(Color.BLACK);
-                g.fill(new Ellipse2D.Double(at.getX() - d / 2, at.getY() - d / 2, d, d));
-                if (closeUp) {
-                    name(g, colours, Words.of("shadow.of", moon.name()), at, d, taken, moon);
-                }
-            });
-        }
-        for (MoonPlace moon : now.moons()) {
-            Point2D at = place.toScreen(moon.xWestRadii(), moon.yNorthRadii());
-            if (at.getX() < -20 || at.getX() > getWidth() + 20 || at.getY() < -20 || at.getY() > getHeight() + 20) {
-                continue;
-            }
-            double d = Math.max(SMALLEST_MOON_PX, sizePx(moon, place));
-            paintMoon(g, colours, moon, new Ellipse2D.Double(at.getX() - d / 2, at.getY() - d / 2, d, d));
-            name(g, colours, words(moon), at, d, taken, moon);
+            moon.shadow()
+                    .ifPresent(s ->
+                            g.fill(circle(place.toScreen(s.xWestRadii(), s.yNorthRadii()), sizePx(moon, place))));
         }
     }
 
+    /** The moons drawn over the globe (in front, or told by dashes to be behind it), or those under it. */
+    private void paintMoons(Graphics2D g, Palette colours, Scene now, Placement place, boolean over) {
+        for (MoonPlace moon : now.moons()) {
+            boolean isOver = moon.zTowardEarthRadii() >= 0 || moon.occulted();
+            if (isOver == over) {
+                paintMoon(g, colours, moon, circle(screen(moon, place), sizePx(moon, place)));
+            }
+        }
+    }
+
+    private void paintNames(Graphics2D g, Palette colours, Scene now, Placement place) {
+        List<Rectangle2D> taken = new ArrayList<>();
+        taken.add(new Rectangle2D.Double(0, getHeight() - 34.0, SCALE_ROOM_PX, 34));
+        Rectangle2D field = new Rectangle2D.Double(0, 0, getWidth(), getHeight());
+        g.setFont(Theme.bodyFont(-1));
+        for (MoonPlace moon : now.moons()) {
+            Point2D at = screen(moon, place);
+            if (field.contains(at)) {
+                g.setColor(isChosen(moon) ? colours.accent() : colours.nightInk());
+                name(g, words(moon), at, sizePx(moon, place), taken);
+            }
+        }
+        if (closeUp) {
+            for (MoonPlace moon : now.moons()) {
+                g.setColor(isChosen(moon) ? colours.accent() : colours.nightInk());
+                moon.shadow()
+                        .ifPresent(s -> name(
+                                g,
+                                Words.of("shadow.of", moon.name()),
+                                place.toScreen(s.xWestRadii(), s.yNorthRadii()),
+                                sizePx(moon, place),
+                                taken));
+            }
+        }
+    }
+
+    private static Point2D screen(MoonPlace moon, Placement place) {
+        return place.toScreen(moon.xWestRadii(), moon.yNorthRadii());
+    }
+
+    private static Ellipse2D circle(Point2D at, double diameterPx) {
+        return new Ellipse2D.Double(at.getX() - diameterPx / 2, at.getY() - diameterPx / 2, diameterPx, diameterPx);
+    }
+
     private static double sizePx(MoonPlace moon, Placement place) {
-        return moon.diameterArcsec() / moon.planetRadiusArcsec() * place.pxPerRadius();
+        return Math.max(SMALLEST_MOON_PX, moon.diameterArcsec() / moon.planetRadiusArcsec() * place.pxPerRadius());
     }
 
     private static String words(MoonPlace moon) {
@@ -247,14 +280,8 @@ final class SystemDrawing extends JComponent {
     }
 
     /** Writes a name beside its moon, where there is room: below, above, right or left; leaves it out in the strip when there is none. */
-    private void name(
-            Graphics2D g,
-            Palette colours,
-            String text,
-            Point2D at,
-            double sizePx,
-            List<Rectangle2D> taken,
-            MoonPlace moon) {
+    private void name(Graphics2D g, String text, Point2D at, double sizePx, List<Rectangle2D> taken) {
+        Color ink = g.getColor();
         FontMetrics metrics = g.getFontMetrics();
         double w = metrics.stringWidth(text);
         double h = metrics.getAscent() + metrics.getDescent();
@@ -279,7 +306,7 @@ final class SystemDrawing extends JComponent {
                 taken.add(box);
                 g.setColor(new Color(0, 0, 0, 150));
                 g.fill(new Rectangle2D.Double(x - 2, corner[1], w + 4, h));
-                g.setColor(isChosen(moon) ? colours.accent() : colours.nightInk());
+                g.setColor(ink);
                 g.drawString(text, (float) x, (float) (corner[1] + metrics.getAscent()));
                 return;
             }
