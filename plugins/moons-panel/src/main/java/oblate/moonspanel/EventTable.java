@@ -23,7 +23,7 @@ final class EventTable extends JTable {
         "column.kind", "column.moon", "column.begin", "column.mid", "column.end", "column.sigma", "column.altitude",
         "column.sun", "column.notes"
     };
-    private static final int[] WIDTHS = {96, 92, 128, 86, 86, 42, 92, 92, 240};
+    private static final int[] WIDTHS = {90, 86, 126, 82, 82, 40, 86, 86, 240};
     private static final int FIRST_FIGURE = 2;
     private static final int NOTES = 8;
     private final transient Supplier<Palette> palette;

@@ -7,6 +7,7 @@ import java.time.Clock;
 import java.time.DateTimeException;
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import javax.swing.BorderFactory;
 import javax.swing.JButton;
@@ -427,7 +428,7 @@ final class MoonsView extends JPanel {
     }
 
     private static String sentence(MoonEvent event) {
-        String what = Words.of("kind." + event.passage().kind().id());
+        String what = Words.of("kind." + event.passage().kind().id()).toLowerCase(Locale.ROOT);
         String moon = event.passage().moon().name();
         return event.words().isEmpty()
                 ? Words.of("said", moon, what)

@@ -27,6 +27,7 @@ import oblate.sky.MoonPlace;
 import oblate.sky.RingAspect;
 import oblate.sky.Rings;
 import oblate.workbench.look.Figures;
+import oblate.workbench.look.Ink;
 import oblate.workbench.look.Palette;
 import oblate.workbench.look.Theme;
 
@@ -34,6 +35,8 @@ import oblate.workbench.look.Theme;
 final class SystemDrawing extends JComponent {
     private static final long serialVersionUID = 1L;
     private static final double SMALLEST_MOON_PX = 3.2;
+    private static final double LETTER_RADII = 1.22;
+    private static final double LETTER_RINGS_RADII = 2.42;
     private static final double SCALE_ROOM_PX = 150;
     private static final float[] DASHES = {2.5f, 2.5f};
     private final transient Supplier<Palette> palette;
@@ -214,13 +217,13 @@ final class SystemDrawing extends JComponent {
         for (MoonPlace moon : now.moons()) {
             Point2D at = screen(moon, place);
             if (field.contains(at)) {
-                g.setColor(isChosen(moon) ? colours.accent() : colours.nightInk());
+                g.setColor(isChosen(moon) ? colours.of(Ink.CHOSEN) : colours.nightInk());
                 name(g, words(moon), at, sizePx(moon, place), taken);
             }
         }
         if (closeUp) {
             for (MoonPlace moon : now.moons()) {
-                g.setColor(isChosen(moon) ? colours.accent() : colours.nightInk());
+                g.setColor(isChosen(moon) ? colours.of(Ink.CHOSEN) : colours.nightInk());
                 moon.shadow()
                         .ifPresent(s -> name(
                                 g,
@@ -252,7 +255,7 @@ final class SystemDrawing extends JComponent {
     }
 
     private void paintMoon(Graphics2D g, Palette colours, MoonPlace moon, Ellipse2D circle) {
-        Color ink = isChosen(moon) ? colours.accent() : colours.nightInk();
+        Color ink = isChosen(moon) ? colours.of(Ink.CHOSEN) : colours.nightInk();
         boolean hidden = moon.occulted() || moon.eclipsed();
         if (hidden) {
             g.setColor(moon.occulted() ? colours.night() : mixed(ink, colours.night(), 0.6));
@@ -320,8 +323,9 @@ final class SystemDrawing extends JComponent {
         String sense = facing + ", " + Words.of(mirrored ? "sense.mirrored" : "sense.sky");
         g.drawString(sense, 10, 8 + metrics.getAscent());
         paintPole(g, now, place);
-        paintDirection(g, Words.of("compass.north"), place, 0);
-        paintDirection(g, Words.of("compass.west"), place, -90);
+        boolean ringed = rings(now).isPresent();
+        paintDirection(g, Words.of("compass.north"), place, 0, LETTER_RADII);
+        paintDirection(g, Words.of("compass.west"), place, -90, ringed ? LETTER_RINGS_RADII : LETTER_RADII);
     }
 
     /** Short strokes at the poles, along the spin axis. */
@@ -339,12 +343,12 @@ final class SystemDrawing extends JComponent {
     }
 
     /** N over the planet's north pole, W where the planet's features go. */
-    private static void paintDirection(Graphics2D g, String letter, Placement place, double fromPoleDeg) {
+    private static void paintDirection(Graphics2D g, String letter, Placement place, double fromPoleDeg, double radii) {
         Font font = Theme.headFont(-1);
         g.setFont(font);
         FontMetrics metrics = g.getFontMetrics();
         Point2D d = place.direction(fromPoleDeg);
-        double far = 1.22 * place.pxPerRadius();
+        double far = radii * place.pxPerRadius();
         g.drawString(
                 letter,
                 (float) (place.centreXPx() + far * d.getX() - metrics.stringWidth(letter) / 2.0),
