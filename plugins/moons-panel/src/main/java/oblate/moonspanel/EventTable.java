@@ -20,8 +20,15 @@ import oblate.workbench.look.Theme;
 final class EventTable extends JTable {
     private static final long serialVersionUID = 1L;
     private static final String[] KEYS = {
-        "column.kind", "column.moon", "column.begin", "column.mid", "column.end", "column.sigma", "column.altitude",
-        "column.sun", "column.notes"
+        "column.kind",
+        "column.moon",
+        "column.begin",
+        "column.mid",
+        "column.end",
+        "column.sigma",
+        "column.altitude",
+        "column.sun",
+        "column.notes"
     };
     private static final int[] WIDTHS = {90, 86, 126, 82, 82, 40, 86, 86, 240};
     private static final int FIRST_FIGURE = 2;

@@ -126,7 +126,8 @@ final class FactsColumn extends JPanel {
         fill(planet, facts.planet());
         fill(smear, facts.smear());
         fill(crossing, facts.crossing());
-        siteSection.setTitle(siteName.map(n -> Words.of("section.site.named", n)).orElseGet(() -> Words.of("section.site")));
+        siteSection.setTitle(
+                siteName.map(n -> Words.of("section.site.named", n)).orElseGet(() -> Words.of("section.site")));
         if (siteName.isPresent()) {
             FactList list = list(facts.site());
             facts.caution().ifPresent(list::alarm);

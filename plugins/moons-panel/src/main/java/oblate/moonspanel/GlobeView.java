@@ -49,19 +49,19 @@ final class GlobeView {
 
     /** The edge of the globe. */
     Shape outline() {
-        double ratio = disc.planet().globe().figure().apparentAxisRatio(disc.subEarth().latCentricDeg());
+        double ratio =
+                disc.planet().globe().figure().apparentAxisRatio(disc.subEarth().latCentricDeg());
         return new Ellipse2D.Double(-1, -ratio, 2, 2 * ratio);
     }
 
     /** A place of the globe, when it is on the side turned to the Earth. */
     Optional<Point2D> place(double iauLonDeg, double latGraphicDeg) {
         double latRad = Math.toRadians(disc.planet().globe().figure().centricFromGraphicDeg(latGraphicDeg));
-        // The graphic latitude is the direction of the normal; on the unit sphere its tangent is that of the centric one over the ratio of axes.
+        // The graphic latitude is the direction of the normal; on the unit sphere its tangent is that of the centric
+        // one over the ratio of axes.
         double onSphere = Math.atan2(Math.sin(latRad) / polarRatio, Math.cos(latRad));
         double east = eastOfMeridianRad(iauLonDeg);
-        double[] p = {
-            Math.cos(onSphere) * Math.cos(east), Math.cos(onSphere) * Math.sin(east), Math.sin(onSphere)
-        };
+        double[] p = {Math.cos(onSphere) * Math.cos(east), Math.cos(onSphere) * Math.sin(east), Math.sin(onSphere)};
         return dot(p, earth) < 0 ? Optional.empty() : Optional.of(flat(p));
     }
 

@@ -32,7 +32,8 @@ import oblate.workbench.pictures.SystemLabel;
  * @param crossing next crossing of a longitude
  * @param caution a word of warning about the Sun
  */
-record InstantFacts(List<Line> planet, List<Line> site, List<Line> smear, List<Line> crossing, Optional<String> caution) {
+record InstantFacts(
+        List<Line> planet, List<Line> site, List<Line> smear, List<Line> crossing, Optional<String> caution) {
     private static final double CROSSING_TURNS = 1.2;
     private static final double DAY_S = 86_400;
 
@@ -73,7 +74,8 @@ record InstantFacts(List<Line> planet, List<Line> site, List<Line> smear, List<L
         List<Line> lines = new ArrayList<>();
         for (RotationSystem system : disc.planet().globe().systems()) {
             lines.add(new Line(
-                    Words.of("fact.cm", SystemLabel.brief(system)), Figures.longitude(disc.centralMeridianDeg(system))));
+                    Words.of("fact.cm", SystemLabel.brief(system)),
+                    Figures.longitude(disc.centralMeridianDeg(system))));
         }
         lines.add(new Line(
                 Words.of("fact.diameter"),
@@ -90,7 +92,8 @@ record InstantFacts(List<Line> planet, List<Line> site, List<Line> smear, List<L
         lines.add(new Line(Words.of("fact.azimuth"), Figures.fixed(view.azimuthDeg(), 1) + "°"));
         lines.add(new Line(
                 Words.of("fact.sun"),
-                Figures.fixed(view.sunAltitudeDeg(), 1) + "°, " + view.twilight().word()));
+                Figures.fixed(view.sunAltitudeDeg(), 1) + "°, "
+                        + view.twilight().word()));
     }
 
     private static void course(List<Line> lines, Question q, GroundSky ground) {
@@ -119,8 +122,8 @@ record InstantFacts(List<Line> planet, List<Line> site, List<Line> smear, List<L
 
     private static List<Line> smear(Sky sky, Question q, ApparentDisc disc) {
         double lat = disc.subEarth().latGraphicDeg();
-        RotationSmear smear = RotationSmear.at(
-                sky, q.wish().planet(), q.wish().planet().customarySystem(lat), q.time(), lat);
+        RotationSmear smear =
+                RotationSmear.at(sky, q.wish().planet(), q.wish().planet().customarySystem(lat), q.time(), lat);
         return List.of(
                 new Line(Words.of("fact.turn"), Figures.fixed(smear.turnedDeg(q.captureS()), 2) + "°"),
                 new Line(

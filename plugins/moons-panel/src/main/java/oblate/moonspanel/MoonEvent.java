@@ -22,16 +22,15 @@ import oblate.sky.event.Passage;
  * @param end the same at its last touch
  * @param hindrance why nothing of it can be seen; none when something can
  */
-record MoonEvent(
-        Passage passage, Optional<GroundView> begin, Optional<GroundView> end, Optional<Hindrance> hindrance) {
+record MoonEvent(Passage passage, Optional<GroundView> begin, Optional<GroundView> end, Optional<Hindrance> hindrance) {
     /** Planet higher than this counts as up (deg). */
     static final double LOWEST_PLANET_DEG = 5;
     /** Sun lower than this counts as dark (deg). */
     static final double HIGHEST_SUN_DEG = -6;
 
     private static final int STEPS = 8;
-    private static final Set<EventNote> WHOLLY = Set.of(
-            EventNote.WHOLLY_BEHIND_PLANET, EventNote.WHOLLY_IN_SHADOW, EventNote.WHOLLY_ON_FAR_SIDE);
+    private static final Set<EventNote> WHOLLY =
+            Set.of(EventNote.WHOLLY_BEHIND_PLANET, EventNote.WHOLLY_IN_SHADOW, EventNote.WHOLLY_ON_FAR_SIDE);
     private static final Set<EventNote> BEGIN_HIDDEN =
             Set.of(EventNote.BEGINS_BEHIND_PLANET, EventNote.BEGINS_IN_SHADOW, EventNote.BEGINS_ON_FAR_SIDE);
     private static final Set<EventNote> END_HIDDEN =
@@ -73,14 +72,11 @@ record MoonEvent(
         List<GroundView> views = moments.stream()
                 .map(t -> ground.get().view(passage.planet(), t))
                 .toList();
-        if (views.stream()
-                .anyMatch(v -> v.altitudeDeg() > LOWEST_PLANET_DEG && v.sunAltitudeDeg() < HIGHEST_SUN_DEG)) {
+        if (views.stream().anyMatch(v -> v.altitudeDeg() > LOWEST_PLANET_DEG && v.sunAltitudeDeg() < HIGHEST_SUN_DEG)) {
             return Optional.empty();
         }
         return Optional.of(
-                views.stream().anyMatch(v -> v.altitudeDeg() > LOWEST_PLANET_DEG)
-                        ? Hindrance.DAYLIGHT
-                        : Hindrance.LOW);
+                views.stream().anyMatch(v -> v.altitudeDeg() > LOWEST_PLANET_DEG) ? Hindrance.DAYLIGHT : Hindrance.LOW);
     }
 
     /** When there is something to see, were the planet up: all along for what happens before the disc, at the ends for what happens behind. */
@@ -106,12 +102,16 @@ record MoonEvent(
 
     /** First touch, the middle where there is none. */
     static UtcTime begin(Passage passage) {
-        return passage.contact(ContactKind.T1).map(Contact::time).orElse(passage.mid().time());
+        return passage.contact(ContactKind.T1)
+                .map(Contact::time)
+                .orElse(passage.mid().time());
     }
 
     /** Last touch, the middle where there is none. */
     static UtcTime end(Passage passage) {
-        return passage.contact(ContactKind.T4).map(Contact::time).orElse(passage.mid().time());
+        return passage.contact(ContactKind.T4)
+                .map(Contact::time)
+                .orElse(passage.mid().time());
     }
 
     /** The moment that shows it best: the middle of what is before the disc, the seen end of what is behind. */

@@ -158,7 +158,8 @@ final class MoonsView extends JPanel {
         button.setName(direction < 0 ? "moons.before" : "moons.after");
         button.setToolTipText(Words.of(direction < 0 ? "before.tip" : "after.tip"));
         button.getAccessibleContext().setAccessibleName(button.getToolTipText());
-        button.addActionListener(e -> goTo(evening.plusDays((long) direction * stretch().days())));
+        button.addActionListener(
+                e -> goTo(evening.plusDays((long) direction * stretch().days())));
         return button;
     }
 
@@ -167,9 +168,8 @@ final class MoonsView extends JPanel {
         split.setBorder(BorderFactory.createEmptyBorder());
         split.setResizeWeight(0.55);
         split.setDividerLocation(context.settings().number("divider", 420));
-        split.addPropertyChangeListener(
-                JSplitPane.DIVIDER_LOCATION_PROPERTY,
-                e -> context.settings().keep("divider", split.getDividerLocation()));
+        split.addPropertyChangeListener(JSplitPane.DIVIDER_LOCATION_PROPERTY, e -> context.settings()
+                .keep("divider", split.getDividerLocation()));
         return split;
     }
 
@@ -259,7 +259,8 @@ final class MoonsView extends JPanel {
         sites.removeAllItems();
         sites.addItem(Words.of("site.earth"));
         known.forEach(s -> sites.addItem(s.name()));
-        String wish = context.settings().text("site", known.isEmpty() ? "" : known.get(0).name());
+        String wish = context.settings()
+                .text("site", known.isEmpty() ? "" : known.get(0).name());
         known.stream().filter(s -> s.name().equals(wish)).findFirst().ifPresent(s -> sites.setSelectedItem(s.name()));
         filling = false;
         takePicture(anchor());
@@ -285,7 +286,9 @@ final class MoonsView extends JPanel {
                     .filter(m -> p.planetId().equals(Optional.of(m.id())))
                     .findFirst()
                     .ifPresent(m -> planets.setSelectedItem(m.label()));
-            p.site().filter(s -> known.stream().anyMatch(k -> k.name().equals(s))).ifPresent(sites::setSelectedItem);
+            p.site()
+                    .filter(s -> known.stream().anyMatch(k -> k.name().equals(s)))
+                    .ifPresent(sites::setSelectedItem);
             filling = false;
             evening = Stretch.eveningOf(at, site());
         });

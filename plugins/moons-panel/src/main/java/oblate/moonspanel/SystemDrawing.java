@@ -194,8 +194,8 @@ final class SystemDrawing extends JComponent {
         g.setColor(Color.BLACK);
         for (MoonPlace moon : now.moons()) {
             moon.shadow()
-                    .ifPresent(s ->
-                            g.fill(circle(place.toScreen(s.xWestRadii(), s.yNorthRadii()), sizePx(moon, place))));
+                    .ifPresent(
+                            s -> g.fill(circle(place.toScreen(s.xWestRadii(), s.yNorthRadii()), sizePx(moon, place))));
         }
     }
 
@@ -349,10 +349,8 @@ final class SystemDrawing extends JComponent {
         FontMetrics metrics = g.getFontMetrics();
         Point2D d = place.direction(fromPoleDeg);
         double far = radii * place.pxPerRadius();
-        g.drawString(
-                letter,
-                (float) (place.centreXPx() + far * d.getX() - metrics.stringWidth(letter) / 2.0),
-                (float) (place.centreYPx() + far * d.getY() + metrics.getAscent() / 2.0 - 1));
+        g.drawString(letter, (float) (place.centreXPx() + far * d.getX() - metrics.stringWidth(letter) / 2.0), (float)
+                (place.centreYPx() + far * d.getY() + metrics.getAscent() / 2.0 - 1));
     }
 
     private void paintScale(Graphics2D g, Palette colours, Scene now, Placement place) {

@@ -64,9 +64,8 @@ class EventFinderTest {
             if (low && behind) {
                 assertThat(event.hindrance()).isPresent();
             }
-            event.hindrance()
-                    .filter(h -> h != MoonEvent.Hindrance.HIDDEN)
-                    .ifPresent(h -> assertThat(event.words()).startsWith(h.words()));
+            event.hindrance().filter(h -> h != MoonEvent.Hindrance.HIDDEN).ifPresent(h -> assertThat(event.words())
+                    .startsWith(h.words()));
         }
         assertThat(events.stream().map(MoonEvent::hindrance).distinct().count()).isGreaterThan(1);
     }
@@ -96,8 +95,8 @@ class EventFinderTest {
                 return true;
             }
         };
-        Wish wish = new Wish(
-                jupiter, Optional.empty(), Stretch.MONTH.from(LocalDate.of(2031, 3, 24), Optional.empty()));
+        Wish wish =
+                new Wish(jupiter, Optional.empty(), Stretch.MONTH.from(LocalDate.of(2031, 3, 24), Optional.empty()));
         assertThat(new EventFinder(sky).find(wish, stopped)).isEmpty();
     }
 }

@@ -51,17 +51,18 @@ class GeometryTest {
             double pxPerArcsec = PX / row.number("planet_radius_arcsec");
             double east = row.number("dra_cosdec_arcsec") * pxPerArcsec;
             double north = row.number("ddec_arcsec") * pxPerArcsec;
-            // 0.06 arcsec for orbit and series; and offsets in radii are lengths in space, those in arcsec angles, in which a near moon stands wider.
+            // 0.06 arcsec for orbit and series; and offsets in radii are lengths in space, those in arcsec angles, in
+            // which a near moon stands wider.
             double depth = (Math.abs(row.number("z_toward_earth_radii")) + 1)
                     * Math.toRadians(row.number("planet_radius_arcsec") / 3600);
             double bound = 0.06 * pxPerArcsec + depth * Math.hypot(east, north);
             for (boolean mirrored : new boolean[] {false, true}) {
-                Point2D up = placement(scene, Facing.SKY_NORTH_UP, mirrored)
-                        .toScreen(moon.xWestRadii(), moon.yNorthRadii());
+                Point2D up =
+                        placement(scene, Facing.SKY_NORTH_UP, mirrored).toScreen(moon.xWestRadii(), moon.yNorthRadii());
                 assertThat(up.getX()).as(row.toString()).isCloseTo(mirrored ? east : -east, within(bound));
                 assertThat(up.getY()).as(row.toString()).isCloseTo(-north, within(bound));
-                Point2D down = placement(scene, Facing.SKY_SOUTH_UP, mirrored)
-                        .toScreen(moon.xWestRadii(), moon.yNorthRadii());
+                Point2D down =
+                        placement(scene, Facing.SKY_SOUTH_UP, mirrored).toScreen(moon.xWestRadii(), moon.yNorthRadii());
                 assertThat(down.getX()).isCloseTo(-up.getX(), within(1e-6));
                 assertThat(down.getY()).isCloseTo(-up.getY(), within(1e-6));
             }

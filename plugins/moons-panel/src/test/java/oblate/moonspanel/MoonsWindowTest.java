@@ -50,7 +50,8 @@ class MoonsWindowTest {
     @BeforeEach
     void needADisplay() {
         if (GraphicsEnvironment.isHeadless()) {
-            fail("The window tests need a display: run under xvfb-run -a, or leave them out with -DexcludedTags=window");
+            fail(
+                    "The window tests need a display: run under xvfb-run -a, or leave them out with -DexcludedTags=window");
         }
         FailOnThreadViolationRepaintManager.install();
         plugins = PluginHost.bundledOnly();
@@ -95,7 +96,8 @@ class MoonsWindowTest {
         JTable table = (JTable) window.find("moons.events");
         return PanelWindow.ask(() -> {
             for (int row = 0; row < table.getRowCount(); row++) {
-                if (table.getValueAt(row, 0).equals(kind) && table.getValueAt(row, 1).equals(moon)) {
+                if (table.getValueAt(row, 0).equals(kind)
+                        && table.getValueAt(row, 1).equals(moon)) {
                     return row;
                 }
             }
@@ -113,8 +115,7 @@ class MoonsWindowTest {
     private void fileAPicture() throws IOException {
         Path file = folder.resolve("20270922T150000Z.png");
         ImageIO.write(new BufferedImage(64, 64, BufferedImage.TYPE_INT_RGB), "png", file.toFile());
-        WorkbenchContext context =
-                PanelWindow.context(folder.resolve("archive"), folder.resolve("settings"), plugins);
+        WorkbenchContext context = PanelWindow.context(folder.resolve("archive"), folder.resolve("settings"), plugins);
         try (var archive = context.archive()) {
             archive.keepSite(new Site("Field", -35, 149, 10, Optional.empty()));
             FilingFacts facts = new FilingFacts(
@@ -168,7 +169,8 @@ class MoonsWindowTest {
                 .isEqualTo("Field");
         choose(rowOf("Transit", "Ganymede"));
         JList<?> pictures = (JList<?>) window.find("moons.pictures");
-        assertThat(PanelWindow.<Integer>ask(() -> pictures.getModel().getSize())).isEqualTo(1);
+        assertThat(PanelWindow.<Integer>ask(() -> pictures.getModel().getSize()))
+                .isEqualTo(1);
         PanelWindow.act(() -> {
             pictures.setSelectedIndex(0);
             pictures.dispatchEvent(
@@ -191,8 +193,7 @@ class MoonsWindowTest {
             window.settle();
             Component near = window.find("moons.near");
             BufferedImage image = PanelWindow.ask(() -> {
-                BufferedImage drawn =
-                        new BufferedImage(near.getWidth(), near.getHeight(), BufferedImage.TYPE_INT_RGB);
+                BufferedImage drawn = new BufferedImage(near.getWidth(), near.getHeight(), BufferedImage.TYPE_INT_RGB);
                 near.paint(drawn.getGraphics());
                 return drawn;
             });

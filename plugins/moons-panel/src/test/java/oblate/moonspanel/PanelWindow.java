@@ -68,7 +68,7 @@ final class PanelWindow implements AutoCloseable {
                 "Oblate 0.1.0");
     }
 
-    /** Writes the picture of the guide: archive folder, output file, theme, and perhaps planet and date. */
+    /** Writes the picture of the guide: archive folder, output file, theme, and perhaps planet, date, and event ("Shadow Io"). */
     public static void main(String[] args) throws IOException {
         Path out = Path.of(args[1]);
         try (PanelWindow window = new PanelWindow(
@@ -91,11 +91,18 @@ final class PanelWindow implements AutoCloseable {
                 window.settle();
             }
             JTable table = (JTable) window.find("moons.events");
-            int row = args.length > 5 ? Integer.parseInt(args[5]) : 1;
+            int row = args.length > 5 ? rowOf(table, args[5]) : 0;
             act(() -> table.setRowSelectionInterval(row, row));
             window.settle();
             ImageIO.write(window.picture(), "png", out.toFile());
         }
+    }
+
+    private static int rowOf(JTable table, String kindAndMoon) {
+        return ask(() -> java.util.stream.IntStream.range(0, table.getRowCount())
+                .filter(r -> kindAndMoon.equals(table.getValueAt(r, 0) + " " + table.getValueAt(r, 1)))
+                .findFirst()
+                .orElseThrow());
     }
 
     Workbench workbench() {
@@ -169,7 +176,8 @@ final class PanelWindow implements AutoCloseable {
             Component pane = workbench.frame().getRootPane();
             BufferedImage image = new BufferedImage(pane.getWidth(), pane.getHeight(), BufferedImage.TYPE_INT_RGB);
             Graphics2D g = image.createGraphics();
-            pane.printAll(g);
+            // not printAll: a table that is printed leaves its selection out
+            pane.paint(g);
             g.dispose();
             return image;
         });
