@@ -41,7 +41,6 @@ final class MoonsView extends JPanel {
     private static final int SLIDER_S = 30;
 
     private final transient PanelContext context;
-    private final transient Clock clock;
     private final JComboBox<String> planets = new JComboBox<>();
     private final JComboBox<String> sites = new JComboBox<>();
     private final JComboBox<Stretch> stretches = new JComboBox<>(Stretch.values());
@@ -73,7 +72,6 @@ final class MoonsView extends JPanel {
     MoonsView(PanelContext context, Clock clock) {
         super(new BorderLayout());
         this.context = context;
-        this.clock = clock;
         setOpaque(false);
         setName("moons.view");
         table = new EventTable(context::palette);

@@ -30,7 +30,7 @@ final class CsvRows {
                     .lines()
                     .filter(l -> !l.startsWith("#") && !l.isBlank())
                     .toList();
-            String[] columns = lines.get(0).split(",");
+            String[] columns = lines.get(0).split(",", -1);
             return lines.stream()
                     .skip(1)
                     .map(line -> {

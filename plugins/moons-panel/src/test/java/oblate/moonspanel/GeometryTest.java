@@ -51,11 +51,13 @@ class GeometryTest {
             double pxPerArcsec = PX / row.number("planet_radius_arcsec");
             double east = row.number("dra_cosdec_arcsec") * pxPerArcsec;
             double north = row.number("ddec_arcsec") * pxPerArcsec;
-            // 0.06 arcsec for orbit and series; and offsets in radii are lengths in space, those in arcsec angles, in
-            // which a near moon stands wider.
+            // 0.06 arcsec for orbit and series. Offsets in radii are lengths in space, those in arcsec angles, in which a near moon stands wider;
+            // and circles of declination are bent: by half the square of the offset times the tangent of the declination, here up to 24 degrees.
+            double arcsec = Math.hypot(row.number("dra_cosdec_arcsec"), row.number("ddec_arcsec"));
             double depth = (Math.abs(row.number("z_toward_earth_radii")) + 1)
                     * Math.toRadians(row.number("planet_radius_arcsec") / 3600);
-            double bound = 0.06 * pxPerArcsec + depth * Math.hypot(east, north);
+            double bend = Math.toRadians(arcsec / 3600) * Math.tan(Math.toRadians(24));
+            double bound = (0.06 + (depth + bend) * arcsec) * pxPerArcsec;
             for (boolean mirrored : new boolean[] {false, true}) {
                 Point2D up =
                         placement(scene, Facing.SKY_NORTH_UP, mirrored).toScreen(moon.xWestRadii(), moon.yNorthRadii());
