@@ -51,8 +51,10 @@ class GeometryTest {
             double pxPerArcsec = PX / row.number("planet_radius_arcsec");
             double east = row.number("dra_cosdec_arcsec") * pxPerArcsec;
             double north = row.number("ddec_arcsec") * pxPerArcsec;
-            // 0.06 arcsec for orbit and series. Offsets in radii are lengths in space, those in arcsec angles, in which a near moon stands wider;
-            // and circles of declination are bent: by half the square of the offset times the tangent of the declination, here up to 24 degrees.
+            // 0.06 arcsec for orbit and series. Offsets in radii are lengths in space, those in arcsec angles, in which
+            // a near moon stands wider;
+            // and circles of declination are bent: by half the square of the offset times the tangent of the
+            // declination, here up to 24 degrees.
             double arcsec = Math.hypot(row.number("dra_cosdec_arcsec"), row.number("ddec_arcsec"));
             double depth = (Math.abs(row.number("z_toward_earth_radii")) + 1)
                     * Math.toRadians(row.number("planet_radius_arcsec") / 3600);
