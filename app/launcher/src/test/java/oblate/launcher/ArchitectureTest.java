@@ -85,14 +85,23 @@ class ArchitectureTest {
                 .resideInAnyPackage(LINE.stream().map(s -> "oblate." + s + "..").toArray(String[]::new))
                 .should()
                 .onlyDependOnClassesThat(not(resideInAnyPackage(
-                        "oblate.planet..", "oblate.format..", "oblate.tables..", "oblate.chartpanel..", "oblate.moonspanel..")))
+                        "oblate.planet..",
+                        "oblate.format..",
+                        "oblate.tables..",
+                        "oblate.chartpanel..",
+                        "oblate.moonspanel..")))
                 .check(PROGRAM);
         noClasses()
                 .that()
                 .resideInAnyPackage("oblate.command..", "oblate.workbench..")
                 .should()
                 .dependOnClassesThat()
-                .resideInAnyPackage("oblate.planet..", "oblate.format..", "oblate.tables..", "oblate.chartpanel..", "oblate.moonspanel..")
+                .resideInAnyPackage(
+                        "oblate.planet..",
+                        "oblate.format..",
+                        "oblate.tables..",
+                        "oblate.chartpanel..",
+                        "oblate.moonspanel..")
                 .check(PROGRAM);
     }
 
