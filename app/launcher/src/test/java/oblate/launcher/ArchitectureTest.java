@@ -27,7 +27,7 @@ class ArchitectureTest {
     /** The line of stages; base stands below all of them. */
     private static final List<String> LINE = List.of("base", "sky", "image", "disc", "archive", "drift", "report");
 
-    private static final String[] PANELS = {"oblate.workbench..", "oblate.chartpanel.."};
+    private static final String[] PANELS = {"oblate.workbench..", "oblate.chartpanel..", "oblate.moonspanel.."};
 
     @Test
     void theWholeProgramWasLookedAt() {
@@ -45,6 +45,7 @@ class ArchitectureTest {
                 "oblate.launcher.Main",
                 "oblate.planet.jupiter.Jupiter",
                 "oblate.chartpanel.ChartPanel",
+                "oblate.moonspanel.MoonsPanel",
                 "oblate.sample.SampleSeason")) {
             assertThat(PROGRAM.contain(known)).as(known).isTrue();
         }
@@ -84,14 +85,23 @@ class ArchitectureTest {
                 .resideInAnyPackage(LINE.stream().map(s -> "oblate." + s + "..").toArray(String[]::new))
                 .should()
                 .onlyDependOnClassesThat(not(resideInAnyPackage(
-                        "oblate.planet..", "oblate.format..", "oblate.tables..", "oblate.chartpanel..")))
+                        "oblate.planet..",
+                        "oblate.format..",
+                        "oblate.tables..",
+                        "oblate.chartpanel..",
+                        "oblate.moonspanel..")))
                 .check(PROGRAM);
         noClasses()
                 .that()
                 .resideInAnyPackage("oblate.command..", "oblate.workbench..")
                 .should()
                 .dependOnClassesThat()
-                .resideInAnyPackage("oblate.planet..", "oblate.format..", "oblate.tables..", "oblate.chartpanel..")
+                .resideInAnyPackage(
+                        "oblate.planet..",
+                        "oblate.format..",
+                        "oblate.tables..",
+                        "oblate.chartpanel..",
+                        "oblate.moonspanel..")
                 .check(PROGRAM);
     }
 

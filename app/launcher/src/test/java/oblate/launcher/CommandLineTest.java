@@ -138,6 +138,7 @@ class CommandLineTest {
                         "planet neptune",
                         "picture format fits",
                         "report format csv",
-                        "panel longitude-date");
+                        "panel longitude-date",
+                        "panel moons");
     }
 }

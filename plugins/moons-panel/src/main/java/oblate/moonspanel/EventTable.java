@@ -1,0 +1,151 @@
+/* SPDX-License-Identifier: Apache-2.0 */
+package oblate.moonspanel;
+
+import java.awt.Color;
+import java.awt.Component;
+import java.util.List;
+import java.util.function.Supplier;
+import javax.swing.JTable;
+import javax.swing.ListSelectionModel;
+import javax.swing.SwingConstants;
+import javax.swing.table.AbstractTableModel;
+import javax.swing.table.DefaultTableCellRenderer;
+import oblate.sky.GroundView;
+import oblate.sky.UtcTime;
+import oblate.workbench.look.Figures;
+import oblate.workbench.look.Palette;
+import oblate.workbench.look.Theme;
+
+/** The events of the span, one a row; those that cannot be seen are dimmed and say why. */
+final class EventTable extends JTable {
+    private static final long serialVersionUID = 1L;
+    private static final String[] KEYS = {
+        "column.kind",
+        "column.moon",
+        "column.begin",
+        "column.mid",
+        "column.end",
+        "column.sigma",
+        "column.altitude",
+        "column.sun",
+        "column.notes"
+    };
+    private static final int[] WIDTHS = {90, 86, 126, 82, 82, 40, 86, 86, 240};
+    private static final int FIRST_FIGURE = 2;
+    private static final int NOTES = 8;
+    private final transient Supplier<Palette> palette;
+    private final Rows rows;
+
+    EventTable(Supplier<Palette> palette) {
+        super(new Rows());
+        this.palette = palette;
+        rows = (Rows) getModel();
+        setName("moons.events");
+        getAccessibleContext().setAccessibleName(Words.of("events.name"));
+        setSelectionMode(ListSelectionModel.SINGLE_SELECTION);
+        setShowGrid(false);
+        setRowHeight(24);
+        setFillsViewportHeight(true);
+        setAutoResizeMode(AUTO_RESIZE_LAST_COLUMN);
+        getTableHeader().setReorderingAllowed(false);
+        for (int i = 0; i < KEYS.length; i++) {
+            boolean figure = i >= FIRST_FIGURE && i < NOTES;
+            getColumnModel().getColumn(i).setCellRenderer(new Cell(figure));
+            getColumnModel().getColumn(i).setPreferredWidth(WIDTHS[i]);
+            getColumnModel().getColumn(i).setMinWidth(i == NOTES ? WIDTHS[i] / 3 : WIDTHS[i]);
+        }
+    }
+
+    void show(List<MoonEvent> events) {
+        rows.events = List.copyOf(events);
+        rows.fireTableDataChanged();
+    }
+
+    List<MoonEvent> events() {
+        return rows.events;
+    }
+
+    /** Paints one value. */
+    private final class Cell extends DefaultTableCellRenderer {
+        private static final long serialVersionUID = 1L;
+        private final boolean figure;
+
+        Cell(boolean figure) {
+            this.figure = figure;
+            setHorizontalAlignment(figure ? SwingConstants.RIGHT : SwingConstants.LEFT);
+        }
+
+        @Override
+        public Component getTableCellRendererComponent(
+                JTable table, Object value, boolean isSelected, boolean hasFocus, int row, int column) {
+            super.getTableCellRendererComponent(table, value, isSelected, false, row, column);
+            setFont(figure ? Theme.figureFont(-1) : Theme.bodyFont(0));
+            MoonEvent event = rows.events.get(row);
+            if (!isSelected) {
+                Palette colours = palette.get();
+                setForeground(event.hindrance().isPresent() ? dimmed(colours) : colours.ink());
+            }
+            setToolTipText(event.words().isEmpty() ? null : event.words());
+            return this;
+        }
+
+        private Color dimmed(Palette colours) {
+            return colours.quietInk();
+        }
+    }
+
+    /** The rows. */
+    private static final class Rows extends AbstractTableModel {
+        private static final long serialVersionUID = 1L;
+        private transient List<MoonEvent> events = List.of();
+
+        @Override
+        public int getRowCount() {
+            return events.size();
+        }
+
+        @Override
+        public int getColumnCount() {
+            return KEYS.length;
+        }
+
+        @Override
+        public String getColumnName(int column) {
+            return Words.of(KEYS[column]);
+        }
+
+        @Override
+        public Object getValueAt(int row, int column) {
+            MoonEvent event = events.get(row);
+            return switch (column) {
+                case 0 -> Words.of("kind." + event.passage().kind().id());
+                case 1 -> event.passage().moon().name();
+                case 2 -> day(MoonEvent.begin(event.passage()));
+                case 3 -> clock(event.passage().mid().time());
+                case 4 -> clock(MoonEvent.end(event.passage()));
+                case 5 -> event.passage().sigmaS().map(s -> Figures.fixed(s, 0)).orElse("–");
+                case 6 -> pair(event, GroundView::altitudeDeg);
+                case 7 -> pair(event, GroundView::sunAltitudeDeg);
+                default -> event.words();
+            };
+        }
+
+        private static String day(UtcTime time) {
+            String iso = time.iso(0);
+            return iso.substring(iso.indexOf('-', 1) + 1).replace('T', ' ').replace("Z", "");
+        }
+
+        private static String clock(UtcTime time) {
+            String iso = time.iso(0);
+            return iso.substring(iso.indexOf('T') + 1).replace("Z", "");
+        }
+
+        private static String pair(MoonEvent event, java.util.function.ToDoubleFunction<GroundView> what) {
+            if (event.begin().isEmpty() || event.end().isEmpty()) {
+                return "–";
+            }
+            return Figures.fixed(what.applyAsDouble(event.begin().get()), 0) + " / "
+                    + Figures.fixed(what.applyAsDouble(event.end().get()), 0);
+        }
+    }
+}

@@ -1,0 +1,89 @@
+/* SPDX-License-Identifier: Apache-2.0 */
+package oblate.moonspanel;
+
+import java.awt.event.ActionEvent;
+import java.awt.event.KeyEvent;
+import java.awt.event.MouseAdapter;
+import java.awt.event.MouseEvent;
+import java.time.Duration;
+import java.time.Instant;
+import java.util.Comparator;
+import java.util.List;
+import java.util.function.LongConsumer;
+import javax.swing.AbstractAction;
+import javax.swing.DefaultListModel;
+import javax.swing.JComponent;
+import javax.swing.JList;
+import javax.swing.KeyStroke;
+import javax.swing.ListSelectionModel;
+import oblate.archive.ArchivedPicture;
+import oblate.sky.PlanetModel;
+import oblate.workbench.look.Figures;
+
+/** The archive's pictures about an event; a double click or Enter opens one. */
+final class NearPictures extends JList<String> {
+    private static final long serialVersionUID = 1L;
+    /** How far from an event a picture may be. */
+    static final Duration REACH = Duration.ofHours(2);
+
+    private final DefaultListModel<String> lines = new DefaultListModel<>();
+    private transient List<ArchivedPicture> pictures = List.of();
+
+    NearPictures(LongConsumer open) {
+        setModel(lines);
+        setName("moons.pictures");
+        setToolTipText(Words.of("pictures.tip"));
+        getAccessibleContext().setAccessibleName(Words.of("pictures.name"));
+        setSelectionMode(ListSelectionModel.SINGLE_SELECTION);
+        getInputMap(JComponent.WHEN_FOCUSED).put(KeyStroke.getKeyStroke(KeyEvent.VK_ENTER, 0), "open");
+        getActionMap().put("open", new AbstractAction() {
+            private static final long serialVersionUID = 1L;
+
+            @Override
+            public void actionPerformed(ActionEvent e) {
+                openChosen(open);
+            }
+        });
+        addMouseListener(new MouseAdapter() {
+            @Override
+            public void mouseClicked(MouseEvent e) {
+                if (e.getClickCount() == 2) {
+                    openChosen(open);
+                }
+            }
+        });
+    }
+
+    private void openChosen(LongConsumer open) {
+        int index = getSelectedIndex();
+        if (index >= 0 && index < pictures.size()) {
+            open.accept(pictures.get(index).id());
+        }
+    }
+
+    /** Those of a planet within {@link #REACH} of a stretch of time, in order of time. */
+    static List<ArchivedPicture> near(List<ArchivedPicture> all, PlanetModel planet, Instant from, Instant to) {
+        Instant first = from.minus(REACH);
+        Instant last = to.plus(REACH);
+        return all.stream()
+                .filter(p -> p.planetId().equals(java.util.Optional.of(planet.id())))
+                .filter(p -> p.time().isPresent())
+                .filter(p -> !midOf(p).isBefore(first) && !midOf(p).isAfter(last))
+                .sorted(Comparator.comparing(NearPictures::midOf))
+                .toList();
+    }
+
+    private static Instant midOf(ArchivedPicture picture) {
+        return picture.time().orElseThrow().midUtc();
+    }
+
+    void show(List<ArchivedPicture> found) {
+        pictures = List.copyOf(found);
+        lines.clear();
+        found.forEach(p -> lines.addElement(Figures.clockUt(midOf(p)) + "   " + p.originalName()));
+    }
+
+    List<ArchivedPicture> pictures() {
+        return pictures;
+    }
+}

@@ -1,0 +1,207 @@
+/* SPDX-License-Identifier: Apache-2.0 */
+package oblate.moonspanel;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.junit.jupiter.api.Assertions.fail;
+
+import java.awt.Component;
+import java.awt.GraphicsEnvironment;
+import java.awt.event.MouseEvent;
+import java.awt.image.BufferedImage;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.ZoneOffset;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import javax.imageio.ImageIO;
+import javax.swing.JComboBox;
+import javax.swing.JLabel;
+import javax.swing.JList;
+import javax.swing.JSlider;
+import javax.swing.JTable;
+import javax.swing.JTextField;
+import oblate.archive.FilingFacts;
+import oblate.archive.Site;
+import oblate.base.PluginHost;
+import oblate.base.Progress;
+import oblate.image.TimeWish;
+import oblate.workbench.WorkbenchContext;
+import oblate.workbench.look.Theme;
+import org.assertj.swing.edt.FailOnThreadViolationRepaintManager;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Tag;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.Timeout;
+import org.junit.jupiter.api.io.TempDir;
+
+/** The panel in the window, on a screen. */
+@Tag("window")
+@Timeout(value = 120, threadMode = Timeout.ThreadMode.SEPARATE_THREAD)
+class MoonsWindowTest {
+    @TempDir
+    Path folder;
+
+    private PluginHost plugins;
+    private PanelWindow window;
+
+    @BeforeEach
+    void needADisplay() {
+        if (GraphicsEnvironment.isHeadless()) {
+            fail(
+                    "The window tests need a display: run under xvfb-run -a, or leave them out with -DexcludedTags=window");
+        }
+        FailOnThreadViolationRepaintManager.install();
+        plugins = PluginHost.bundledOnly();
+    }
+
+    @AfterEach
+    void close() {
+        if (window != null) {
+            window.close();
+        }
+        plugins.close();
+        FailOnThreadViolationRepaintManager.uninstall();
+    }
+
+    private void open() {
+        window = new PanelWindow(folder.resolve("archive"), folder.resolve("settings"), plugins);
+        PanelWindow.act(() -> {
+            window.workbench().frame().setBounds(0, 0, 1400, 900);
+            window.workbench().showPanel("moons");
+        });
+        window.settle();
+    }
+
+    private void enter(String field, String text) {
+        JTextField into = (JTextField) window.find(field);
+        PanelWindow.act(() -> {
+            into.setText(text);
+            into.postActionEvent();
+        });
+        window.settle();
+    }
+
+    private String text(String field) {
+        return PanelWindow.ask(() -> ((JTextField) window.find(field)).getText());
+    }
+
+    private String label(String name) {
+        return PanelWindow.ask(() -> ((JLabel) window.find(name)).getText());
+    }
+
+    private int rowOf(String kind, String moon) {
+        JTable table = (JTable) window.find("moons.events");
+        return PanelWindow.ask(() -> {
+            for (int row = 0; row < table.getRowCount(); row++) {
+                if (table.getValueAt(row, 0).equals(kind)
+                        && table.getValueAt(row, 1).equals(moon)) {
+                    return row;
+                }
+            }
+            throw new AssertionError(kind + " of " + moon + " is not listed");
+        });
+    }
+
+    private void choose(int row) {
+        JTable table = (JTable) window.find("moons.events");
+        PanelWindow.act(() -> table.setRowSelectionInterval(row, row));
+        window.settle();
+    }
+
+    /** A plain picture whose name says its time, within two hours of Ganymede's transit of 22 September 2027. */
+    private void fileAPicture() throws IOException {
+        Path file = folder.resolve("20270922T150000Z.png");
+        ImageIO.write(new BufferedImage(64, 64, BufferedImage.TYPE_INT_RGB), "png", file.toFile());
+        WorkbenchContext context = PanelWindow.context(folder.resolve("archive"), folder.resolve("settings"), plugins);
+        try (var archive = context.archive()) {
+            archive.keepSite(new Site("Field", -35, 149, 10, Optional.empty()));
+            FilingFacts facts = new FilingFacts(
+                    Optional.of("jupiter"),
+                    Optional.of("Field"),
+                    Optional.empty(),
+                    Optional.empty(),
+                    Optional.empty(),
+                    Optional.empty(),
+                    Optional.empty(),
+                    Optional.empty(),
+                    new TimeWish(
+                            Optional.empty(),
+                            Optional.of(ZoneOffset.UTC),
+                            Optional.empty(),
+                            OptionalDouble.empty(),
+                            Optional.empty()),
+                    true);
+            context.filing().file(List.of(file), facts, Progress.SILENT);
+            assertThat(archive.pictures(oblate.archive.PictureSearch.all())).hasSize(1);
+        }
+    }
+
+    @Test
+    void anEmptyArchiveStillShowsEventsOfAnyDate() {
+        open();
+        enter("moons.date", "2027-09-22");
+        choose(rowOf("Transit", "Ganymede"));
+        assertThat(text("moons.time")).startsWith("2027-09-22T15:4");
+        assertThat(label("moons.said")).startsWith("Ganymede: transit");
+        JSlider slider = (JSlider) window.find("moons.slider");
+        PanelWindow.act(() -> slider.setValue(0));
+        window.settle();
+        assertThat(text("moons.time")).isEqualTo("2027-09-22T12:00:00Z");
+        enter("moons.time", "2027-09-25T01:02:03Z");
+        assertThat(text("moons.date")).isEqualTo("2027-09-24");
+        assertThat(text("moons.time")).isEqualTo("2027-09-25T01:02:03Z");
+        enter("moons.date", "yesterday");
+        assertThat(text("moons.time")).isEqualTo("2027-09-25T01:02:03Z");
+    }
+
+    @Test
+    void theNightOfThePictureIsShownAndAPictureNearAnEventOpens() throws IOException {
+        fileAPicture();
+        Files.createDirectories(folder.resolve("settings"));
+        Files.writeString(folder.resolve("settings/workbench.properties"), "panel.measure.fit.new=false\n");
+        open();
+        assertThat(text("moons.date")).isEqualTo("2027-09-22");
+        assertThat(text("moons.time")).isEqualTo("2027-09-22T15:00:00Z");
+        assertThat(PanelWindow.<Object>ask(() -> ((JComboBox<?>) window.find("moons.site")).getSelectedItem()))
+                .isEqualTo("Field");
+        choose(rowOf("Transit", "Ganymede"));
+        JList<?> pictures = (JList<?>) window.find("moons.pictures");
+        assertThat(PanelWindow.<Integer>ask(() -> pictures.getModel().getSize()))
+                .isEqualTo(1);
+        PanelWindow.act(() -> {
+            pictures.setSelectedIndex(0);
+            pictures.dispatchEvent(
+                    new MouseEvent(pictures, MouseEvent.MOUSE_CLICKED, 0, 0, 5, 5, 2, false, MouseEvent.BUTTON1));
+        });
+        window.settle();
+        Component canvas = window.find("canvas");
+        assertThat(PanelWindow.<Boolean>ask(canvas::isShowing)).isTrue();
+        assertThat(PanelWindow.<Optional<Long>>ask(
+                        () -> window.workbench().selection().pictureId()))
+                .isPresent();
+    }
+
+    @Test
+    void everyThemeDrawsThePlanetAndTheRedOneOnlyInRed() {
+        open();
+        enter("moons.date", "2027-09-22");
+        for (Theme theme : Theme.values()) {
+            PanelWindow.act(() -> window.workbench().setTheme(theme));
+            window.settle();
+            Component near = window.find("moons.near");
+            BufferedImage image = PanelWindow.ask(() -> {
+                BufferedImage drawn = new BufferedImage(near.getWidth(), near.getHeight(), BufferedImage.TYPE_INT_RGB);
+                near.paint(drawn.getGraphics());
+                return drawn;
+            });
+            int middle = image.getRGB(image.getWidth() / 2 + 5, image.getHeight() / 2 + 9);
+            assertThat(middle & 0xFFFFFF).as(theme.label()).isNotZero();
+            if (theme == Theme.RED) {
+                assertThat(middle >> 16 & 255).isGreaterThan(2 * (middle >> 8 & 255));
+            }
+        }
+    }
+}
