@@ -58,11 +58,7 @@ public final class PlanCalendar {
 
     private void window(PlanNight night, DarkWindow window, int number) {
         List<String> said = new ArrayList<>();
-        said.add(PlanWords.of(
-                "Sun below %.0f deg, %s above %.0f deg.",
-                plan.wish().sunBelowDeg(),
-                plan.wish().planet().label(),
-                plan.wish().minAltitudeDeg()));
+        said.add("Window: " + PlanWords.rule(plan.wish(), ", ") + ".");
         night.best()
                 .filter(b -> window.span().contains(b.time()))
                 .ifPresent(b -> said.add("Best hour " + PlanWords.span(night.bestHour().orElseThrow()) + " UTC, "

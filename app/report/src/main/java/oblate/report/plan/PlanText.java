@@ -60,10 +60,10 @@ public final class PlanText {
         line("%s", where());
         out.append(System.lineSeparator());
         head(night);
-        out.append(System.lineSeparator());
         if (night.windows().isEmpty()) {
             return;
         }
+        out.append(System.lineSeparator());
         List<Line> list = new ArrayList<>();
         for (DarkWindow window : night.windows()) {
             list.add(new Line(window.span().from(), "", "-- window opens", altitude(window.track().get(0)), ""));
@@ -101,15 +101,13 @@ public final class PlanText {
         String planet = wish.planet().label();
         if (night.windows().isEmpty()) {
             item("Window", PlanWords.of(
-                    "none: at no time is the Sun below %.0f deg and %s above %.0f deg",
-                    wish.sunBelowDeg(), planet, wish.minAltitudeDeg()));
+                    "none: at no time is %s", PlanWords.rule(wish, " and ")));
             item("", plan.nextWindow()
                     .map(d -> "the next such night is about " + d)
                     .orElse("no such night within two years"));
         } else {
             item("Window", night.windows().stream().map(w -> PlanWords.span(w.span())).collect(Collectors.joining(" and "))
-                    + PlanWords.of(" (%.1f h): Sun below %.0f deg, %s above %.0f deg",
-                            night.windowHours(), wish.sunBelowDeg(), planet, wish.minAltitudeDeg()));
+                    + PlanWords.of(" (%.1f h): %s", night.windowHours(), PlanWords.rule(wish, ", ")));
         }
         item(planet, course(night.course(), planet));
         item("Sun", sun(night.sun()));
@@ -148,6 +146,8 @@ public final class PlanText {
             said.add("does not rise");
         }
         pair(sun, GroundEvent.Kind.SET, GroundEvent.Kind.RISE, "sets", "rises").ifPresent(said::add);
+        pair(sun, GroundEvent.Kind.CIVIL_DUSK, GroundEvent.Kind.CIVIL_DAWN, "civil dusk", "dawn")
+                .ifPresent(said::add);
         pair(sun, GroundEvent.Kind.ASTRONOMICAL_DUSK, GroundEvent.Kind.ASTRONOMICAL_DAWN, "full night from", "to")
                 .ifPresentOrElse(said::add, () -> said.add("no full night"));
         return String.join("; ", said);
@@ -173,8 +173,10 @@ public final class PlanText {
     private void manyNights() {
         line("%s, nights of %s to %s, all times UTC", wish.planet().label(), wish.first(), wish.last());
         line("%s", where());
-        line("Window: Sun below %.0f deg, planet above %.0f deg. After it the best moment, its altitude, the longest capture", wish.sunBelowDeg(), wish.minAltitudeDeg());
-        line("for %s, and how many moon events fall into it.", wish.smear().said());
+        wrapped(
+                "Window: ",
+                PlanWords.rule(wish, ", ") + ". After it the best moment, its altitude, the longest capture for "
+                        + wish.smear().said() + ", the number of moon events; below it crossings of the meridian.");
         out.append(System.lineSeparator());
         for (PlanNight night : plan.nights()) {
             String day = night.date() + " " + night.date().getDayOfWeek().getDisplayName(TextStyle.SHORT, Locale.ENGLISH);

@@ -68,6 +68,17 @@ final class PlanWords {
                 .orElse(item.note());
     }
 
+    /** What makes a window. */
+    static String rule(PlanWish wish, String and) {
+        double sun = wish.sunBelowDeg();
+        return of(
+                "the Sun below %s deg%s%s above %.0f deg",
+                sun == Math.rint(sun) ? of("%.0f", sun) : of("%.1f", sun),
+                and,
+                wish.planet().label(),
+                wish.minAltitudeDeg());
+    }
+
     static String site(PlanWish wish) {
         double lat = wish.ground().site().latDeg();
         double lon = Math.IEEEremainder(wish.ground().site().lonEastDeg(), 360);
