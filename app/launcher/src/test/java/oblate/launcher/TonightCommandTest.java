@@ -62,7 +62,7 @@ class TonightCommandTest {
                     .get(0);
             double day = Duration.between(FollowedSeason.START, Instant.parse(time)).toSeconds() / 86_400.0;
             double truth = FollowedSeason.LON_DEG + FollowedSeason.DEG_PER_DAY * day;
-            double off = Math.IEEEremainder(Double.parseDouble(sky.get("cm_sys3_deg")) - truth, 360);
+            double off = Math.IEEEremainder(Double.parseDouble(sky.get("sub_earth_lon_sys3_deg")) - truth, 360);
             assertThat(off).isCloseTo(0, within(0.03));
             assertThat(Double.parseDouble(row.get("sigma_min"))).isBetween(0.1, 5.0);
             assertThat(row.get("system")).isEqualTo("3");
