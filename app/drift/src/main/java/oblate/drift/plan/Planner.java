@@ -8,6 +8,7 @@ import java.util.Comparator;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -62,6 +63,7 @@ public final class Planner {
         for (LocalDate date = wish.first(); !date.isAfter(wish.last()); date = date.plusDays(1)) {
             nights.add(night(wish, date, features.drifts(), why, remarks));
         }
+        doubts(features, why, remarks);
         boolean dark = nights.stream().anyMatch(n -> !n.windows().isEmpty());
         List<Untimed> untimed = new ArrayList<>();
         why.forEach((feature, reason) -> untimed.add(new Untimed(feature, reason)));
@@ -72,6 +74,17 @@ public final class Planner {
                 remarks.stream().distinct().toList(),
                 dark ? Optional.empty() : nextWindow(wish),
                 new PlanCautions(wish, nights).sentences());
+    }
+
+    private static void doubts(FollowedFeatures features, Map<String, String> why, List<String> remarks) {
+        List<String> doubtful = features.drifts().stream()
+                .filter(d -> !d.warnings().isEmpty())
+                .map(d -> d.series().feature())
+                .filter(name -> !why.containsKey(name))
+                .toList();
+        if (!doubtful.isEmpty()) {
+            remarks.add("Times rest on drifts with warnings, which oblate drift tells: " + String.join(", ", doubtful) + ".");
+        }
     }
 
     private PlanNight night(
@@ -145,10 +158,10 @@ public final class Planner {
             why.putIfAbsent(
                     name,
                     String.format(
-                            java.util.Locale.ROOT,
-                            "its longitude on %s is known to %.0f deg only, %.0f days from its marks: it may be anywhere",
+                            Locale.ROOT,
+                            "by %s its longitude is known to %s only, %.0f days from its marks: it may be anywhere",
                             night.to().iso(0).substring(0, 10),
-                            then.sigmaLonDeg(),
+                            then.sigmaLonDeg() < 180 ? Math.round(then.sigmaLonDeg()) + " deg" : "half a turn or worse",
                             then.daysBeyondArc()));
             return items;
         }
@@ -224,7 +237,7 @@ public final class Planner {
                         key + "/" + numbers.merge(key, 1, Integer::sum)));
             }
         } catch (ProblemException e) {
-            remarks.add("No moon events: " + e.getMessage() + ".");
+            remarks.add("No moon events: " + e.getMessage());
         }
         return items;
     }

@@ -79,7 +79,7 @@ public final class PlanCalendar {
 
     private void item(PlanNight night, PlanItem item) {
         List<String> said = new ArrayList<>();
-        said.add(PlanWords.clock(item.time()) + " UTC " + PlanWords.error(item));
+        said.add((PlanWords.clock(item.time()) + " UTC " + PlanWords.error(item)).strip());
         said.add(PlanWords.stand(item.view(), plan.wish()) + ", "
                 + item.view().twilight().word());
         said.add(PlanWords.detail(item));
@@ -108,7 +108,7 @@ public final class PlanCalendar {
                 .time("DTEND", to.toInstant())
                 .text("SUMMARY", summary)
                 .text("DESCRIPTION", said)
-                .text("LOCATION", place)
+                .text("LOCATION", place.isBlank() ? PlanWords.site(plan.wish()) : place)
                 .plain(
                         "GEO",
                         PlanWords.of(

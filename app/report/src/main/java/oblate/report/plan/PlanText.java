@@ -206,6 +206,9 @@ public final class PlanText {
     }
 
     private void foot() {
+        if (!plan.untimed().isEmpty() || !plan.remarks().isEmpty()) {
+            out.append(System.lineSeparator());
+        }
         plan.untimed().forEach(u -> wrapped("  No time for: ", u.feature() + ": " + u.why()));
         plan.remarks().forEach(r -> wrapped("  ", r));
         out.append(System.lineSeparator());
