@@ -46,13 +46,19 @@ final class TonightCommand implements Callable<Integer> {
     private final Services services;
     private final Console console;
 
-    @Option(names = "--planet", paramLabel = "PLANET", description = "mercury … neptune; needed when the archive holds several")
+    @Option(
+            names = "--planet",
+            paramLabel = "PLANET",
+            description = "mercury … neptune; needed when the archive holds several")
     private String planet;
 
     @Mixin
     private SiteOptions site;
 
-    @Option(names = "--date", paramLabel = "DATE", description = "date of the evening, e.g. 2024-12-07; left out, the coming night")
+    @Option(
+            names = "--date",
+            paramLabel = "DATE",
+            description = "date of the evening, e.g. 2024-12-07; left out, the coming night")
     private String date;
 
     @Option(names = "--month", paramLabel = "YYYY-MM", description = "all nights of a month instead")
@@ -61,7 +67,10 @@ final class TonightCommand implements Callable<Integer> {
     @Mixin
     private Darkness darkness;
 
-    @Option(names = "--max-smear-deg", paramLabel = "DEG", description = "smear a capture may have, degrees of rotation (default: 1)")
+    @Option(
+            names = "--max-smear-deg",
+            paramLabel = "DEG",
+            description = "smear a capture may have, degrees of rotation (default: 1)")
     private Double maxSmearDeg;
 
     @Option(names = "--max-smear-px", paramLabel = "PX", description = "the same in pixels; needs --scale")
@@ -77,7 +86,10 @@ final class TonightCommand implements Callable<Integer> {
             description = "the colours between which dispersion is told (default: ${DEFAULT-VALUE})")
     private String wavelengths;
 
-    @Option(names = "--calendar", paramLabel = "FILE", description = "write the plan there too, as iCalendar (also: --format ics)")
+    @Option(
+            names = "--calendar",
+            paramLabel = "FILE",
+            description = "write the plan there too, as iCalendar (also: --format ics)")
     private Path calendar;
 
     @Mixin
@@ -109,7 +121,9 @@ final class TonightCommand implements Callable<Integer> {
         GroundSky ground = GroundSky.over(services.sky(), held.place().site());
         LocalDate first = whole != null
                 ? whole.atDay(1)
-                : day != null ? day : Planner.comingNight(ground, services.clock().instant(), sunBelowDeg);
+                : day != null
+                        ? day
+                        : Planner.comingNight(ground, services.clock().instant(), sunBelowDeg);
         PlanWish wish = new PlanWish(
                 held.planet(),
                 ground,
@@ -144,7 +158,9 @@ final class TonightCommand implements Callable<Integer> {
             plan.remarks().forEach(console::say);
             if (!plan.hasWindow()) {
                 console.say("No window: at no time is it dark and the planet high (" + darkness.said() + "); "
-                        + plan.nextWindow().map(d -> "the next such night is about " + d).orElse("no such night within two years")
+                        + plan.nextWindow()
+                                .map(d -> "the next such night is about " + d)
+                                .orElse("no such night within two years")
                         + ".");
             }
             plan.cautions().forEach(console::say);

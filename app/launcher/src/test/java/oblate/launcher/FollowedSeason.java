@@ -83,8 +83,8 @@ final class FollowedSeason {
     }
 
     private static long feature(Archive archive, String name) {
-        return archive.addFeature(new Feature(
-                        0, "jupiter", name, "oval", Optional.empty(), Optional.of("3"), Optional.empty()))
+        return archive.addFeature(
+                        new Feature(0, "jupiter", name, "oval", Optional.empty(), Optional.of("3"), Optional.empty()))
                 .id();
     }
 

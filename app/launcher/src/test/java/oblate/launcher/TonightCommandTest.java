@@ -51,8 +51,9 @@ class TonightCommandTest {
     void crossingsAgreeWithTheSky() {
         CommandRun run = tonight("--date", "2024-12-10", "--format", "csv");
         assertThat(run.status()).as(run.err()).isZero();
-        List<CSVRecord> crossings =
-                run.rows().stream().filter(r -> r.get("kind").equals("crossing")).toList();
+        List<CSVRecord> crossings = run.rows().stream()
+                .filter(r -> r.get("kind").equals("crossing"))
+                .toList();
         assertThat(crossings).hasSizeBetween(2, 3);
         for (CSVRecord row : crossings) {
             assertThat(row.get("subject")).isEqualTo(OVAL);
@@ -60,7 +61,8 @@ class TonightCommandTest {
             CSVRecord sky = run("sky", "jupiter", "--at", time, "--format", "csv")
                     .rows()
                     .get(0);
-            double day = Duration.between(FollowedSeason.START, Instant.parse(time)).toSeconds() / 86_400.0;
+            double day =
+                    Duration.between(FollowedSeason.START, Instant.parse(time)).toSeconds() / 86_400.0;
             double truth = FollowedSeason.LON_DEG + FollowedSeason.DEG_PER_DAY * day;
             double off = Math.IEEEremainder(Double.parseDouble(sky.get("sub_earth_lon_sys3_deg")) - truth, 360);
             assertThat(off).isCloseTo(0, within(0.03));
@@ -88,12 +90,13 @@ class TonightCommandTest {
                 run.rows().stream().filter(r -> r.get("kind").equals("moon")).toList();
         assertThat(moons).hasSizeGreaterThan(100);
         List<String> known = events.rows().stream()
-                .flatMap(r -> List.of(
+                .flatMap(
+                        r -> List.of(
                                 r.get("ingress_centre_utc"),
                                 r.get("egress_centre_utc"),
                                 r.get("t1_utc"),
                                 r.get("t4_utc"))
-                        .stream())
+                                .stream())
                 .toList();
         assertThat(moons).allMatch(r -> known.contains(r.get("time_utc")));
         assertThat(run.rows().stream().map(r -> r.get("night")).distinct()).hasSize(31);
@@ -189,7 +192,9 @@ class TonightCommandTest {
     void aFeatureLostSinceLongIsNotTimed() {
         CommandRun run = tonight("--date", "2052-12-10");
         assertThat(run.status()).isZero();
-        assertThat(run.out()).contains("No time for: " + OVAL, "may be anywhere").doesNotContain(OVAL + " on the");
+        assertThat(run.out())
+                .contains("No time for: " + OVAL, "may be anywhere")
+                .doesNotContain(OVAL + " on the");
     }
 
     @Test
@@ -199,8 +204,8 @@ class TonightCommandTest {
         assertThat(run.out()).contains("none: at no time", "the next such night is about 2024-06");
         CommandRun polar = run("tonight", "--planet", "jupiter", "--site", "78,16,20", "--date", "2024-06-10");
         assertThat(polar.out()).contains("does not set", "the next such night is about 2024-");
-        CommandRun csv =
-                run("tonight", "--planet", "mars", "--site", "48.2,16.3,170", "--date", "2023-12-07", "--format", "csv");
+        CommandRun csv = run(
+                "tonight", "--planet", "mars", "--site", "48.2,16.3,170", "--date", "2023-12-07", "--format", "csv");
         assertThat(csv.err()).contains("No window");
     }
 

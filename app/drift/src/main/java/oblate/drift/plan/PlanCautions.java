@@ -34,8 +34,7 @@ final class PlanCautions {
     private Optional<String> sun() {
         String planet = wish.planet().label();
         Optional<GroundView> danger = nights.stream()
-                .flatMap(n -> Stream.concat(
-                        n.windows().stream().flatMap(w -> w.track().stream()), n.best().stream()))
+                .flatMap(n -> Stream.concat(n.windows().stream().flatMap(w -> w.track().stream()), n.best().stream()))
                 .filter(GroundView::isSunDangerous)
                 .findFirst();
         if (danger.isPresent()) {

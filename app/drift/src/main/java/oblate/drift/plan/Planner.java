@@ -83,7 +83,8 @@ public final class Planner {
                 .filter(name -> !why.containsKey(name))
                 .toList();
         if (!doubtful.isEmpty()) {
-            remarks.add("Times rest on drifts with warnings, which oblate drift tells: " + String.join(", ", doubtful) + ".");
+            remarks.add("Times rest on drifts with warnings, which oblate drift tells: " + String.join(", ", doubtful)
+                    + ".");
         }
     }
 
@@ -136,15 +137,15 @@ public final class Planner {
         double at = best.time().clockSecondsSince(of.from());
         double start = Math.max(0, Math.min(at - HALF_HOUR_S, length - 2 * HALF_HOUR_S));
         return new TimeSpan(
-                of.from().plusClockSeconds(start), of.from().plusClockSeconds(Math.min(length, start + 2 * HALF_HOUR_S)));
+                of.from().plusClockSeconds(start),
+                of.from().plusClockSeconds(Math.min(length, start + 2 * HALF_HOUR_S)));
     }
 
     private static OptionalDouble longest(PlanWish wish, UtcTime time) {
         Sky sky = wish.ground().sky();
         double lat = sky.disc(wish.planet(), time).subEarth().latGraphicDeg();
         double seconds = wish.smear()
-                .longestS(RotationSmear.at(
-                        sky, wish.planet(), wish.planet().customarySystem(lat), time, lat));
+                .longestS(RotationSmear.at(sky, wish.planet(), wish.planet().customarySystem(lat), time, lat));
         return Double.isFinite(seconds) ? OptionalDouble.of(seconds) : OptionalDouble.empty();
     }
 
@@ -209,8 +210,7 @@ public final class Planner {
                 "crossing/" + name + "/" + number);
     }
 
-    private static List<PlanItem> moons(
-            PlanWish wish, TimeSpan night, List<DarkWindow> windows, List<String> remarks) {
+    private static List<PlanItem> moons(PlanWish wish, TimeSpan night, List<DarkWindow> windows, List<String> remarks) {
         List<PlanItem> items = new ArrayList<>();
         if (wish.planet().moons().isEmpty()) {
             return items;
@@ -222,7 +222,8 @@ public final class Planner {
                     MoonMoments.of(events.passages(EventSearch.between(night.from(), night.to())))) {
                 String key = "moon/" + moment.passage().moon().id() + "/"
                         + moment.passage().kind().id() + "/" + (moment.coming() ? "begins" : "ends");
-                GroundView view = wish.ground().view(wish.planet(), moment.contact().time());
+                GroundView view =
+                        wish.ground().view(wish.planet(), moment.contact().time());
                 items.add(new PlanItem(
                         PlanItem.Kind.MOON,
                         moment.passage().moon().name(),

@@ -50,8 +50,6 @@ public record SmearLimit(double amount, Measure measure, double scaleArcsecPerPx
     /** In words, such as "1 px of 0.1 arcsec". */
     public String said() {
         String number = String.format(Locale.ROOT, "%s", amount == Math.rint(amount) ? (Object) (long) amount : amount);
-        return measure == Measure.DEG
-                ? number + " deg of rotation"
-                : number + " px of " + scaleArcsecPerPx + " arcsec";
+        return measure == Measure.DEG ? number + " deg of rotation" : number + " px of " + scaleArcsecPerPx + " arcsec";
     }
 }

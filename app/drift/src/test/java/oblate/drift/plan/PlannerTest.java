@@ -103,15 +103,30 @@ class PlannerTest {
     @Test
     void whatCannotBeTimedIsListedWithTheReason() {
         LongitudeSeries two = new LongitudeSeries(
-                "Brief", JUPITER, II, series("x", 100, 0, 0, 2).points().stream()
+                "Brief",
+                JUPITER,
+                II,
+                series("x", 100, 0, 0, 2).points().stream()
                         .map(p -> new LongitudePoint(
-                                START.plusSeconds(p.time().equals(START) ? 0 : 3600), 100, 0.4, p.latGraphicDeg(), p.sigmaLatDeg()))
+                                START.plusSeconds(p.time().equals(START) ? 0 : 3600),
+                                100,
+                                0.4,
+                                p.latGraphicDeg(),
+                                p.sigmaLatDeg()))
                         .toList());
         Plan plan = plan(wish(JUPITER, GARDEN, "2024-12-07", "2024-12-07"), two, series("Lone", 1, 0, 0, 1));
         assertThat(plan.untimed()).extracting(Untimed::feature).containsExactlyInAnyOrder("Brief", "Lone");
-        assertThat(plan.untimed().stream().filter(u -> u.feature().equals("Brief")).findFirst().orElseThrow().why())
+        assertThat(plan.untimed().stream()
+                        .filter(u -> u.feature().equals("Brief"))
+                        .findFirst()
+                        .orElseThrow()
+                        .why())
                 .contains("may be anywhere");
-        assertThat(plan.untimed().stream().filter(u -> u.feature().equals("Lone")).findFirst().orElseThrow().why())
+        assertThat(plan.untimed().stream()
+                        .filter(u -> u.feature().equals("Lone"))
+                        .findFirst()
+                        .orElseThrow()
+                        .why())
                 .startsWith("has 1 usable marks");
         assertThat(plan.nights().get(0).items()).noneMatch(i -> i.kind() == PlanItem.Kind.CROSSING);
     }
@@ -121,7 +136,9 @@ class PlannerTest {
         Plan plan = plan(wish(new Mars(), GARDEN, "2023-12-07", "2023-12-08"));
         assertThat(plan.hasWindow()).isFalse();
         LocalDate next = plan.nextWindow().orElseThrow();
-        PlanNight then = plan(wish(new Mars(), GARDEN, next.toString(), next.toString())).nights().get(0);
+        PlanNight then = plan(wish(new Mars(), GARDEN, next.toString(), next.toString()))
+                .nights()
+                .get(0);
         assertThat(then.windows()).isNotEmpty();
         String before = next.minusDays(1).toString();
         assertThat(plan(wish(new Mars(), GARDEN, before, before)).hasWindow()).isFalse();

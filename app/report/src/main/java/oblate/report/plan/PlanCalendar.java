@@ -61,8 +61,9 @@ public final class PlanCalendar {
         said.add("Window: " + PlanWords.rule(plan.wish(), ", ") + ".");
         night.best()
                 .filter(b -> window.span().contains(b.time()))
-                .ifPresent(b -> said.add("Best hour " + PlanWords.span(night.bestHour().orElseThrow()) + " UTC, "
-                        + PlanWords.stand(b, plan.wish()) + "."));
+                .ifPresent(b ->
+                        said.add("Best hour " + PlanWords.span(night.bestHour().orElseThrow()) + " UTC, "
+                                + PlanWords.stand(b, plan.wish()) + "."));
         String capture = PlanWords.capture(night, plan.wish());
         if (!capture.isEmpty()) {
             said.add("Capture: " + capture + ".");

@@ -53,7 +53,8 @@ public final class PlanText {
     private record Line(UtcTime time, String error, String what, String altitude, String more) {}
 
     private void oneNight(PlanNight night) {
-        line("%s, night of %s to %s, all times UTC",
+        line(
+                "%s, night of %s to %s, all times UTC",
                 wish.planet().label(),
                 night.date(),
                 night.date().plusDays(1).toString().substring(8));
@@ -66,7 +67,12 @@ public final class PlanText {
         out.append(System.lineSeparator());
         List<Line> list = new ArrayList<>();
         for (DarkWindow window : night.windows()) {
-            list.add(new Line(window.span().from(), "", "-- window opens", altitude(window.track().get(0)), ""));
+            list.add(new Line(
+                    window.span().from(),
+                    "",
+                    "-- window opens",
+                    altitude(window.track().get(0)),
+                    ""));
             list.add(new Line(
                     window.span().to(),
                     "",
@@ -76,16 +82,23 @@ public final class PlanText {
         }
         night.best()
                 .filter(b -> night.windows().stream()
-                        .noneMatch(w -> b.time().equals(w.span().from()) || b.time().equals(w.span().to())))
+                        .noneMatch(w -> b.time().equals(w.span().from())
+                                || b.time().equals(w.span().to())))
                 .ifPresent(b -> list.add(new Line(b.time(), "", "-- highest", altitude(b), "")));
         night.observable()
-                .forEach(i -> list.add(new Line(
-                        i.time(), PlanWords.error(i), i.what(), altitude(i.view()), shortDetail(i))));
+                .forEach(i ->
+                        list.add(new Line(i.time(), PlanWords.error(i), i.what(), altitude(i.view()), shortDetail(i))));
         list.sort(Comparator.comparing(Line::time));
         int wide = list.stream().mapToInt(l -> l.what().length()).max().orElse(0);
         int most = Math.min(wide, 44);
         for (Line l : list) {
-            line("  %s %-8s  %-" + most + "s  %7s  %s", PlanWords.clock(l.time()), l.error(), cut(l.what(), most), l.altitude(), l.more());
+            line(
+                    "  %s %-8s  %-" + most + "s  %7s  %s",
+                    PlanWords.clock(l.time()),
+                    l.error(),
+                    cut(l.what(), most),
+                    l.altitude(),
+                    l.more());
         }
         if (night.observable().isEmpty()) {
             line("  Neither a followed feature on the meridian nor a moon event falls into the window.");
@@ -100,18 +113,23 @@ public final class PlanText {
     private void head(PlanNight night) {
         String planet = wish.planet().label();
         if (night.windows().isEmpty()) {
-            item("Window", PlanWords.of(
-                    "none: at no time is %s", PlanWords.rule(wish, " and ")));
-            item("", plan.nextWindow()
-                    .map(d -> "the next such night is about " + d)
-                    .orElse("no such night within two years"));
+            item("Window", PlanWords.of("none: at no time is %s", PlanWords.rule(wish, " and ")));
+            item(
+                    "",
+                    plan.nextWindow()
+                            .map(d -> "the next such night is about " + d)
+                            .orElse("no such night within two years"));
         } else {
-            item("Window", night.windows().stream().map(w -> PlanWords.span(w.span())).collect(Collectors.joining(" and "))
-                    + PlanWords.of(" (%.1f h): %s", night.windowHours(), PlanWords.rule(wish, ", ")));
+            item(
+                    "Window",
+                    night.windows().stream().map(w -> PlanWords.span(w.span())).collect(Collectors.joining(" and "))
+                            + PlanWords.of(" (%.1f h): %s", night.windowHours(), PlanWords.rule(wish, ", ")));
         }
         item(planet, course(night.course(), planet));
         item("Sun", sun(night.sun()));
-        night.best().ifPresent(b -> item("Best hour", PlanWords.span(night.bestHour().orElseThrow()) + ": " + PlanWords.stand(b, wish)));
+        night.best()
+                .ifPresent(b -> item(
+                        "Best hour", PlanWords.span(night.bestHour().orElseThrow()) + ": " + PlanWords.stand(b, wish)));
         String capture = PlanWords.capture(night, wish);
         if (!capture.isEmpty()) {
             item("Capture", capture);
@@ -130,8 +148,9 @@ public final class PlanText {
             switch (e.kind()) {
                 case RISE -> said.add("rises " + PlanWords.clock(e.time()));
                 case SET -> said.add("sets " + PlanWords.clock(e.time()));
-                case UPPER_TRANSIT -> said.add(PlanWords.of("highest %s at %.0f deg", PlanWords.clock(e.time()), e.altitudeDeg()));
-                default -> { }
+                case UPPER_TRANSIT ->
+                    said.add(PlanWords.of("highest %s at %.0f deg", PlanWords.clock(e.time()), e.altitudeDeg()));
+                default -> {}
             }
         }
         return String.join(", ", said);
@@ -153,21 +172,33 @@ public final class PlanText {
         return String.join("; ", said);
     }
 
-    private static Optional<String> pair(GroundCourse sun, GroundEvent.Kind down, GroundEvent.Kind up, String first, String second) {
+    private static Optional<String> pair(
+            GroundCourse sun, GroundEvent.Kind down, GroundEvent.Kind up, String first, String second) {
         Optional<String> one = sun.first(down).map(e -> first + " " + PlanWords.clock(e.time()));
         Optional<String> other = sun.first(up).map(e -> second + " " + PlanWords.clock(e.time()));
-        return one.isEmpty() ? other : other.isEmpty() ? one : Optional.of(one.get() + (second.equals("to") ? " " : ", ") + other.get());
+        return one.isEmpty()
+                ? other
+                : other.isEmpty() ? one : Optional.of(one.get() + (second.equals("to") ? " " : ", ") + other.get());
     }
 
     /** Features whose crossings all fall outside the window. */
     private void missed(PlanNight night) {
-        List<PlanItem> crossings = night.items().stream().filter(i -> i.kind() == PlanItem.Kind.CROSSING).toList();
-        List<String> seen = crossings.stream().filter(PlanItem::isObservable).map(PlanItem::subject).toList();
-        crossings.stream().filter(i -> !seen.contains(i.subject()))
+        List<PlanItem> crossings = night.items().stream()
+                .filter(i -> i.kind() == PlanItem.Kind.CROSSING)
+                .toList();
+        List<String> seen = crossings.stream()
+                .filter(PlanItem::isObservable)
+                .map(PlanItem::subject)
+                .toList();
+        crossings.stream()
+                .filter(i -> !seen.contains(i.subject()))
                 .collect(Collectors.groupingBy(PlanItem::subject, java.util.TreeMap::new, Collectors.toList()))
-                .forEach((name, items) -> wrapped("  Not tonight: ", name + " crosses the meridian " + items.stream()
-                        .map(i -> "at " + PlanWords.clock(i.time()) + " (" + i.whyNot() + ")")
-                        .collect(Collectors.joining(", "))));
+                .forEach((name, items) -> wrapped(
+                        "  Not tonight: ",
+                        name + " crosses the meridian "
+                                + items.stream()
+                                        .map(i -> "at " + PlanWords.clock(i.time()) + " (" + i.whyNot() + ")")
+                                        .collect(Collectors.joining(", "))));
     }
 
     private void manyNights() {
@@ -179,18 +210,24 @@ public final class PlanText {
                         + wish.smear().said() + ", the number of moon events; below it crossings of the meridian.");
         out.append(System.lineSeparator());
         for (PlanNight night : plan.nights()) {
-            String day = night.date() + " " + night.date().getDayOfWeek().getDisplayName(TextStyle.SHORT, Locale.ENGLISH);
+            String day =
+                    night.date() + " " + night.date().getDayOfWeek().getDisplayName(TextStyle.SHORT, Locale.ENGLISH);
             if (night.windows().isEmpty()) {
                 line("%s  no window", day);
                 continue;
             }
-            long moons = night.observable().stream().filter(i -> i.kind() == PlanItem.Kind.MOON).count();
-            line("%s  %s  best %s %2.0f deg  %s%s",
+            long moons = night.observable().stream()
+                    .filter(i -> i.kind() == PlanItem.Kind.MOON)
+                    .count();
+            line(
+                    "%s  %s  best %s %2.0f deg  %s%s",
                     day,
                     night.windows().stream().map(w -> PlanWords.span(w.span())).collect(Collectors.joining(" and ")),
                     PlanWords.clock(night.best().orElseThrow().time()),
                     night.best().orElseThrow().altitudeDeg(),
-                    night.longestCaptureS().isPresent() ? PlanWords.of("%.0f s", night.longestCaptureS().getAsDouble()) : "",
+                    night.longestCaptureS().isPresent()
+                            ? PlanWords.of("%.0f s", night.longestCaptureS().getAsDouble())
+                            : "",
                     wish.planet().moons().isEmpty() ? "" : "  moons " + moons);
             List<String> crossings = night.observable().stream()
                     .filter(i -> i.kind() == PlanItem.Kind.CROSSING)
@@ -201,7 +238,11 @@ public final class PlanText {
             }
         }
         if (!plan.hasWindow()) {
-            line("%s", plan.nextWindow().map(d -> "The next night with a window is about " + d + ".").orElse("No night with a window within two years."));
+            line(
+                    "%s",
+                    plan.nextWindow()
+                            .map(d -> "The next night with a window is about " + d + ".")
+                            .orElse("No night with a window within two years."));
         }
     }
 
@@ -225,7 +266,9 @@ public final class PlanText {
 
     private static String shortDetail(PlanItem item) {
         return item.expected()
-                .map(e -> PlanWords.of("lon %.1f ± %.1f %s", e.lonDeg(), e.sigmaLonDeg(), e.system().label())
+                .map(e -> PlanWords.of(
+                                "lon %.1f ± %.1f %s",
+                                e.lonDeg(), e.sigmaLonDeg(), e.system().label())
                         + (e.daysBeyondArc() >= 1 ? PlanWords.of(", %.0f d old", e.daysBeyondArc()) : ""))
                 .orElse(item.note());
     }
