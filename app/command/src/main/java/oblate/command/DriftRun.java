@@ -55,12 +55,16 @@ final class DriftRun {
 
     /** Fits series and prints the table. */
     int fitAndPrint(PlanetModel planet, List<LongitudeSeries> series, OutputOptions output) {
+        if (series.isEmpty()) {
+            console.say("There is nothing to fit: no feature or track has marks here.");
+            return 1;
+        }
         int status = 0;
         List<Drift> drifts = new ArrayList<>();
         for (LongitudeSeries one : series) {
             try {
                 Drift drift = fitter.fit(one);
-                drift.warnings().forEach(w -> console.say(one.feature() + ": " + w));
+                drift.warnings().forEach(w -> console.say(named(one.feature()) + w));
                 drifts.add(drift);
             } catch (ProblemException e) {
                 console.say(e.getMessage());
@@ -71,6 +75,10 @@ final class DriftRun {
             output.write(table(planet, drifts, output), services, console);
         }
         return status;
+    }
+
+    private static String named(String feature) {
+        return feature.isEmpty() ? "Of these marks: " : feature + ": ";
     }
 
     private ReportTable table(PlanetModel planet, List<Drift> drifts, OutputOptions output) {

@@ -8,6 +8,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
+import java.util.Set;
 import oblate.base.ProblemException;
 import oblate.report.ReportFormat;
 import oblate.report.ReportTable;
@@ -15,6 +16,8 @@ import picocli.CommandLine.Option;
 
 /** Options of every command that prints a table. */
 final class OutputOptions {
+    /** Where figures are from; repeated in every row of a table for programs, said once to a reader. */
+    private static final Set<String> SAID_ONCE = Set.of("ephemeris", "leap_seconds");
 
     @Option(
             names = "--format",
@@ -54,7 +57,7 @@ final class OutputOptions {
     }
 
     /** Writes a table where and how the user asked. */
-    void write(ReportTable table, Services services, Console console) {
+    void write(ReportTable full, Services services, Console console) {
         ReportFormat writer = services.reportFormats().stream()
                 .filter(f -> f.id().equals(format))
                 .findFirst()
@@ -64,6 +67,7 @@ final class OutputOptions {
                                 services.reportFormats().stream()
                                         .map(ReportFormat::id)
                                         .toList())));
+        ReportTable table = isText() ? full.saidOnce(SAID_ONCE) : full;
         if (out == null) {
             toConsole(writer, table, console);
         } else {

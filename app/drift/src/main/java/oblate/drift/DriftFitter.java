@@ -66,14 +66,12 @@ public final class DriftFitter {
     public Drift fit(LongitudeSeries series) {
         int n = series.points().size();
         if (n < 2) {
-            throw new ProblemException(DriftProblem.TOO_FEW, series.feature(), n);
+            throw new ProblemException(DriftProblem.TOO_FEW, named(series), n);
         }
         Arc arc = Arc.of(series.points());
         if (Line.fit(arc.days(), arc.days(), ones(n)).isEmpty()) {
             throw new ProblemException(
-                    DriftProblem.ONE_TIME,
-                    series.feature(),
-                    series.points().get(0).time());
+                    DriftProblem.ONE_TIME, named(series), series.points().get(0).time());
         }
         MeanLatitude firstLatitude = MeanLatitude.of(series.points(), ones(n));
         RateWindow searched = window.orElseGet(() -> RateWindow.of(series.planet(), series.system()));
@@ -82,6 +80,10 @@ public final class DriftFitter {
         return new Assembly(
                         series, arc, found(arc, fit), rivals(choices), n >= 3 ? leftOut(arc, fit) : OptionalRange.NONE)
                 .drift();
+    }
+
+    private static String named(LongitudeSeries series) {
+        return series.feature().isEmpty() ? "without a name" : "\"" + series.feature() + "\"";
     }
 
     /** A line with its fit to a thinned arc. */

@@ -9,6 +9,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
+import oblate.base.ProblemException;
 import oblate.sky.PlanetModel;
 import oblate.sky.RotationSystem;
 
@@ -19,6 +20,7 @@ import oblate.sky.RotationSystem;
  * every mark goes to the likeliest track; pieces that meet are joined; what is left is searched again, with a lower bar at the end, and the tracks so found are doubtful.
  */
 public final class TrackLinker {
+    private static final int MOST_MARKS = 300_000;
     private static final double FIRM = 0.02;
     private static final double FAINT = 0.2;
     private static final int FEWEST = 5;
@@ -43,10 +45,14 @@ public final class TrackLinker {
      * Links marks.
      *
      * @param marks of one planet, in one system, in any order; those with a feature's name stay with it
+     * @throws ProblemException with {@link DriftProblem#TOO_MANY_TO_LINK} for more than 300 000 marks
      */
     public Linked link(List<LinkMark> marks, PlanetModel planet, RotationSystem system) {
         if (marks.isEmpty()) {
             return new Linked(List.of(), List.of());
+        }
+        if (marks.size() > MOST_MARKS) {
+            throw new ProblemException(DriftProblem.TOO_MANY_TO_LINK, marks.size(), MOST_MARKS);
         }
         return new Work(new LinkData(marks), planet, system).run();
     }

@@ -136,11 +136,34 @@ final class ModelScore {
                 predictedWithin(2));
     }
 
+    /** Half steady, a sixth each clearly accelerating, clearly changing and clearly oscillating. */
+    private static void mixed(int features, long seed, DriftFitter fitter) {
+        SplittableRandom random = new SplittableRandom(seed);
+        ModelScore score = new ModelScore();
+        CurveKind[] kinds = {
+            CurveKind.RATE,
+            CurveKind.RATE,
+            CurveKind.RATE,
+            CurveKind.ACCELERATION,
+            CurveKind.CHANGE,
+            CurveKind.OSCILLATION
+        };
+        for (int i = 0; i < features; i++) {
+            CurveKind kind = kinds[i % kinds.length];
+            double least = kind == CurveKind.CHANGE ? 150 : 60;
+            SimulatedFeature made = SimulatedFeature.of(random, kind, least, 1e9, 1);
+            score.add(made, fitter.fit(made.series()));
+            score.addHeldOut(made, fitter);
+        }
+        System.out.println("mixed: " + score);
+    }
+
     /** Prints the score of many invented features: number per kind (default 250), seed. */
     public static void main(String[] words) {
         int each = words.length > 0 ? Integer.parseInt(words[0]) : 250;
         long seed = words.length > 1 ? Long.parseLong(words[1]) : 1;
         DriftFitter fitter = new DriftFitter();
+        mixed(4 * each, seed, fitter);
         for (double factor : new double[] {1, 1.4}) {
             for (CurveKind kind : CurveKind.values()) {
                 for (double[] range : new double[][] {{25, 60}, {60, 150}, {150, 1e9}}) {

@@ -165,6 +165,10 @@ class TrackLinkerTest {
         }
         assertThat(link(oneTime).links()).hasSize(20);
         assertThat(link(bare).tracks()).hasSize(1);
+        List<LinkMark> crowd = Collections.nCopies(300_001, mark(3, 100, 20, "", 0, ""));
+        assertThatThrownBy(() -> link(crowd))
+                .isInstanceOf(ProblemException.class)
+                .hasMessageContaining("300001 marks are too many");
         List<LinkMark> lone = new ArrayList<>(oneTime.subList(0, 1));
         lone.add(mark(3, 100, 20, "", 0, "A"));
         assertThat(link(lone).tracks()).containsExactly("A");

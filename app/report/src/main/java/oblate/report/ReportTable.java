@@ -124,4 +124,30 @@ public record ReportTable(String title, Map<String, String> facts, List<Column> 
         }
         return value instanceof Boolean ? ValueKind.BOOLEAN : ValueKind.TEXT;
     }
+
+    /**
+     * The same table with columns that say one thing in all rows said once, among the facts; a column whose values differ stays.
+     *
+     * @param names of the columns it is asked of; a fact of that name that is there already is kept
+     */
+    public ReportTable saidOnce(Set<String> names) {
+        Map<String, String> said = new LinkedHashMap<>(facts);
+        List<Integer> kept = new ArrayList<>();
+        for (int c = 0; c < columns.size(); c++) {
+            int column = c;
+            List<Object> values =
+                    rows.stream().map(r -> r.get(column)).distinct().toList();
+            String name = columns.get(c).name();
+            if (names.contains(name) && values.size() == 1 && values.get(0) != null) {
+                said.putIfAbsent(name.replace('_', ' '), values.get(0).toString());
+            } else {
+                kept.add(c);
+            }
+        }
+        return new ReportTable(
+                title,
+                said,
+                kept.stream().map(columns::get).toList(),
+                rows.stream().map(r -> kept.stream().map(r::get).toList()).toList());
+    }
 }

@@ -289,13 +289,13 @@ class WindowTest {
         strike(KeyEvent.VK_RIGHT);
         strike(KeyEvent.VK_RIGHT);
         strike(KeyEvent.VK_RIGHT);
-        WindowPictures.await("the move is kept", () -> marksOf(picture).get(0).id() != named.id());
+        WindowPictures.await(
+                "the three moves are kept",
+                () -> Math.abs(apartPx(marksOf(picture).get(0), named) - 0.3) < 1e-6);
         window.settle();
         StoredMark moved = marksOf(picture).get(0);
-        assertThat(Math.hypot(
-                        moved.mark().pixel().xPx() - named.mark().pixel().xPx(),
-                        moved.mark().pixel().yPx() - named.mark().pixel().yPx()))
-                .isEqualTo(0.3, offset(1e-6));
+        assertThat(moved.id()).isNotEqualTo(named.id());
+        assertThat(apartPx(moved, named)).isEqualTo(0.3, offset(1e-6));
         assertThat(moved.featureName()).contains("red oval");
 
         // Undo, undo: back where it was, then unnamed again; each a new row.
@@ -604,5 +604,11 @@ class WindowTest {
         assertThat(new ProblemException(WorkbenchProblem.NO_SCREEN).getMessage())
                 .contains("no screen")
                 .contains("oblate help");
+    }
+
+    private static double apartPx(StoredMark a, StoredMark b) {
+        return Math.hypot(
+                a.mark().pixel().xPx() - b.mark().pixel().xPx(),
+                a.mark().pixel().yPx() - b.mark().pixel().yPx());
     }
 }

@@ -66,6 +66,7 @@ public final class DriftChart {
         XYErrorRenderer pointRenderer = pointRenderer();
         XYSeriesCollection lines = new XYSeriesCollection();
         XYLineAndShapeRenderer lineRenderer = new XYLineAndShapeRenderer(true, false);
+        lineRenderer.setDrawSeriesLineAsPath(true);
         for (int i = 0; i < shown.size(); i++) {
             Color colour = colour(i, wish);
             addPoints(points, pointRenderer, shown.get(i), i, colour, unwrapped, wish);
