@@ -32,6 +32,7 @@ final class Commands {
         own.put("report", new ReportCommand(services, console));
         own.put("sky", new SkyCommand(services, console));
         own.put("night", new NightCommand(services, console));
+        own.put("tonight", new TonightCommand(services, console));
         own.put("crossings", new CrossingsCommand(services, console));
         own.put("smear", new SmearCommand(services, console));
         own.put("data", new DataCommand(services, console));

@@ -34,6 +34,28 @@ final class OutputOptions {
         return format.equals("text");
     }
 
+    /** Whether a format of this name was asked for. */
+    boolean is(String id) {
+        return format.equals(id);
+    }
+
+    /** Writes finished text where the user asked. */
+    void writeText(String text, Console console) {
+        if (out == null) {
+            byte[] bytes = text.getBytes(StandardCharsets.UTF_8);
+            console.out().write(bytes, 0, bytes.length);
+            console.out().flush();
+        } else {
+            writeText(text, out);
+            console.say("Wrote " + out + ".");
+        }
+    }
+
+    /** Writes finished text to a file, whole or not at all. */
+    static void writeText(String text, Path file) {
+        replace(file, writer -> writer.write(text));
+    }
+
     /** Writes a table where and how the user asked. */
     void write(ReportTable full, Services services, Console console) {
         ReportFormat writer = services.reportFormats().stream()
@@ -65,15 +87,25 @@ final class OutputOptions {
     }
 
     private void toFile(ReportFormat writer, ReportTable table) {
-        Path target = out.toAbsolutePath();
+        replace(out, text -> writer.write(table, text));
+    }
+
+    /** What fills a file. */
+    @FunctionalInterface
+    private interface Filling {
+        void into(Writer text) throws IOException;
+    }
+
+    private static void replace(Path file, Filling filling) {
+        Path target = file.toAbsolutePath();
         try {
             Path temp = Files.createTempFile(target.getParent(), ".oblate", ".part");
             try (Writer text = Files.newBufferedWriter(temp, StandardCharsets.UTF_8)) {
-                writer.write(table, text);
+                filling.into(text);
             }
             Files.move(temp, target, StandardCopyOption.REPLACE_EXISTING);
         } catch (IOException e) {
-            throw new ProblemException(e, CommandProblem.CANNOT_WRITE, out, e.getMessage());
+            throw new ProblemException(e, CommandProblem.CANNOT_WRITE, file, e.getMessage());
         }
     }
 }

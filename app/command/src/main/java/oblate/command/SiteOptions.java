@@ -52,6 +52,16 @@ final class SiteOptions {
         }
     }
 
+    /** The archive named, if one is. */
+    Optional<Path> archive() {
+        return Optional.ofNullable(archive);
+    }
+
+    /** The word given for the place, when it is a name rather than coordinates. */
+    Optional<String> name() {
+        return Optional.ofNullable(site).filter(s -> !NUMBERS.matcher(s).matches());
+    }
+
     /** The sky over the place, when one is given. */
     Optional<SiteView> view(Services services) {
         return site(services).map(place -> new SiteView(GroundSky.over(services.sky(), place)));
