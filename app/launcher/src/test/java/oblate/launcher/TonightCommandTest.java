@@ -70,7 +70,7 @@ class TonightCommandTest {
             assertThat(row.get("system")).isEqualTo("3");
         }
         assertThat(run.out()).doesNotContain("NaN", "Infinity");
-        assertThat(run.err()).contains("No time for Lone", "No time for Brief", "No time for Unmarked", "local");
+        assertThat(run.err()).contains("No time for Lone", "No time for Brief", "No time for Unmarked", "Local codes");
     }
 
     /** The moons' times are those of {@code oblate events}. */

@@ -160,9 +160,9 @@ public final class Planner {
                     name,
                     String.format(
                             Locale.ROOT,
-                            "by %s its longitude is known to %s only, %.0f days from its marks: it may be anywhere",
+                            "by %s its longitude is uncertain by %s, %.0f days from its marks: it may be anywhere",
                             night.to().iso(0).substring(0, 10),
-                            then.sigmaLonDeg() < 180 ? Math.round(then.sigmaLonDeg()) + " deg" : "half a turn or worse",
+                            then.sigmaLonDeg() < 180 ? Math.round(then.sigmaLonDeg()) + " deg" : "half a turn or more",
                             then.daysBeyondArc()));
             return items;
         }

@@ -7,6 +7,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.TreeMap;
 import java.util.stream.Collectors;
 import oblate.drift.plan.Plan;
 import oblate.drift.plan.PlanItem;
@@ -20,6 +21,7 @@ import oblate.sky.UtcTime;
 /** A plan to read at the telescope: one screen for a night, a few lines per night for several. */
 public final class PlanText {
     private static final int WIDTH = 96;
+    private static final char HARD_SPACE = '\u00a0';
     private static final String HEAD = "  %-10s %s%n";
 
     private final Plan plan;
@@ -125,7 +127,7 @@ public final class PlanText {
                     night.windows().stream().map(w -> PlanWords.span(w.span())).collect(Collectors.joining(" and "))
                             + PlanWords.of(" (%.1f h): %s", night.windowHours(), PlanWords.rule(wish, ", ")));
         }
-        item(planet, course(night.course(), planet));
+        item(planet, course(night.course()));
         item("Sun", sun(night.sun()));
         night.best()
                 .ifPresent(b -> item(
@@ -136,7 +138,7 @@ public final class PlanText {
         }
     }
 
-    private static String course(GroundCourse course, String planet) {
+    private static String course(GroundCourse course) {
         if (course.neverUp()) {
             return "does not rise";
         }
@@ -181,7 +183,7 @@ public final class PlanText {
                 : other.isEmpty() ? one : Optional.of(one.get() + (second.equals("to") ? " " : ", ") + other.get());
     }
 
-    /** Features whose crossings all fall outside the window. */
+    /** Features whose crossings all fall outside the window, each with the crossing nearest to it. */
     private void missed(PlanNight night) {
         List<PlanItem> crossings = night.items().stream()
                 .filter(i -> i.kind() == PlanItem.Kind.CROSSING)
@@ -190,15 +192,34 @@ public final class PlanText {
                 .filter(PlanItem::isObservable)
                 .map(PlanItem::subject)
                 .toList();
-        crossings.stream()
+        Comparator<PlanItem> nearness = Comparator.comparingDouble(i -> awayS(night, i));
+        List<String> said = crossings.stream()
                 .filter(i -> !seen.contains(i.subject()))
-                .collect(Collectors.groupingBy(PlanItem::subject, java.util.TreeMap::new, Collectors.toList()))
-                .forEach((name, items) -> wrapped(
-                        "  Not tonight: ",
-                        name + " crosses the meridian "
-                                + items.stream()
-                                        .map(i -> "at " + PlanWords.clock(i.time()) + " (" + i.whyNot() + ")")
-                                        .collect(Collectors.joining(", "))));
+                .collect(Collectors.groupingBy(PlanItem::subject, TreeMap::new, Collectors.minBy(nearness)))
+                .values()
+                .stream()
+                .flatMap(Optional::stream)
+                .map(i -> together(i.subject() + " " + PlanWords.clock(i.time()) + " (" + i.whyNot() + ")"))
+                .toList();
+        if (!said.isEmpty()) {
+            out.append(System.lineSeparator());
+            wrapped("  Outside the window: ", String.join(", ", said));
+        }
+    }
+
+    /** Seconds from a window's nearest end. */
+    private static double awayS(PlanNight night, PlanItem item) {
+        return night.windows().stream()
+                .mapToDouble(w -> Math.max(
+                        w.span().from().clockSecondsSince(item.time()),
+                        item.time().clockSecondsSince(w.span().to())))
+                .min()
+                .orElse(0);
+    }
+
+    /** Words that are not parted at a line's end. */
+    private static String together(String words) {
+        return words.replace(' ', HARD_SPACE);
     }
 
     private void manyNights() {
@@ -207,7 +228,8 @@ public final class PlanText {
         wrapped(
                 "Window: ",
                 PlanWords.rule(wish, ", ") + ". After it the best moment, its altitude, the longest capture for "
-                        + wish.smear().said() + ", the number of moon events; below it crossings of the meridian.");
+                        + wish.smear().said()
+                        + ", the number of moon events; below it crossings of the meridian, errors in minutes.");
         out.append(System.lineSeparator());
         for (PlanNight night : plan.nights()) {
             String day =
@@ -231,7 +253,8 @@ public final class PlanText {
                     wish.planet().moons().isEmpty() ? "" : "  moons " + moons);
             List<String> crossings = night.observable().stream()
                     .filter(i -> i.kind() == PlanItem.Kind.CROSSING)
-                    .map(i -> PlanWords.clock(i.time()) + " " + i.subject() + " " + PlanWords.error(i))
+                    .map(i -> together(PlanWords.clock(i.time()) + " " + i.subject() + " "
+                            + PlanWords.error(i).replace(" min", "")))
                     .toList();
             if (!crossings.isEmpty()) {
                 wrapped("                ", String.join(", ", crossings));
@@ -286,15 +309,16 @@ public final class PlanText {
         StringBuilder line = new StringBuilder(lead);
         String in = " ".repeat(lead.length());
         boolean fresh = true;
-        for (String word : said.split(" ")) {
+        for (String word : said.split(" ", -1)) {
             if (!fresh && line.length() + 1 + word.length() > WIDTH) {
-                out.append(line.toString().stripTrailing()).append(System.lineSeparator());
+                out.append(line.toString().replace(HARD_SPACE, ' ').stripTrailing())
+                        .append(System.lineSeparator());
                 line = new StringBuilder(in);
                 fresh = true;
             }
             line.append(fresh ? "" : " ").append(word);
             fresh = false;
         }
-        out.append(line.toString().stripTrailing()).append(System.lineSeparator());
+        out.append(line.toString().replace(HARD_SPACE, ' ').stripTrailing()).append(System.lineSeparator());
     }
 }
