@@ -41,11 +41,11 @@ class MoonsCommandTest {
     }
 
     @Test
-    void columnsAreThoseOfTheReferenceTablesThenTheError() {
+    void columnsAreThoseOfTheReferenceTablesThenOurs() {
         CommandRun run = run("moons", "jupiter", "--at", "2024-12-07T20:00:00Z", "--format", "csv");
         assertThat(run.rows()).hasSize(4);
         assertThat(String.join(",", run.rows().get(0).getParser().getHeaderNames()))
-                .isEqualTo(COLUMNS + ",offset_sigma_arcsec");
+                .isEqualTo(COLUMNS + ",offset_sigma_arcsec,ephemeris,leap_seconds");
     }
 
     @Test
