@@ -34,4 +34,12 @@ class MarsTest extends PlanetContract {
         assertThat(disc.diameterEquatorialArcsec()).isCloseTo(10.7588, within(0.0002));
         assertThat(disc.illuminatedFraction()).isCloseTo(0.9012, within(0.00006));
     }
+
+    /** In hours, 24 h 37 min 22.66 s; published value, from memory. */
+    @Test
+    @Tag("truth")
+    void rotationPeriod() {
+        double turns = planet().globe().iauSystem().degPerDay() / 360;
+        assertThat(24 / turns).isCloseTo(24.622962, within(0.0000005));
+    }
 }

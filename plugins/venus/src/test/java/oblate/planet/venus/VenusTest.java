@@ -25,4 +25,12 @@ class VenusTest extends PlanetContract {
         assertThat(disc.illuminatedFraction()).isCloseTo(0.647, within(0.0006));
         assertThat(disc.phaseAngleDeg()).isCloseTo(72.96, within(0.006));
     }
+
+    /** In days, backwards; published value (Magellan radar, in the IAU reports since 1991), from memory. */
+    @Test
+    @Tag("truth")
+    void rotationPeriod() {
+        double turns = planet().globe().iauSystem().degPerDay() / 360;
+        assertThat(-1 / turns).isCloseTo(243.0185, within(0.00005));
+    }
 }
