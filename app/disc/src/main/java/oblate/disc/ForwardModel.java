@@ -37,6 +37,11 @@ final class ForwardModel {
     private final float[] halo;
     private final float[] sum;
     private final float[] gain;
+    private final HalfSize half;
+    private final GaussianBlur halfBlur;
+    private final float[] halfCore;
+    private final float[] halfRing;
+    private final float[] halfHalo;
 
     /**
      * @param clipped whether undershoot is cut at black
@@ -62,6 +67,12 @@ final class ForwardModel {
         halo = new float[n];
         sum = new float[n];
         gain = new float[n];
+        half = new HalfSize(width, height);
+        halfBlur = new GaussianBlur(half.width, half.height);
+        int quarter = half.width * half.height;
+        halfCore = new float[quarter];
+        halfRing = new float[quarter];
+        halfHalo = new float[quarter];
     }
 
     /** Draws the picture and its derivatives; those by the pattern only when asked, because they change little from step to step. */
@@ -74,7 +85,7 @@ final class ForwardModel {
         smooth(p, slope[Slot.VIEW]);
         times(painter.light, brightness, scene);
         addRings(p);
-        smooth(p, sum);
+        smoothApart(p, sum);
         shapeSlopes(p);
         finish(p);
         if (withPattern) {
@@ -118,15 +129,79 @@ final class ForwardModel {
         }
     }
 
+    /**
+     * Blurs and sharpens the scene. Ring and halo are smooth enough to be taken from the core at half the size, unless they are hardly wider than it.
+     */
     private void smooth(double[] p, float[] out) {
-        double s = p[Slot.CORE];
-        blur.blur(scene, core, s);
-        blur.blur(scene, ring, s * p[Slot.RING_WIDTH]);
-        blur.blur(scene, halo, s * HALO_WIDTH);
-        float r = (float) p[Slot.RING];
-        float h = (float) p[Slot.HALO];
+        Spread spread = new Spread(p);
+        blur.blur(scene, core, spread.core);
+        float middle = (float) (1 + spread.ringStrength - spread.haloStrength);
+        for (int i = 0; i < out.length; i++) {
+            out[i] = middle * core[i];
+        }
+        half.down(core, halfCore);
+        halfBlur.blur(halfCore, halfHalo, spread.halfHalo);
+        float h = (float) spread.haloStrength;
+        float r = (float) spread.ringStrength;
+        if (spread.halfRing > 0) {
+            halfBlur.blur(halfCore, halfRing, spread.halfRing);
+            for (int i = 0; i < halfHalo.length; i++) {
+                halfHalo[i] = h * halfHalo[i] - r * halfRing[i];
+            }
+        } else {
+            blur.blur(core, ring, spread.fullRing);
+            for (int i = 0; i < out.length; i++) {
+                out[i] -= r * ring[i];
+            }
+            for (int i = 0; i < halfHalo.length; i++) {
+                halfHalo[i] *= h;
+            }
+        }
+        half.addUp(halfHalo, out);
+    }
+
+    /** The same, with core, ring and halo left each in its own image. */
+    private void smoothApart(double[] p, float[] out) {
+        Spread spread = new Spread(p);
+        blur.blur(scene, core, spread.core);
+        half.down(core, halfCore);
+        halfBlur.blur(halfCore, halfHalo, spread.halfHalo);
+        Arrays.fill(halo, 0);
+        half.addUp(halfHalo, halo);
+        if (spread.halfRing > 0) {
+            halfBlur.blur(halfCore, halfRing, spread.halfRing);
+            Arrays.fill(ring, 0);
+            half.addUp(halfRing, ring);
+        } else {
+            blur.blur(core, ring, spread.fullRing);
+        }
+        float r = (float) spread.ringStrength;
+        float h = (float) spread.haloStrength;
         for (int i = 0; i < out.length; i++) {
             out[i] = (1 + r - h) * core[i] - r * ring[i] + h * halo[i];
+        }
+    }
+
+    /** Widths of the three parts of the blur, each as what must still be added to the core. */
+    private static final class Spread {
+        /** Below this variance (px²) half the size is too coarse. */
+        private static final double LEAST_VARIANCE = HalfSize.VARIANCE + 1.6;
+
+        final double core;
+        final double ringStrength;
+        final double haloStrength;
+        final double fullRing;
+        final double halfRing;
+        final double halfHalo;
+
+        Spread(double[] p) {
+            core = p[Slot.CORE];
+            ringStrength = p[Slot.RING];
+            haloStrength = p[Slot.HALO];
+            double ring = core * core * (p[Slot.RING_WIDTH] * p[Slot.RING_WIDTH] - 1);
+            fullRing = Math.sqrt(ring);
+            halfRing = ring < LEAST_VARIANCE ? 0 : Math.sqrt(ring - HalfSize.VARIANCE) / 2;
+            halfHalo = Math.sqrt(Math.max(LEAST_VARIANCE, core * core * (HALO_WIDTH * HALO_WIDTH - 1)) - HalfSize.VARIANCE) / 2;
         }
     }
 

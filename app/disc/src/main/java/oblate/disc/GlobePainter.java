@@ -83,8 +83,9 @@ final class GlobePainter {
                 double x = dx * rightX + dy * rightY;
                 double y = dx * upX + dy * upY;
                 int i = iy * width + ix;
-                double rho = Math.hypot(x, y / view.axisRatio);
-                double limb = rho > 0 ? r * Math.hypot(x, y) * (1 - 1 / rho) : -r;
+                double high = y / view.axisRatio;
+                double rho = Math.sqrt(x * x + high * high);
+                double limb = rho > 0 ? r * Math.sqrt(x * x + y * y) * (1 - 1 / rho) : -r;
                 fromLimb[i] = (float) limb;
                 coordinates(i, x, y, dx / r, dy / r, rho);
                 if (limb < -2.5) {

@@ -69,7 +69,8 @@ final class GlobeView {
 
     /** Distance from the axis of the ring-plane point seen at (X, Y); huge when the plane is edge-on. */
     double ringRadius(double x, double y) {
-        return Math.hypot(x, y / (Math.abs(sinB) < 1e-4 ? 1e-4 : sinB));
+        double along = y / (Math.abs(sinB) < 1e-4 ? 1e-4 : sinB);
+        return Math.sqrt(x * x + along * along);
     }
 
     /** Whether the ring-plane point seen at (X, Y) is on the observer's side of the globe's middle. */
@@ -91,8 +92,10 @@ final class GlobeView {
             return false;
         }
         double t = -bz / sunZ;
-        double r = Math.hypot(bx + t * sunX, by + t * sunY);
-        return r > ringInner && r < ringOuter;
+        double x = bx + t * sunX;
+        double y = by + t * sunY;
+        double square = x * x + y * y;
+        return square > ringInner * ringInner && square < ringOuter * ringOuter;
     }
 
     /** Body x of a point of the sight frame. */
