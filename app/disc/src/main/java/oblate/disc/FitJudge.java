@@ -24,15 +24,12 @@ final class FitJudge {
     private static final double OTHER_RADIUS_FLOOR = 0.2;
     private static final double POLE_FLOOR_DEG = 0.1;
     private static final double RING_POLE_FLOOR_DEG = 0.03;
+    private static final double FOLLOWED_DEG = 25;
     /** Standard error of an angle nobody knows: that of an even spread over the circle (deg). */
     private static final double UNKNOWN_DEG = 104;
-    /** An orientation wins when the other's residual is larger by this part. */
-    private static final double CLEAR_MARGIN = 0.02;
+    /** From this probability on an orientation counts as known. */
+    private static final double SURE = 0.95;
 
-    private static final double CURVED_BELT_MARGIN = 0.2;
-    private static final double RING_MARGIN = 0.1;
-    private static final double SURE_OPENING_DEG = 3;
-    private static final double SURE_PHASE_DEG = 30;
     private static final double EDGE_REACH = 0.06;
     /** A blur wider than this share of the radius leaves no limb. */
     private static final double SOFTEST_EDGE = 0.25;
@@ -55,7 +52,6 @@ final class FitJudge {
     private static final double RADIUS_CORES = 1.2;
     private static final double RADIUS_SHARE = 0.03;
     private static final double WRONG_SHAPE_PX = 0.7;
-    private static final double MIRROR_SHARE = 0.7;
 
     private final ApparentDisc disc;
     private final Plane picture;
@@ -82,7 +78,7 @@ final class FitJudge {
         Weighted weighted = weighted(found.place(), covariance);
         return new FitOutcome.Fitted(new DiscFit(
                 weighted.place(),
-                parityOpen(choice) ? withMirrorImage(weighted.covariance(), choice) : weighted.covariance(),
+                withMirrorImage(weighted.covariance(), choice),
                 reasons.isEmpty() ? Trust.TRUSTED : Trust.DOUBTFUL,
                 reasons,
                 DiscFitter.METHOD,
@@ -186,47 +182,26 @@ final class FitJudge {
         return edge.expected() == 0 ? 0 : (double) edge.points() / edge.expected();
     }
 
-    /** Which end is north shows in the rings when they are open, in the side the Sun stands on once parity is known, and in the way the belts are bowed. */
-    private boolean northOpen(Orientation.Choice choice) {
-        if (choice.northMargin().isEmpty()) {
-            return false;
-        }
-        boolean ringsTell = disc.planet().rings().isPresent()
-                && Math.abs(disc.subEarth().latCentricDeg()) > SURE_OPENING_DEG
-                && choice.northMargin().get() > RING_MARGIN;
-        double margin = choice.northMargin().get();
-        boolean phaseTells =
-                disc.phaseAngleDeg() > SURE_PHASE_DEG && hints.mirrored().isPresent() && margin > CLEAR_MARGIN;
-        boolean beltsTell = disc.planet().globe().figure().flattening() > Orientation.OBLATE
-                && disc.planet().rings().isEmpty()
-                && margin > CURVED_BELT_MARGIN;
-        return !ringsTell && !phaseTells && !beltsTell;
+    private static boolean northOpen(Orientation.Choice choice) {
+        return choice.north().isPresent() && choice.north().get() < SURE;
     }
 
-    /**
-     * Whether nobody knows if the picture is a mirror image: no hint, and a phase at which another law of limb
-     * darkening can outweigh the unlit sliver.
-     */
-    private boolean parityOpen(Orientation.Choice choice) {
-        return choice.mirrorMargin().isPresent()
-                && (choice.mirrorMargin().get() < CLEAR_MARGIN || disc.phaseAngleDeg() < SURE_PHASE_DEG);
+    private static boolean parityOpen(Orientation.Choice choice) {
+        return choice.parity().isPresent() && choice.parity().get() < SURE;
     }
 
-    /** The mirror image puts the unlit sliver on the other side, and with it the centre: half the way there counts as an error. */
+    /** The mirror image puts the unlit sliver on the other side, and with it the centre: as likely as that is, it counts as an error. */
     private static PlacementCovariance withMirrorImage(PlacementCovariance covariance, Orientation.Choice choice) {
-        if (choice.mirrorImage().isEmpty()) {
+        if (choice.mirrorImage().isEmpty() || choice.parity().isEmpty()) {
             return covariance;
         }
         Placement other = choice.mirrorImage().get();
         Placement winner = choice.rough().place();
-        double[] half = {
-            (other.centreXPx() - winner.centreXPx()) * MIRROR_SHARE,
-            (other.centreYPx() - winner.centreYPx()) * MIRROR_SHARE
-        };
+        double[] apart = {other.centreXPx() - winner.centreXPx(), other.centreYPx() - winner.centreYPx()};
         double[][] matrix = covariance.toArray();
         for (int i = 0; i < 2; i++) {
             for (int j = 0; j < 2; j++) {
-                matrix[i][j] += half[i] * half[j];
+                matrix[i][j] += (1 - choice.parity().get()) * apart[i] * apart[j];
             }
         }
         return new PlacementCovariance(matrix);
@@ -299,10 +274,17 @@ final class FitJudge {
                     + disc.planet().label() + "; give it by hand, by kit or from another picture of the run.");
         }
         if (northOpen(choice)) {
-            reasons.add("North and south look alike here: the axis is found, but which end is north is undecided.");
+            reasons.add(String.format(
+                    Locale.ROOT,
+                    "The axis is found, but which end is north is undecided: as given with a probability of %.0f %%.",
+                    100 * choice.north().get()));
         }
         if (parityOpen(choice)) {
-            reasons.add("Mirrored or not is undecided: the picture fits both ways, or nearly.");
+            reasons.add(String.format(
+                    Locale.ROOT,
+                    "Mirrored or not is undecided: %s with a probability of %.0f %%.",
+                    found.place().mirrored() ? "mirrored" : "not mirrored",
+                    100 * choice.parity().get()));
         }
         if (seen && hints.poleAngle().isPresent()) {
             FitHints.Angle hint = hints.poleAngle().get();
@@ -327,9 +309,11 @@ final class FitJudge {
         }
         Optional<Boolean> given = hints.mirrored();
         given.ifPresent(m -> list.add(new Witness("mirrored", "hint", m ? 1 : 0, 0)));
-        if (given.isEmpty() && !parityOpen(choice)) {
-            list.add(new Witness("mirrored", "phase", found.place().mirrored() ? 1 : 0, 0.1));
-        }
+        choice.parity().ifPresent(p -> {
+            double mirrored = found.place().mirrored() ? p : 1 - p;
+            list.add(new Witness("mirrored", "phase", mirrored, Math.sqrt(p * (1 - p))));
+        });
+        choice.north().ifPresent(p -> list.add(new Witness("north end", "picture", p, Math.sqrt(p * (1 - p)))));
         double arcsec = disc.diameterEquatorialArcsec() / (2 * found.place().equatorialRadiusPx());
         list.add(new Witness(
                 "scale",
@@ -367,13 +351,22 @@ final class FitJudge {
         out[3][3] += pole * pole;
         if (!Orientation.angleSeen(disc)) {
             double sigma = hints.poleAngle().map(FitHints.Angle::sigmaDeg).orElse(UNKNOWN_DEG);
-            for (int i = 0; i < 4; i++) {
-                out[i][3] = 0;
-                out[3][i] = 0;
-            }
-            out[3][3] = sigma * sigma;
+            followAngle(out, found.angleResponse(), sigma);
         }
         return new PlacementCovariance(out);
+    }
+
+    /** Where the angle was held, centre and radius err together with it; beyond a small turn the shift no longer grows in proportion. */
+    private static void followAngle(double[][] out, double[] response, double sigmaDeg) {
+        double reach = Math.min(1, FOLLOWED_DEG / sigmaDeg);
+        for (int i = 0; i < 3; i++) {
+            out[i][3] = response[i] * sigmaDeg * sigmaDeg * reach;
+            out[3][i] = out[i][3];
+            for (int j = 0; j < 3; j++) {
+                out[i][j] += response[i] * response[j] * sigmaDeg * sigmaDeg * reach * reach;
+            }
+        }
+        out[3][3] = sigmaDeg * sigmaDeg;
     }
 
     private static double radiusFloorCores(ApparentDisc disc) {

@@ -32,12 +32,13 @@ record FitLimits(double[] low, double[] high, double[] mean, double[] sigma, dou
         FitLimits limits = new FitLimits(low, high, mean, sigma, leastScatter);
         limits.set(Slot.RADIUS, 2, FREE, 0, FREE);
         limits.set(Slot.ANGLE, -FREE, FREE, angleRad, angleSigmaRad * Math.sqrt(PRIOR_PIXELS));
-        limits.set(Slot.SUN, 0.3, 1.6, exponent, 0.2);
-        limits.set(Slot.VIEW, -0.7, 1.0, 0, FREE);
+        limits.set(Slot.SUN, -0.1, 1.6, exponent, 0.3);
+        limits.set(Slot.VIEW, -0.7, 1.5, 0, FREE);
         limits.set(Slot.CORE, Math.max(0.6, 1.2 / bin), 12, 0, FREE);
         limits.set(Slot.RING, 0.6, 8, 2, 1.5);
         limits.set(Slot.RING_WIDTH, 1.15, 2.6, 1.6, 0.3);
-        limits.set(Slot.HALO, -0.3, 0.6, 0.1, 0.1);
+        limits.set(Slot.HALO, -1.5, 0.6, 0, 0.3);
+        limits.set(Slot.HALO_WIDTH, 2.7, 8, 4, 1.5);
         limits.set(Slot.TONE, 0.4, 2, 1, 0.25);
         limits.set(Slot.LEAN, -0.8, 0.8, 0, 0.05);
         limits.set(Slot.BLACK, -0.01, 0.08, 0.01, 0.012);

@@ -14,7 +14,7 @@ import org.hipparchus.linear.RealMatrix;
  */
 final class ForwardFit {
     private static final int[] SHAPE = {
-        Slot.SUN, Slot.VIEW, Slot.CORE, Slot.RING, Slot.RING_WIDTH, Slot.HALO, Slot.TONE, Slot.BLACK
+        Slot.SUN, Slot.VIEW, Slot.CORE, Slot.RING, Slot.RING_WIDTH, Slot.HALO, Slot.HALO_WIDTH, Slot.TONE, Slot.BLACK
     };
     private static final double CONVERGED_PX = 0.008;
     private static final double CAUCHY = 3;
@@ -45,7 +45,9 @@ final class ForwardFit {
      *
      * @param p parameters
      * @param covariance of centre, radius, angle (px, rad): sandwich over sectors
+     * @param angleResponse by how much centre and radius (px) would follow a turn of the angle (per rad), everything else fitted again
      * @param loss mean Cauchy loss of limb band and inside, to compare two solutions of the same plane
+     * @param bandLoss the same of the limb band alone, where the unlit sliver shows
      * @param bandSigma scatter of the residual in the limb band, in units of the disc's brightness
      * @param bound which of the first parameters sit on a bound
      * @param points pixels used
@@ -54,7 +56,9 @@ final class ForwardFit {
     record Solution(
             double[] p,
             double[][] covariance,
+            double[] angleResponse,
             double loss,
+            double bandLoss,
             double bandSigma,
             boolean[] bound,
             int points,
@@ -271,7 +275,7 @@ final class ForwardFit {
     private double[] solve(double damping) {
         Arrays.fill(bound, false);
         for (int attempt = 0; attempt < SHAPE.length + 3; attempt++) {
-            double[] change = solveFree(damping);
+            double[] change = solveFree(damping, pull.clone());
             boolean again = false;
             for (int k = 0; k < Slot.PATTERN; k++) {
                 if (!frozen[k] && !bound[k] && limits.leaves(k, p[k], change[k])) {
@@ -286,9 +290,8 @@ final class ForwardFit {
         return new double[size];
     }
 
-    private double[] solveFree(double damping) {
+    private double[] solveFree(double damping, double[] b) {
         double[][] a = new double[size][];
-        double[] b = pull.clone();
         for (int j = 0; j < size; j++) {
             a[j] = normal[j].clone();
             a[j][j] += damping * normal[j][j] + 1e-9;
@@ -334,6 +337,8 @@ final class ForwardFit {
         double level = 0;
         int n = 0;
         double loss = 0;
+        double bandLoss = 0;
+        int band = 0;
         int inBand = 0;
         double scale = 2 * Math.max(limits.leastScatter(), 0.01);
         for (int i = 0; i < residual.length; i++) {
@@ -345,16 +350,34 @@ final class ForwardFit {
                 loss += thinning(zone[i]) * Math.log1p(residual[i] * residual[i] / (scale * scale));
                 inBand += thinning(zone[i]);
             }
+            if (zone[i] == 1) {
+                bandLoss += Math.log1p(residual[i] * residual[i] / (scale * scale));
+                band++;
+            }
         }
         double brightness = n == 0 ? 1 : Math.max(1e-3, level / n);
         return new Solution(
                 p.clone(),
                 sandwich(),
+                angleResponse(),
                 loss / Math.max(1, inBand),
+                bandLoss / Math.max(1, band),
                 zoneSigma[1] / BAND_FACTOR / brightness,
                 Arrays.copyOf(bound, Slot.PATTERN),
                 points,
                 converged);
+    }
+
+    private double[] angleResponse() {
+        boolean was = frozen[Slot.ANGLE];
+        frozen[Slot.ANGLE] = true;
+        double[] b = new double[size];
+        for (int j = 0; j < size; j++) {
+            b[j] = -normal[j][Slot.ANGLE];
+        }
+        double[] response = Arrays.copyOf(solveFree(0, b), 3);
+        frozen[Slot.ANGLE] = was;
+        return response;
     }
 
     /** H⁻¹ B H⁻¹ with B from scores summed over sectors, whose pixels err together; its block of centre, radius and angle. */

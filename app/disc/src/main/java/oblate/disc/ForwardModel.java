@@ -11,9 +11,6 @@ import java.util.Arrays;
  * up together with its blur is only enlarged), by widths from the Laplacian (heat equation).
  */
 final class ForwardModel {
-    /** Halo width in core widths. */
-    static final double HALO_WIDTH = 3;
-
     /** Rounds the tone curve at black, where a power has no slope. */
     private static final double TONE_FOOT = 0.01;
 
@@ -201,7 +198,8 @@ final class ForwardModel {
             double ring = core * core * (p[Slot.RING_WIDTH] * p[Slot.RING_WIDTH] - 1);
             fullRing = Math.sqrt(ring);
             halfRing = ring < LEAST_VARIANCE ? 0 : Math.sqrt(ring - HalfSize.VARIANCE) / 2;
-            halfHalo = Math.sqrt(Math.max(LEAST_VARIANCE, core * core * (HALO_WIDTH * HALO_WIDTH - 1)) - HalfSize.VARIANCE) / 2;
+            double wide = core * core * (p[Slot.HALO_WIDTH] * p[Slot.HALO_WIDTH] - 1);
+            halfHalo = Math.sqrt(Math.max(LEAST_VARIANCE, wide) - HalfSize.VARIANCE) / 2;
         }
     }
 
@@ -222,6 +220,7 @@ final class ForwardModel {
         double r = p[Slot.RING];
         double h = p[Slot.HALO];
         double w = p[Slot.RING_WIDTH];
+        double hw = p[Slot.HALO_WIDTH];
         for (int y = 2; y < height - 2; y++) {
             for (int x = 2; x < width - 2; x++) {
                 int i = y * width + x;
@@ -230,10 +229,8 @@ final class ForwardModel {
                 double dx = x - p[Slot.X];
                 double dy = y - p[Slot.Y];
                 double ringL = laplacian(ring, i);
-                double byCore = s
-                        * ((1 + r - h) * laplacian(core, i)
-                                - r * w * w * ringL
-                                + h * HALO_WIDTH * HALO_WIDTH * laplacian(halo, i));
+                double haloL = laplacian(halo, i);
+                double byCore = s * ((1 + r - h) * laplacian(core, i) - r * w * w * ringL + h * hw * hw * haloL);
                 slope[Slot.X][i] = (float) -gx;
                 slope[Slot.Y][i] = (float) -gy;
                 slope[Slot.ANGLE][i] = (float) (gy * dx - gx * dy);
@@ -242,6 +239,7 @@ final class ForwardModel {
                 slope[Slot.RING][i] = core[i] - ring[i];
                 slope[Slot.RING_WIDTH][i] = (float) (-r * s * s * w * ringL);
                 slope[Slot.HALO][i] = halo[i] - core[i];
+                slope[Slot.HALO_WIDTH][i] = (float) (h * s * s * hw * haloL);
                 slope[Slot.LEAN][i] = sum[i] * painter.across[i] / (float) (1 + p[Slot.LEAN] * painter.across[i]);
             }
         }

@@ -26,9 +26,10 @@ final class ForwardStage {
      * @param place where
      * @param shared parameters of blur, photometry and tone, lengths in picture pixels
      * @param covariance of centre, radius (px) and angle (deg)
+     * @param angleResponse by how much centre and radius (px) would follow a turn of the held pole angle (per deg)
      * @param solution what the fit said
      */
-    record Found(Placement place, double[] shared, double[][] covariance, Solution solution) {
+    record Found(Placement place, double[] shared, double[][] covariance, double[] angleResponse, Solution solution) {
         double corePx() {
             return shared[Slot.CORE];
         }
@@ -49,7 +50,8 @@ final class ForwardStage {
         p[Slot.CORE] = corePx;
         p[Slot.RING] = ring;
         p[Slot.RING_WIDTH] = 1.6;
-        p[Slot.HALO] = 0.1;
+        p[Slot.HALO] = 0.05;
+        p[Slot.HALO_WIDTH] = 3.5;
         p[Slot.BLACK] = 0.005;
         p[Slot.TONE] = 1;
         return p;
@@ -122,7 +124,9 @@ final class ForwardStage {
             double spacing = small ? Math.max(2, core) : Math.max(3.5, 2 * core);
             return new Pattern(true, (int) Math.max(7, Math.min(MOST_KNOTS, 2 * r / spacing)), rings);
         }
-        return new Pattern(false, r >= 60 ? 7 : r >= 25 ? 5 : 3, rings);
+        // On a crescent a finer grid would turn with the terminator.
+        boolean crescent = disc.phaseAngleDeg() > Orientation.CRESCENT_DEG;
+        return new Pattern(false, r < 25 ? 3 : crescent ? 4 : r < 60 ? 5 : 7, rings);
     }
 
     /** A quantile of the samples between two distances from the centre (radii). */
@@ -167,6 +171,10 @@ final class ForwardStage {
                 covariance[i][j] = s.covariance()[i][j] * unit[i] * unit[j];
             }
         }
-        return new Found(place, shared, covariance, s);
+        double[] response = new double[3];
+        for (int i = 0; i < 3; i++) {
+            response[i] = s.angleResponse()[i] * bin / unit[3];
+        }
+        return new Found(place, shared, covariance, response, s);
     }
 }

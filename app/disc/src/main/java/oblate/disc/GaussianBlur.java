@@ -66,7 +66,19 @@ final class GaussianBlur {
         }
         int t = 1;
         for (; t + 1 <= reach; t += 2) {
-            pairs(scratch, start, line, reach - t, line, reach + t, k[t], line, reach - t - 1, line, reach + t + 1, k[t + 1]);
+            pairs(
+                    scratch,
+                    start,
+                    line,
+                    reach - t,
+                    line,
+                    reach + t,
+                    k[t],
+                    line,
+                    reach - t - 1,
+                    line,
+                    reach + t + 1,
+                    k[t + 1]);
         }
         if (t <= reach) {
             pair(scratch, start, line, reach - t, line, reach + t, k[t]);
@@ -83,8 +95,18 @@ final class GaussianBlur {
         int t = 1;
         for (; t + 1 <= reach; t += 2) {
             pairs(
-                    out, start, above(y - t), at(y - t), above(y + t), at(y + t), k[t], above(y - t - 1), at(y - t - 1), above(y + t + 1),
-                    at(y + t + 1), k[t + 1]);
+                    out,
+                    start,
+                    above(y - t),
+                    at(y - t),
+                    above(y + t),
+                    at(y + t),
+                    k[t],
+                    above(y - t - 1),
+                    at(y - t - 1),
+                    above(y + t + 1),
+                    at(y + t + 1),
+                    k[t + 1]);
         }
         if (t <= reach) {
             pair(out, start, above(y - t), at(y - t), above(y + t), at(y + t), k[t]);
@@ -101,7 +123,18 @@ final class GaussianBlur {
 
     @SuppressWarnings("checkstyle:ParameterNumber") // plain arrays of an inner loop
     private void pairs(
-            float[] out, int to, float[] a, int i, float[] b, int j, float f, float[] c, int k, float[] d, int l, float g) {
+            float[] out,
+            int to,
+            float[] a,
+            int i,
+            float[] b,
+            int j,
+            float f,
+            float[] c,
+            int k,
+            float[] d,
+            int l,
+            float g) {
         for (int x = 0; x < width; x++) {
             out[to + x] += f * (a[i + x] + b[j + x]) + g * (c[k + x] + d[l + x]);
         }

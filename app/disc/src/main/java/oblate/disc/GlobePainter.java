@@ -173,9 +173,33 @@ final class GlobePainter {
         sumView += value * logView;
     }
 
-    /** Rings at a pixel, by 4 × 4 points; turning the little square with the picture is not worth the while. */
+    /** Rings at a pixel, by 4 × 4 points where an edge may cross it; turning the little square with the picture is not worth the while. */
     private void ring(int i, double x, double y, double pixel) {
-        ringKnot[i] = (float) pattern.ringKnot(view.ringRadius(x, y));
+        double middle = view.ringRadius(x, y);
+        ringKnot[i] = (float) pattern.ringKnot(middle);
+        ringLight[i] = 0;
+        unknown[i] = false;
+        double reach = pixel * Math.max(1, 1 / Math.max(1e-4, Math.abs(view.sinB)));
+        boolean offGlobe = fromLimb[i] > 1.5;
+        if (offGlobe && (middle < RING_LEAST - reach || middle > RING_MOST + reach)) {
+            return;
+        }
+        boolean whole = offGlobe && middle > RING_LEAST + reach && middle < RING_MOST - reach;
+        if (whole && plainlyLit(x, y, 3 * reach)) {
+            ringLight[i] = 1;
+            return;
+        }
+        averagedRing(i, x, y, pixel);
+    }
+
+    /** Whether a point of the ring plane is so far from the globe's shadow that its pixel is lit all over. */
+    private boolean plainlyLit(double x, double y, double margin) {
+        double bx = -y / (Math.abs(view.sinB) < 1e-4 ? 1e-4 : view.sinB);
+        double along = bx * view.sunX + x * view.sunY;
+        return along > margin || Math.abs(bx * view.sunY - x * view.sunX) > 1 + margin;
+    }
+
+    private void averagedRing(int i, double x, double y, double pixel) {
         double covered = 0;
         double knots = 0;
         boolean crossing = false;

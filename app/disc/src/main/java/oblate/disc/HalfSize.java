@@ -76,7 +76,8 @@ final class HalfSize {
         int far = middle - step;
         int last = middle + 2 * step;
         for (int x = 0; x < fullWidth; x++) {
-            full[to + x] += NEAR * wide[middle + x] + NEXT * wide[next + x] + FAR * wide[far + x] + LAST * wide[last + x];
+            full[to + x] +=
+                    NEAR * wide[middle + x] + NEXT * wide[next + x] + FAR * wide[far + x] + LAST * wide[last + x];
         }
     }
 }

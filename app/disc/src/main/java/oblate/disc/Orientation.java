@@ -2,6 +2,7 @@
 package oblate.disc;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
@@ -26,8 +27,15 @@ final class Orientation {
     /** From this phase on it shows on which side the Sun stands (deg). */
     private static final double SIDE_DEG = 4;
 
-    /** Most finished pictures are not mirrored, so a mirror image must win by this part of the residual. */
-    private static final double MIRROR_HANDICAP = 0.06;
+    /** Differences of ln(residual) that change the odds e-fold, as the practice pictures show them. */
+    private static final double NORTH_SCALE = 0.06;
+
+    private static final double PARITY_SCALE = 0.1;
+    /** Below this phase the sliver is hardly there (deg). */
+    private static final double THIN_SLIVER_DEG = 5;
+
+    /** Two ends are one when they are closer than this (radii). */
+    private static final double ENDS_DIFFER = 0.005;
 
     private static final int FINALISTS = 4;
     private static final int CLEAR_RADIUS_PX = 80;
@@ -51,15 +59,11 @@ final class Orientation {
      * What was chosen.
      *
      * @param rough the winner, at a coarse binning
-     * @param northMargin by what part of itself the residual of the same axis turned upside down is larger; empty when the hint decided
-     * @param mirrorMargin the same for the mirror image; empty when the hint decided
+     * @param north probability that the end called north is north; empty when the hint decided
+     * @param parity probability that mirrored or not is as it was chosen; empty when the hint decided
      * @param mirrorImage where the disc lies if the picture is the mirror image of what was chosen
      */
-    record Choice(
-            Found rough,
-            Optional<Double> northMargin,
-            Optional<Double> mirrorMargin,
-            Optional<Placement> mirrorImage) {}
+    record Choice(Found rough, Optional<Double> north, Optional<Double> parity, Optional<Placement> mirrorImage) {}
 
     Orientation(ApparentDisc disc, Plane picture, FitHints hints) {
         this.disc = disc;
@@ -93,15 +97,32 @@ final class Orientation {
 
     /** A coarse fit from one start. */
     Found rough(Placement start) {
-        int bin = bin(start, COARSE_RADIUS_PX);
-        Found narrow = stage.fit(start, stage.startShape(START_CORE_PX, 2), prior(start.poleAngleDeg()), bin, 6, 12);
-        if (angleHeld || start.equatorialRadiusPx() < WIDE_RADIUS_PX) {
-            return narrow; // a wide blur on a small disc, or without belts inside, leads astray
-        }
-        // From a narrow start the fit may fall into a valley of too narrow a blur and too small a disc; a wide start
-        // finds the other one.
-        Found wide = stage.fit(start, stage.startShape(WIDE_CORE_PX, 3), prior(start.poleAngleDeg()), bin, 6, 16);
-        return wide.solution().loss() < narrow.solution().loss() ? wide : narrow;
+        return wideToo(start) ? better(narrow(start), wide(start)) : narrow(start);
+    }
+
+    /** A wide blur on a small disc, or without belts inside, leads astray. */
+    private boolean wideToo(Placement start) {
+        return !angleHeld && start.equatorialRadiusPx() >= WIDE_RADIUS_PX;
+    }
+
+    private Found narrow(Placement start) {
+        return stage.fit(
+                start,
+                stage.startShape(START_CORE_PX, 2),
+                prior(start.poleAngleDeg()),
+                bin(start, COARSE_RADIUS_PX),
+                6,
+                12);
+    }
+
+    private Found wide(Placement start) {
+        return stage.fit(
+                start,
+                stage.startShape(WIDE_CORE_PX, 3),
+                prior(start.poleAngleDeg()),
+                bin(start, COARSE_RADIUS_PX),
+                6,
+                16);
     }
 
     /** The full fit. */
@@ -123,14 +144,14 @@ final class Orientation {
         }
         Found best = both(start);
         boolean northOpen = hints.poleAngle().isEmpty() && !angleHeld;
-        boolean mirrorOpen = hints.mirrored().isEmpty();
-        if (!northOpen && !mirrorOpen) {
+        boolean parityOpen = hints.mirrored().isEmpty();
+        if (!northOpen && !parityOpen) {
             return new Choice(best, Optional.empty(), Optional.empty(), Optional.empty());
         }
         double clear = view.ringOuter > 0 ? COARSE_RADIUS_PX : CLEAR_RADIUS_PX;
-        List<Found> tries = new ArrayList<>();
-        for (int turn = 0; turn <= (northOpen ? 1 : 0); turn++) {
-            for (int mirror = 0; mirror <= (mirrorOpen ? 1 : 0); mirror++) {
+        Found[][] tries = new Found[northOpen ? 2 : 1][parityOpen ? 2 : 1];
+        for (int turn = 0; turn < tries.length; turn++) {
+            for (int mirror = 0; mirror < tries[turn].length; mirror++) {
                 Placement p = best.place();
                 Placement other = new Placement(
                         p.centreXPx(),
@@ -138,51 +159,103 @@ final class Orientation {
                         p.equatorialRadiusPx(),
                         p.poleAngleDeg() + 180 * turn,
                         p.mirrored() ^ mirror == 1);
-                tries.add(stage.fit(other, best.shared(), prior(other.poleAngleDeg()), bin(other, clear), 3, 8));
+                tries[turn][mirror] =
+                        stage.fit(other, best.shared(), prior(other.poleAngleDeg()), bin(other, clear), 3, 8);
             }
         }
-        Found winner = tries.stream()
-                .min(Comparator.comparingDouble(
-                        f -> f.solution().loss() * (mirrorOpen && f.place().mirrored() ? 1 + MIRROR_HANDICAP : 1)))
-                .orElse(best);
+        return chosen(tries);
+    }
+
+    /**
+     * Weighs the tries. Which end is north shows in the whole residual (how the belts are bowed, which half of the rings is in front); mirrored or not
+     * in the limb band alone, where the unlit sliver lies: inside, a few bright spots on one side outweigh it.
+     */
+    private Choice chosen(Found[][] tries) {
+        double[] north = {1, 0};
+        if (tries.length > 1) {
+            double odds = Math.log(leastLoss(tries[1]) / leastLoss(tries[0])) / NORTH_SCALE;
+            north[0] = likely(odds);
+            north[1] = 1 - north[0];
+        }
+        double[] parity = {0, 0};
+        int at = 0;
+        int mirror = 0;
+        double most = -1;
+        for (int turn = 0; turn < tries.length; turn++) {
+            double same = 1;
+            if (tries[turn].length > 1) {
+                double ratio = tries[turn][1].solution().bandLoss()
+                        / Math.max(1e-9, tries[turn][0].solution().bandLoss());
+                same = likely(Math.log(ratio) / parityScale());
+            }
+            double[] each = {north[turn] * same, north[turn] * (1 - same)};
+            for (int m = 0; m < tries[turn].length; m++) {
+                parity[m] += each[m];
+                if (each[m] > most) {
+                    most = each[m];
+                    at = turn;
+                    mirror = m;
+                }
+            }
+        }
         return new Choice(
-                winner,
-                northOpen ? Optional.of(margin(tries, winner, false)) : Optional.empty(),
-                mirrorOpen ? Optional.of(margin(tries, winner, true)) : Optional.empty(),
-                tries.stream()
-                        .filter(f -> f.place().mirrored() != winner.place().mirrored())
-                        .min(Comparator.comparingDouble(f -> f.solution().loss()))
-                        .map(Found::place));
+                tries[at][mirror],
+                tries.length > 1 ? Optional.of(north[at]) : Optional.empty(),
+                tries[at].length > 1 ? Optional.of(parity[mirror]) : Optional.empty(),
+                tries[at].length > 1 ? Optional.of(tries[at][1 - mirror].place()) : Optional.empty());
     }
 
-    /** Best loss among the tries on the other side, over the winner's, minus one. */
-    private static double margin(List<Found> tries, Found winner, boolean byMirror) {
-        double other = tries.stream()
-                .filter(f -> byMirror ? f.place().mirrored() != winner.place().mirrored() : turned(f, winner))
-                .mapToDouble(f -> f.solution().loss())
-                .min()
-                .orElse(Double.POSITIVE_INFINITY);
-        return other / Math.max(1e-9, winner.solution().loss()) - 1;
+    /** Near opposition the sliver is as thin as the faults of the model; the shadow of a globe on its rings shows even then. */
+    private double parityScale() {
+        return PARITY_SCALE * (view.ringOuter > 0 ? 1 : Math.max(1, THIN_SLIVER_DEG / disc.phaseAngleDeg()));
     }
 
-    private static boolean turned(Found a, Found b) {
-        return Math.abs(Math.IEEEremainder(a.place().poleAngleDeg() - b.place().poleAngleDeg(), 360)) > 90;
+    private static double likely(double logOdds) {
+        return 1 / (1 + Math.exp(-logOdds));
     }
 
-    /** Fits from the template and, when they say something else, from the rays. */
+    private static double leastLoss(Found[] tries) {
+        return Math.max(
+                1e-9,
+                Arrays.stream(tries).mapToDouble(f -> f.solution().loss()).min().orElse(1));
+    }
+
+    /**
+     * Fits from the template and, when they say something else, from the rays. A narrow start may end in a valley of too narrow a blur and too small a
+     * disc, a wide one finds the other valley: each is begun from one of the two places, and all four ways are gone only when the ends disagree.
+     */
     private Found both(Placement match) {
-        Found first = rough(match);
         if (view.ringOuter > 0) {
-            return first;
+            return rough(match);
         }
         Placement rays = new LimbRays(view, picture).trace(match, 0.15).place();
         double apart = Math.hypot(rays.centreXPx() - match.centreXPx(), rays.centreYPx() - match.centreYPx())
                 + Math.abs(rays.equatorialRadiusPx() - match.equatorialRadiusPx());
         if (apart < STARTS_DIFFER * match.equatorialRadiusPx()) {
-            return first;
+            return rough(match);
         }
-        Found second = rough(rays);
-        return second.solution().loss() < first.solution().loss() ? second : first;
+        if (wideToo(match)) {
+            Found one = narrow(rays);
+            Found other = wide(match);
+            if (agree(one, other)) {
+                return better(one, other);
+            }
+            return better(better(one, other), better(wide(rays), narrow(match)));
+        }
+        return better(narrow(match), narrow(rays));
+    }
+
+    private static boolean agree(Found a, Found b) {
+        Placement p = a.place();
+        Placement q = b.place();
+        double apart = Math.hypot(p.centreXPx() - q.centreXPx(), p.centreYPx() - q.centreYPx())
+                + Math.abs(p.equatorialRadiusPx() - q.equatorialRadiusPx());
+        return apart < ENDS_DIFFER * p.equatorialRadiusPx()
+                && Math.abs(Math.IEEEremainder(p.poleAngleDeg() - q.poleAngleDeg(), 360)) < 1;
+    }
+
+    private static Found better(Found a, Found b) {
+        return b.solution().loss() < a.solution().loss() ? b : a;
     }
 
     /** Scans the pole angle over half a turn, or a whole one where the Sun's side shows, or near the template's on crescents, with coarse fits and returns the best start. */

@@ -100,10 +100,7 @@ final class OtherLight {
                 eastDeg,
                 attempt,
                 new Orientation.Choice(
-                        attempt.rough(known.rough().place()),
-                        known.northMargin(),
-                        known.mirrorMargin(),
-                        known.mirrorImage()));
+                        attempt.rough(known.rough().place()), known.north(), known.parity(), known.mirrorImage()));
     }
 
     private static Trial better(Trial a, Trial b) {

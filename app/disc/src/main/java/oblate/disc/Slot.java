@@ -38,8 +38,10 @@ final class Slot {
     static final int LEAN = 14;
     /** Brightness that the finishing took for black and cut away. */
     static final int BLACK = 15;
+    /** Width of the halo, in core widths. */
+    static final int HALO_WIDTH = 16;
     /** First value of the pattern. */
-    static final int PATTERN = 16;
+    static final int PATTERN = 17;
 
     private Slot() {}
 }

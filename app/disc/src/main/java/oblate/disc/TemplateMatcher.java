@@ -9,15 +9,27 @@ import org.hipparchus.transform.TransformType;
  * frame are unknown, not black, so a clipped disc is found too.
  */
 final class TemplateMatcher {
-    private static final int REDUCED = 72;
-    private static final int SIDE = 128;
+    /** Longer side of the reduced picture (px) at a first and a second look; the transforms' sides are the next powers of two that hold it and a template. */
+    private static final int FIRST = 36;
+
+    private static final int SECOND = 72;
     private static final double STEP = 1.05;
     private static final double SMALLEST = 3;
-    private static final double LARGEST_EXTENT = 55;
+    /** Largest reach of a template in the reduced picture, as a share of its longer side. */
+    private static final double LARGEST_EXTENT = 0.76;
+    /** A first look at a disc smaller than this (px) does not count. */
+    private static final double CLEAR = 5;
+
+    /** The second look is for radii within this factor of the first one's. */
+    private static final double NEARBY = 1.13;
+
     /** The template reaches this far round the shape, so that its edge counts. */
     private static final double SURROUND = 1.3;
 
     private static final double LEAST_INSIDE = 0.33;
+
+    /** Points per pixel and axis that a template's brightness is averaged over. */
+    private static final int SUB = 2;
 
     private final GlobeView view;
     private final double ringInner;
@@ -64,16 +76,26 @@ final class TemplateMatcher {
     @SuppressWarnings("checkstyle:ParameterNumber") // the public one and how often a small disc may still be enlarged
     private Match find(
             Plane picture, double angleDeg, boolean mirrored, double fromRadiusPx, double toRadiusPx, int deeper) {
-        int bin = Math.max(1, (Math.max(picture.width(), picture.height()) + REDUCED - 1) / REDUCED);
-        Plane small = picture.binned(bin);
-        Match best = search(small, angleDeg, mirrored, fromRadiusPx / bin, toRadiusPx / bin);
+        double from = fromRadiusPx;
+        double to = toRadiusPx;
+        if (to > 2 * from) {
+            int coarse = binning(picture, FIRST);
+            Match first = search(picture.binned(coarse), FIRST, angleDeg, mirrored, from / coarse, to / coarse);
+            if (first != null && first.place().equatorialRadiusPx() > CLEAR) {
+                double r = first.place().equatorialRadiusPx() * coarse;
+                from = Math.max(from, r / NEARBY);
+                to = Math.min(to, r * NEARBY);
+            }
+        }
+        int bin = binning(picture, SECOND);
+        Match best = search(picture.binned(bin), SECOND, angleDeg, mirrored, from / bin, to / bin);
         if (best == null) {
             return null;
         }
         Match scaled = scaled(best, bin, 0, 0);
         double r = scaled.place().equatorialRadiusPx();
         double extent = Math.max(1, ringOuter);
-        if (bin > 1 && deeper > 0 && best.place().equatorialRadiusPx() * extent < REDUCED / 6.0) {
+        if (bin > 1 && deeper > 0 && best.place().equatorialRadiusPx() * extent < SECOND / 6.0) {
             int half = (int) Math.ceil(2.2 * r * extent);
             int x0 = (int) scaled.place().centreXPx() - half;
             int y0 = (int) scaled.place().centreYPx() - half;
@@ -84,6 +106,10 @@ final class TemplateMatcher {
             }
         }
         return scaled;
+    }
+
+    private static int binning(Plane picture, int reduced) {
+        return Math.max(1, (Math.max(picture.width(), picture.height()) + reduced - 1) / reduced);
     }
 
     private static Match scaled(Match m, int bin, int x0, int y0) {
@@ -99,10 +125,12 @@ final class TemplateMatcher {
                 m.explained());
     }
 
-    private Match search(Plane small, double angleDeg, boolean mirrored, double from, double to) {
-        Spectrum image = new Spectrum(SIDE);
-        Spectrum known = new Spectrum(SIDE);
-        Spectrum square = new Spectrum(SIDE);
+    @SuppressWarnings("checkstyle:ParameterNumber") // how far the picture is reduced, and the search
+    private Match search(Plane small, int reduced, double angleDeg, boolean mirrored, double from, double to) {
+        int side = Integer.highestOneBit(reduced) * 2;
+        Spectrum image = new Spectrum(side);
+        Spectrum known = new Spectrum(side);
+        Spectrum square = new Spectrum(side);
         double sum = 0;
         double sumSquare = 0;
         int n = 0;
@@ -110,9 +138,9 @@ final class TemplateMatcher {
             for (int x = 0; x < small.width(); x++) {
                 float v = small.at(x, y);
                 if (!Float.isNaN(v)) {
-                    image.re[y * SIDE + x] = v;
-                    known.re[y * SIDE + x] = 1;
-                    square.re[y * SIDE + x] = (double) v * v;
+                    image.re[y * side + x] = v;
+                    known.re[y * side + x] = 1;
+                    square.re[y * side + x] = (double) v * v;
                     sum += v;
                     sumSquare += (double) v * v;
                     n++;
@@ -127,9 +155,9 @@ final class TemplateMatcher {
         known.transform(TransformType.FORWARD);
         square.transform(TransformType.FORWARD);
         Match best = null;
-        double largest = Math.min(to, LARGEST_EXTENT / SURROUND / Math.max(1, ringOuter));
+        double largest = Math.min(to, LARGEST_EXTENT * reduced / SURROUND / Math.max(1, ringOuter));
         for (double r = Math.max(SMALLEST, from); r <= largest * 1.001; r *= STEP) {
-            Template template = new Template(r, angleDeg, mirrored);
+            Template template = new Template(side, r, angleDeg, mirrored);
             Match match = best(template, image, known, square, small, variance);
             if (match != null && (best == null || match.score() > best.score())) {
                 best = match;
@@ -148,7 +176,7 @@ final class TemplateMatcher {
         Match best = null;
         for (int y = -margin; y < small.height() + margin; y++) {
             for (int x = -margin; x < small.width() + margin; x++) {
-                int i = Math.floorMod(y, SIDE) * SIDE + Math.floorMod(x, SIDE);
+                int i = Math.floorMod(y, image.side) * image.side + Math.floorMod(x, image.side);
                 double n = a.im[i];
                 if (n < LEAST_INSIDE * t.area) {
                     continue;
@@ -176,12 +204,15 @@ final class TemplateMatcher {
         final double radius;
         final double angleDeg;
         final boolean mirrored;
-        final Spectrum shape = new Spectrum(SIDE);
-        final Spectrum mask = new Spectrum(SIDE);
-        final Spectrum squared = new Spectrum(SIDE);
+        final Spectrum shape;
+        final Spectrum mask;
+        final Spectrum squared;
         double area;
 
-        Template(double radius, double angleDeg, boolean mirrored) {
+        Template(int side, double radius, double angleDeg, boolean mirrored) {
+            shape = new Spectrum(side);
+            mask = new Spectrum(side);
+            squared = new Spectrum(side);
             this.radius = radius;
             this.angleDeg = angleDeg;
             this.mirrored = mirrored;
@@ -190,19 +221,14 @@ final class TemplateMatcher {
             int reach = (int) Math.ceil(radius * Math.max(1, ringOuter) * SURROUND) + 1;
             for (int dy = -reach; dy <= reach; dy++) {
                 for (int dx = -reach; dx <= reach; dx++) {
-                    int i = Math.floorMod(dy, SIDE) * SIDE + Math.floorMod(dx, SIDE);
-                    double value = 0;
-                    boolean near = false;
-                    for (int s = 0; s < 9; s++) {
-                        double px = dx + (s % 3 - 1) / 3.0;
-                        double py = dy + (s / 3 - 1) / 3.0;
-                        double x = hand * (px * Math.cos(a) - py * Math.sin(a)) / radius;
-                        double y = -(px * Math.sin(a) + py * Math.cos(a)) / radius;
-                        value += brightness(x, y) / 9;
-                        near |= brightness(x / SURROUND, y / SURROUND) > 0
-                                || Math.hypot(x, y / view.axisRatio) < SURROUND;
-                    }
+                    double x = hand * (dx * Math.cos(a) - dy * Math.sin(a)) / radius;
+                    double y = -(dx * Math.sin(a) + dy * Math.cos(a)) / radius;
+                    double high = y / view.axisRatio;
+                    boolean near =
+                            x * x + high * high < SURROUND * SURROUND || brightness(x / SURROUND, y / SURROUND) > 0;
                     if (near) {
+                        int i = Math.floorMod(dy, side) * side + Math.floorMod(dx, side);
+                        double value = average(x, y, Math.cos(a) / radius, Math.sin(a) / radius, hand);
                         shape.re[i] = value;
                         mask.re[i] = 1;
                         squared.re[i] = value * value;
@@ -216,12 +242,23 @@ final class TemplateMatcher {
         }
     }
 
+    /** Brightness over a pixel; cosine and sine are those of the pole angle, over the radius. */
+    private double average(double x, double y, double cos, double sin, int hand) {
+        double sum = 0;
+        for (int s = 0; s < SUB * SUB; s++) {
+            double ox = (s % SUB + 0.5) / SUB - 0.5;
+            double oy = (s / SUB + 0.5) / SUB - 0.5;
+            sum += brightness(x + hand * (ox * cos - oy * sin), y - ox * sin - oy * cos);
+        }
+        return sum / (SUB * SUB);
+    }
+
     private double brightness(double x, double y) {
         double z = view.depth(x, y);
         double ring = 0;
         if (ringOuter > 0 && Math.abs(view.sinB) > 1e-3) {
             double bodyX = -y / view.sinB;
-            double distance = Math.hypot(x, bodyX);
+            double distance = Math.sqrt(x * x + bodyX * bodyX);
             if (distance > ringInner && distance < ringOuter && (Double.isNaN(z) || view.sightZ(bodyX, 0) > z)) {
                 ring = 0.8;
             }

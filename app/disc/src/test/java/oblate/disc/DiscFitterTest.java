@@ -88,7 +88,11 @@ class DiscFitterTest {
         s.ratio = 0.994;
         s.belts = 0.1;
         DiscFit fit = fit(s, "mars", FitHints.of(23, 2.5, false));
-        near(fit, s, 0.2, 0.012);
+        // Darkened at the limb like a giant, which Mars is not: the radius comes out small, by less than its error
+        // warns of.
+        near(fit, s, 0.2, 0.02);
+        assertThat(Math.abs(fit.placement().equatorialRadiusPx() - s.radius))
+                .isLessThan(2 * fit.covariance().sigmaRadiusPx());
         assertThat(fit.placement().poleAngleDeg()).isCloseTo(23, within(0.01));
         assertThat(fit.covariance().sigmaPoleAngleDeg()).isCloseTo(2.5, within(1e-9));
         DiscFit blind = fit(s, "mars", FitHints.none());

@@ -22,6 +22,7 @@ class ForwardModelTest {
         p[Slot.RING] = 1.2;
         p[Slot.RING_WIDTH] = 1.6;
         p[Slot.HALO] = 0.1;
+        p[Slot.HALO_WIDTH] = 3;
         p[Slot.TONE] = 0.9;
         p[Slot.BACK] = 0.02;
         p[Slot.LEAN] = 0.03;
@@ -44,7 +45,8 @@ class ForwardModelTest {
         double[] p = parameters(pattern);
         model.evaluate(p, false);
         float[][] slopes = Arrays.stream(model.slope).map(float[]::clone).toArray(float[][]::new);
-        double[] step = {0.05, 0.05, 0.05, 0.01, 0.01, 0.01, 0.02, 0.02, 0.02, 0.02, 0.01, 0.01, 0.01, 0.01, 0.01, 0.005
+        double[] step = {
+            0.05, 0.05, 0.05, 0.01, 0.01, 0.01, 0.02, 0.02, 0.02, 0.02, 0.01, 0.01, 0.01, 0.01, 0.01, 0.005, 0.05
         };
         for (int k = 0; k < Slot.PATTERN; k++) {
             double[] q = p.clone();
@@ -109,6 +111,26 @@ class ForwardModelTest {
         for (int i = 0; i < in.length; i++) {
             double d2 = Math.pow(i % SIDE - 30, 2) + Math.pow(i / SIDE - 30, 2);
             assertThat((double) out[i]).isCloseTo(9.0 / 13 * Math.exp(-d2 / 26), within(2e-3));
+        }
+    }
+
+    /** A smooth spot keeps its place and total at half the size and back, and is widened by what is said. */
+    @Test
+    void halfTheSizeAndBackWidensByWhatIsSaid() {
+        float[] in = new float[SIDE * SIDE];
+        double variance = 16;
+        for (int i = 0; i < in.length; i++) {
+            in[i] = (float) Math.exp(-(Math.pow(i % SIDE - 31.3, 2) + Math.pow(i / SIDE - 28.6, 2)) / (2 * variance));
+        }
+        HalfSize half = new HalfSize(SIDE, SIDE);
+        float[] small = new float[half.width * half.height];
+        half.down(in, small);
+        float[] out = new float[in.length];
+        half.addUp(small, out);
+        double wider = variance + HalfSize.VARIANCE;
+        for (int i = 0; i < in.length; i++) {
+            double d2 = Math.pow(i % SIDE - 31.3, 2) + Math.pow(i / SIDE - 28.6, 2);
+            assertThat((double) out[i]).isCloseTo(variance / wider * Math.exp(-d2 / 2 / wider), within(1e-3));
         }
     }
 
