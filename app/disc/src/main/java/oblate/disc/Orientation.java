@@ -31,6 +31,9 @@ final class Orientation {
     private static final double NORTH_SCALE = 0.06;
 
     private static final double PARITY_SCALE = 0.1;
+    /** From this phase on the mirror image is wrong all over the disc (deg). */
+    private static final double WHOLE_PHASE_DEG = 30;
+
     /** Below this phase the sliver is hardly there (deg). */
     private static final double THIN_SLIVER_DEG = 5;
 
@@ -139,7 +142,8 @@ final class Orientation {
     /** Tries what is open. */
     Choice choose(Placement match) {
         Placement start = match;
-        if (hints.poleAngle().isEmpty() && !angleHeld && view.ringOuter == 0) {
+        boolean lopsided = disc.phaseAngleDeg() > SIDE_DEG;
+        if (hints.poleAngle().isEmpty() && view.ringOuter == 0 && (!angleHeld || lopsided)) {
             start = axis(match);
         }
         Found best = both(start);
@@ -184,9 +188,7 @@ final class Orientation {
         for (int turn = 0; turn < tries.length; turn++) {
             double same = 1;
             if (tries[turn].length > 1) {
-                double ratio = tries[turn][1].solution().bandLoss()
-                        / Math.max(1e-9, tries[turn][0].solution().bandLoss());
-                same = likely(Math.log(ratio) / parityScale());
+                same = parityKnowable() ? likely(Math.log(litSide(tries[turn])) / parityScale()) : 0.5;
             }
             double[] each = {north[turn] * same, north[turn] * (1 - same)};
             for (int m = 0; m < tries[turn].length; m++) {
@@ -203,6 +205,21 @@ final class Orientation {
                 tries.length > 1 ? Optional.of(north[at]) : Optional.empty(),
                 tries[at].length > 1 ? Optional.of(parity[mirror]) : Optional.empty(),
                 tries[at].length > 1 ? Optional.of(tries[at][1 - mirror].place()) : Optional.empty());
+    }
+
+    /** Where nobody knows the pole angle, the Sun may stand on either side: turned by as much, the mirror image looks the same. */
+    private boolean parityKnowable() {
+        return !angleHeld || hints.poleAngle().isPresent();
+    }
+
+    /** How much worse the mirror image leaves the place where the two differ: a crescent all over, a gibbous disc at the limb. */
+    private double litSide(Found[] tries) {
+        boolean crescent = disc.phaseAngleDeg() > WHOLE_PHASE_DEG;
+        double plain =
+                crescent ? tries[0].solution().loss() : tries[0].solution().bandLoss();
+        double mirrored =
+                crescent ? tries[1].solution().loss() : tries[1].solution().bandLoss();
+        return Math.max(1e-9, mirrored) / Math.max(1e-9, plain);
     }
 
     /** Near opposition the sliver is as thin as the faults of the model; the shadow of a globe on its rings shows even then. */
@@ -264,10 +281,17 @@ final class Orientation {
         double from = crescent ? match.poleAngleDeg() - 20 : 0;
         double to = crescent ? match.poleAngleDeg() + 20 : disc.phaseAngleDeg() > SIDE_DEG ? 359 : 179;
         List<Found> scan = new ArrayList<>();
-        for (double angle = from; angle <= to; angle += crescent ? 10 : ANGLE_STEP_DEG) {
+        double step = crescent ? 10 : angleHeld ? 2 * ANGLE_STEP_DEG : ANGLE_STEP_DEG;
+        for (double angle = from; angle <= to; angle += step) {
             Placement start = new Placement(
                     match.centreXPx(), match.centreYPx(), match.equatorialRadiusPx(), angle, match.mirrored());
-            scan.add(stage.fit(start, stage.startShape(START_CORE_PX, 2), null, bin(start, SCAN_RADIUS_PX), 5, 4));
+            scan.add(stage.fit(
+                    start,
+                    stage.startShape(START_CORE_PX, 2),
+                    angleHeld ? prior(angle) : null,
+                    bin(start, SCAN_RADIUS_PX),
+                    5,
+                    4));
         }
         scan.sort(Comparator.comparingDouble(f -> f.solution().loss()));
         List<Found> finals = new ArrayList<>();
