@@ -22,6 +22,7 @@ final class Commands {
         own.put("pictures", new PicturesCommand(services, console));
         own.put("fit", new FitCommand(services, console));
         own.put("locate", new LocateCommand(services, console));
+        own.put("map", new MapCommand(services, console));
         own.put(
                 "marks",
                 new CommandLine(new MarksCommand(services, console))

@@ -136,6 +136,32 @@ record Plane(int width, int height, float[] samples) {
                 + fy * ((1 - fx) * at(ix, iy + 1) + fx * at(ix + 1, iy + 1));
     }
 
+    /** Sample by cubic interpolation (Keys 1981, a = −1/2); bilinear at the rim and beside missing samples. */
+    double smooth(double x, double y) {
+        int ix = (int) Math.floor(x);
+        int iy = (int) Math.floor(y);
+        if (ix < 1 || iy < 1 || ix + 2 >= width || iy + 2 >= height) {
+            return sample(x, y);
+        }
+        double fx = x - ix;
+        double fy = y - iy;
+        double sum = 0;
+        for (int j = -1; j <= 2; j++) {
+            int i = (iy + j) * width + ix;
+            sum += cubic(j - fy)
+                    * (cubic(-1 - fx) * samples[i - 1]
+                            + cubic(-fx) * samples[i]
+                            + cubic(1 - fx) * samples[i + 1]
+                            + cubic(2 - fx) * samples[i + 2]);
+        }
+        return Double.isNaN(sum) ? sample(x, y) : sum;
+    }
+
+    private static double cubic(double distance) {
+        double d = Math.abs(distance);
+        return d < 1 ? (1.5 * d - 2.5) * d * d + 1 : ((-0.5 * d + 2.5) * d - 4) * d + 2;
+    }
+
     /** A rectangle, which may reach over the edge: what lies there is NaN. */
     Plane cut(int x0, int y0, int w, int h) {
         float[] out = new float[w * h];
