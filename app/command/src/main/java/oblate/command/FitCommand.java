@@ -10,8 +10,8 @@ import oblate.archive.Archive;
 import oblate.archive.ArchivedPicture;
 import oblate.base.ProblemException;
 import oblate.base.Progress;
-import oblate.disc.DiscFitter;
 import oblate.disc.FitOutcome;
+import oblate.disc.MoonWitness;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -92,13 +92,13 @@ final class FitCommand implements Callable<Integer> {
     }
 
     private FitTable.Row fit(Subject subject) {
-        FitOutcome outcome = new DiscFitter()
+        MoonWitness.Heard heard = new MoonWitness(services.sky())
                 .fit(
                         services.reader().decode(subject.file()).pixels(),
                         subject.disc(),
                         subject.hints(),
                         Progress.SILENT);
-        return new FitTable.Row(subject, outcome);
+        return new FitTable.Row(subject, heard.outcome(), heard.moons());
     }
 
     private int finish(List<ManyPictures.Answer<FitTable.Row>> answers) {
@@ -127,12 +127,13 @@ final class FitCommand implements Callable<Integer> {
 
     /** For callers that need one fit and nothing else. */
     static DiscFitResult fitOne(Services services, Subject subject) {
-        FitOutcome outcome = new DiscFitter()
+        FitOutcome outcome = new MoonWitness(services.sky())
                 .fit(
                         services.reader().decode(subject.file()).pixels(),
                         subject.disc(),
                         subject.hints(),
-                        Progress.SILENT);
+                        Progress.SILENT)
+                .outcome();
         if (outcome instanceof FitOutcome.Fitted fitted) {
             return new DiscFitResult(subject, fitted.fit());
         }

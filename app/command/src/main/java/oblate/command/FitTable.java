@@ -3,9 +3,14 @@ package oblate.command;
 
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.function.Function;
+import java.util.stream.Collectors;
+import oblate.disc.ClockFinding;
 import oblate.disc.DiscFit;
 import oblate.disc.FitOutcome;
+import oblate.disc.MoonFinding;
+import oblate.disc.Witness;
 import oblate.report.ReportTable;
 
 /** The table of {@code oblate fit}. */
@@ -16,8 +21,9 @@ final class FitTable {
      *
      * @param subject the picture
      * @param outcome a disc or a refusal
+     * @param moons what the moons beside it said; empty when none did
      */
-    record Row(Subject subject, FitOutcome outcome) {}
+    record Row(Subject subject, FitOutcome outcome, Optional<MoonFinding> moons) {}
 
     ReportTable of(List<Row> rows) {
         TableOf<Row> t = new TableOf<>("Disc fits");
@@ -44,7 +50,41 @@ final class FitTable {
         t.text("reason", "why not trusted", FitTable::reason);
         number(t, "scale_arcsec_px", "arcsec/px", 5, null);
         t.text("method", "how it was fitted", r -> fit(r) == null ? null : fit(r).method() + ", " + fit(r).channel());
+        probability(t, "mirrored_probability", "mirrored", "probability that it is mirrored, where nobody said");
+        probability(t, "north_probability", "north end", "probability that the end called north is, where nobody said");
+        t.text("moons_found", "moons found beside the disc", r -> r.moons()
+                .map(m -> m.matches().stream().map(MoonFinding.Match::moon).collect(Collectors.joining(" ")))
+                .orElse(null));
+        t.number("clock_offset_s", "s", 0, "time that fits the moons less the stated one", r -> clock(r).map(
+                        ClockFinding::offsetS)
+                .orElse(null));
+        t.number("sigma_clock_offset_s", "s", 0, "its standard error", r -> clock(r).map(ClockFinding::sigmaS)
+                .orElse(null));
+        t.text("clock_says", "agrees, disagrees or undecided", r -> clock(r).map(
+                        c -> c.verdict().name().toLowerCase(Locale.ROOT))
+                .orElse(null));
         return t.rows(rows);
+    }
+
+    private static Optional<ClockFinding> clock(Row row) {
+        return row.moons().flatMap(MoonFinding::clock);
+    }
+
+    /** The last witness of a kind that gave a probability. */
+    private static void probability(TableOf<Row> t, String name, String quantity, String description) {
+        t.number(
+                name,
+                "",
+                3,
+                description,
+                r -> fit(r) == null
+                        ? null
+                        : fit(r).witnesses().stream()
+                                .filter(w -> w.quantity().equals(quantity)
+                                        && !w.source().equals("hint"))
+                                .reduce((a, b) -> b)
+                                .map(Witness::value)
+                                .orElse(null));
     }
 
     private static void number(
