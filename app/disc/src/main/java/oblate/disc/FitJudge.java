@@ -21,10 +21,12 @@ final class FitJudge {
     private static final double FULL_SUN_FLOOR_PHASE_DEG = 5;
     private static final double BELTED_RADIUS_FLOOR = 0.1;
     private static final double RINGED_RADIUS_FLOOR = 0.1;
-    private static final double OTHER_RADIUS_FLOOR = 0.2;
+    private static final double OTHER_RADIUS_FLOOR = 0.4;
     private static final double POLE_FLOOR_DEG = 0.1;
     private static final double RING_POLE_FLOOR_DEG = 0.03;
     private static final double FOLLOWED_DEG = 25;
+    /** Turn of a terminator per relative scatter of the brightness along it (deg). */
+    private static final double MARKINGS_TURN_DEG = 8;
     /** Standard error of an angle nobody knows: that of an even spread over the circle (deg). */
     private static final double UNKNOWN_DEG = 104;
     /** From this probability on an orientation counts as known. */
@@ -347,13 +349,21 @@ final class FitJudge {
         }
         double radius = radiusFloorCores(disc) * core;
         out[2][2] += radius * radius;
-        double pole = disc.planet().rings().isPresent() ? RING_POLE_FLOOR_DEG : POLE_FLOOR_DEG;
+        double pole = disc.planet().rings().isPresent()
+                ? RING_POLE_FLOOR_DEG
+                : POLE_FLOOR_DEG + turnedByMarkings(disc, found);
         out[3][3] += pole * pole;
         if (!Orientation.angleSeen(disc)) {
             double sigma = hints.poleAngle().map(FitHints.Angle::sigmaDeg).orElse(UNKNOWN_DEG);
             followAngle(out, found.angleResponse(), sigma);
         }
         return new PlacementCovariance(out);
+    }
+
+    /** A terminator seems turned where dark and bright places lie along it. */
+    private static double turnedByMarkings(ApparentDisc disc, Found found) {
+        boolean belted = disc.planet().globe().figure().flattening() > Orientation.OBLATE;
+        return belted ? 0 : MARKINGS_TURN_DEG * found.solution().markings();
     }
 
     /** Where the angle was held, centre and radius err together with it; beyond a small turn the shift no longer grows in proportion. */

@@ -39,6 +39,7 @@ record FitLimits(double[] low, double[] high, double[] mean, double[] sigma, dou
         limits.set(Slot.RING_WIDTH, 1.15, 2.6, 1.6, 0.3);
         limits.set(Slot.HALO, -1.5, 0.6, 0, 0.3);
         limits.set(Slot.HALO_WIDTH, 2.7, 8, 4, 1.5);
+        limits.set(Slot.HARD, 0, 0.7, 0.08, 0.13);
         limits.set(Slot.TONE, 0.4, 2, 1, 0.25);
         limits.set(Slot.LEAN, -0.8, 0.8, 0, 0.05);
         limits.set(Slot.BLACK, -0.01, 0.08, 0.01, 0.012);

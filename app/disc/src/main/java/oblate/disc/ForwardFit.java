@@ -14,12 +14,24 @@ import org.hipparchus.linear.RealMatrix;
  */
 final class ForwardFit {
     private static final int[] SHAPE = {
-        Slot.SUN, Slot.VIEW, Slot.CORE, Slot.RING, Slot.RING_WIDTH, Slot.HALO, Slot.HALO_WIDTH, Slot.TONE, Slot.BLACK
+        Slot.SUN,
+        Slot.VIEW,
+        Slot.HARD,
+        Slot.CORE,
+        Slot.RING,
+        Slot.RING_WIDTH,
+        Slot.HALO,
+        Slot.HALO_WIDTH,
+        Slot.TONE,
+        Slot.BLACK
     };
     private static final double CONVERGED_PX = 0.008;
     private static final double CAUCHY = 3;
     private static final double BAND_FACTOR = 2;
     private static final double INSIDE_FACTOR = 5;
+    /** Knots whose pixels weigh less than this share of the heaviest are off the disc or in the dark. */
+    private static final double LIT_SHARE = 0.1;
+
     private static final int THIN = 2;
     private static final int SECTORS = 36;
     private static final int INNER_SECTORS = 12;
@@ -49,6 +61,7 @@ final class ForwardFit {
      * @param loss mean Cauchy loss of limb band and inside, to compare two solutions of the same plane
      * @param bandLoss the same of the limb band alone, where the unlit sliver shows
      * @param bandSigma scatter of the residual in the limb band, in units of the disc's brightness
+     * @param markings relative scatter of the brightness over a globe without belts, where it is lit
      * @param bound which of the first parameters sit on a bound
      * @param points pixels used
      * @param converged whether the steps became small
@@ -60,6 +73,7 @@ final class ForwardFit {
             double loss,
             double bandLoss,
             double bandSigma,
+            double markings,
             boolean[] bound,
             int points,
             boolean converged) {}
@@ -363,9 +377,33 @@ final class ForwardFit {
                 loss / Math.max(1, inBand),
                 bandLoss / Math.max(1, band),
                 zoneSigma[1] / BAND_FACTOR / brightness,
+                markings(),
                 Arrays.copyOf(bound, Slot.PATTERN),
                 points,
                 converged);
+    }
+
+    private double markings() {
+        if (model.pattern.belts()) {
+            return 0;
+        }
+        double most = 0;
+        for (int k = 0; k < model.pattern.globeSize(); k++) {
+            most = Math.max(most, normal[Slot.PATTERN + k][Slot.PATTERN + k]);
+        }
+        double sum = 0;
+        double squares = 0;
+        int n = 0;
+        for (int k = 0; k < model.pattern.globeSize(); k++) {
+            if (normal[Slot.PATTERN + k][Slot.PATTERN + k] > LIT_SHARE * most) {
+                double v = p[Slot.PATTERN + k];
+                sum += v;
+                squares += v * v;
+                n++;
+            }
+        }
+        double mean = sum / Math.max(1, n);
+        return mean > 0 ? Math.sqrt(Math.max(0, squares / n - mean * mean)) / mean : 1;
     }
 
     private double[] angleResponse() {

@@ -80,6 +80,8 @@ final class ForwardModel {
         smooth(p, slope[Slot.SUN]);
         times(painter.byView, brightness, scene);
         smooth(p, slope[Slot.VIEW]);
+        times(painter.byHard, brightness, scene);
+        smooth(p, slope[Slot.HARD]);
         times(painter.light, brightness, scene);
         addRings(p);
         smoothApart(p, sum);

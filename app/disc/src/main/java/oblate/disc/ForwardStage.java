@@ -52,6 +52,7 @@ final class ForwardStage {
         p[Slot.RING_WIDTH] = 1.6;
         p[Slot.HALO] = 0.05;
         p[Slot.HALO_WIDTH] = 3.5;
+        p[Slot.HARD] = 0.05;
         p[Slot.BLACK] = 0.005;
         p[Slot.TONE] = 1;
         return p;

@@ -25,6 +25,8 @@ final class GlobePainter {
     final float[] bySun;
     /** Light × ln of the emission cosine. */
     final float[] byView;
+    /** What more light there would be if all of it were hard. */
+    final float[] byHard;
     /** Coordinates of the pattern at the pixel, or at the limb beneath it. */
     final float[] u;
 
@@ -46,6 +48,7 @@ final class GlobePainter {
     private double sumLight;
     private double sumSun;
     private double sumView;
+    private double sumHard;
 
     GlobePainter(GlobeView view, boolean mirrored, Pattern pattern, int width, int height) {
         this.view = view;
@@ -56,6 +59,7 @@ final class GlobePainter {
         light = new float[width * height];
         bySun = new float[width * height];
         byView = new float[width * height];
+        byHard = new float[width * height];
         u = new float[width * height];
         v = new float[width * height];
         across = new float[width * height];
@@ -71,6 +75,7 @@ final class GlobePainter {
         Arrays.fill(light, 0);
         Arrays.fill(bySun, 0);
         Arrays.fill(byView, 0);
+        Arrays.fill(byHard, 0);
         double r = p[Slot.RADIUS];
         double rightX = hand * Math.cos(p[Slot.ANGLE]) / r;
         double rightY = -hand * Math.sin(p[Slot.ANGLE]) / r;
@@ -129,10 +134,12 @@ final class GlobePainter {
         sumLight = 0;
         sumSun = 0;
         sumView = 0;
+        sumHard = 0;
         add(p, x, y);
         light[i] = (float) sumLight;
         bySun[i] = (float) sumSun;
         byView[i] = (float) sumView;
+        byHard[i] = (float) sumHard;
     }
 
     @SuppressWarnings("checkstyle:ParameterNumber") // plain numbers of an inner loop
@@ -140,6 +147,7 @@ final class GlobePainter {
         sumLight = 0;
         sumSun = 0;
         sumView = 0;
+        sumHard = 0;
         for (int sy = 0; sy < SUB; sy++) {
             double oy = (sy + 0.5) / SUB - 0.5;
             for (int sx = 0; sx < SUB; sx++) {
@@ -150,6 +158,7 @@ final class GlobePainter {
         light[i] = (float) (sumLight / (SUB * SUB));
         bySun[i] = (float) (sumSun / (SUB * SUB));
         byView[i] = (float) (sumView / (SUB * SUB));
+        byHard[i] = (float) (sumHard / (SUB * SUB));
     }
 
     private void add(double[] p, double x, double y) {
@@ -167,10 +176,13 @@ final class GlobePainter {
         double emission = Math.max(LEAST_EMISSION, (bx * view.cosB + nz * view.sinB) / length);
         double logSun = Math.log(Math.max(1e-4, incidence));
         double logView = Math.log(emission);
-        double value = Math.exp(p[Slot.SUN] * logSun + p[Slot.VIEW] * logView);
-        sumLight += value;
-        sumSun += value * logSun;
-        sumView += value * logView;
+        double soft = Math.exp(p[Slot.SUN] * logSun + p[Slot.VIEW] * logView);
+        double hard = 2 * incidence / (incidence + emission);
+        double share = p[Slot.HARD];
+        sumLight += (1 - share) * soft + share * hard;
+        sumSun += (1 - share) * soft * logSun;
+        sumView += (1 - share) * soft * logView;
+        sumHard += hard - soft;
     }
 
     /** Rings at a pixel, by 4 × 4 points where an edge may cross it; turning the little square with the picture is not worth the while. */

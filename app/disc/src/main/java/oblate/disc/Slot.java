@@ -40,8 +40,10 @@ final class Slot {
     static final int BLACK = 15;
     /** Width of the halo, in core widths. */
     static final int HALO_WIDTH = 16;
+    /** Share of the light that does not vanish towards the limb. */
+    static final int HARD = 17;
     /** First value of the pattern. */
-    static final int PATTERN = 17;
+    static final int PATTERN = 18;
 
     private Slot() {}
 }

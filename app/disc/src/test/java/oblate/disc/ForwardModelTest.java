@@ -23,6 +23,7 @@ class ForwardModelTest {
         p[Slot.RING_WIDTH] = 1.6;
         p[Slot.HALO] = 0.1;
         p[Slot.HALO_WIDTH] = 3;
+        p[Slot.HARD] = 0.08;
         p[Slot.TONE] = 0.9;
         p[Slot.BACK] = 0.02;
         p[Slot.LEAN] = 0.03;
@@ -46,7 +47,7 @@ class ForwardModelTest {
         model.evaluate(p, false);
         float[][] slopes = Arrays.stream(model.slope).map(float[]::clone).toArray(float[][]::new);
         double[] step = {
-            0.05, 0.05, 0.05, 0.01, 0.01, 0.01, 0.02, 0.02, 0.02, 0.02, 0.01, 0.01, 0.01, 0.01, 0.01, 0.005, 0.05
+            0.05, 0.05, 0.05, 0.01, 0.01, 0.01, 0.02, 0.02, 0.02, 0.02, 0.01, 0.01, 0.01, 0.01, 0.01, 0.005, 0.05, 0.02
         };
         for (int k = 0; k < Slot.PATTERN; k++) {
             double[] q = p.clone();
