@@ -78,6 +78,34 @@ public final class DiscFitter {
         return outcome;
     }
 
+    /**
+     * A first outline, good to a few per cent of the radius and quick enough to be waited for: the template's place, tightened by edge points where the
+     * planet has no rings. Empty where nothing looks like the disc; whether it is one only {@link #fit} can tell.
+     *
+     * @param pixels the picture
+     * @param disc what the sky says is in it
+     * @param given what is known already; without a pole angle the outline's may be any
+     */
+    public Optional<Placement> outline(PixelGrid pixels, ApparentDisc disc, FitHints given) {
+        FitHints hints = completed(given);
+        if (Math.min(pixels.widthPx(), pixels.heightPx()) < LEAST_SIDE_PX) {
+            return Optional.empty();
+        }
+        Plane picture = Plane.of(pixels, pixels.measuringPlane());
+        if (!picture.hasContrast()) {
+            return Optional.empty();
+        }
+        TemplateMatcher.Match match = new StartSearch(disc, picture, hints).quick();
+        if (match == null || match.correlation() < StartSearch.LEAST_CORRELATION) {
+            return Optional.empty();
+        }
+        GlobeView view = new GlobeView(disc);
+        return Optional.of(
+                view.ringOuter > 0
+                        ? match.place()
+                        : new LimbRays(view, picture).trace(match.place(), 0.15).place());
+    }
+
     private static FitHints completed(FitHints given) {
         if (given.near().isEmpty()) {
             return given;

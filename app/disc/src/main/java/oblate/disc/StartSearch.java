@@ -49,6 +49,17 @@ final class StartSearch {
         return anyAngle(mirrored);
     }
 
+    /** One look with the angle as given, or with the long axis of the light where rings lie along it. */
+    TemplateMatcher.Match quick() {
+        boolean mirrored = hints.mirrored().orElse(false);
+        if (hints.near().isPresent()) {
+            return around(hints.near().get(), mirrored);
+        }
+        double angle =
+                hints.poleAngle().map(FitHints.Angle::valueDeg).orElseGet(() -> view.ringOuter > 0 ? longAxisDeg() : 0);
+        return matcher.find(picture, angle, mirrored, SMALLEST_PX, LARGEST_PX);
+    }
+
     /** Looks only about the place given: 60 % of a radius beyond the shape. */
     private TemplateMatcher.Match around(Placement near, boolean mirrored) {
         double r = near.equatorialRadiusPx();
