@@ -3,15 +3,22 @@ package oblate.command;
 
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import oblate.archive.Archive;
 import oblate.archive.ArchivedPicture;
 import oblate.base.ProblemException;
 import oblate.base.Progress;
+import oblate.disc.DiscFit;
+import oblate.disc.DiscFitter;
+import oblate.disc.FitHints;
 import oblate.disc.FitOutcome;
 import oblate.disc.MoonWitness;
+import oblate.disc.RunOrientation;
+import oblate.image.PixelGrid;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -31,6 +38,8 @@ import picocli.CommandLine.Parameters;
             "           oblate fit --archive season --new-only"
         })
 final class FitCommand implements Callable<Integer> {
+    private static final long HALF_DAY_S = 43_200;
+
     private final Services services;
     private final Console console;
 
@@ -45,6 +54,11 @@ final class FitCommand implements Callable<Integer> {
 
     @Option(names = "--new-only", description = "with --archive: only pictures not fitted yet")
     private boolean newOnly;
+
+    @Option(
+            names = "--channels",
+            description = "fit red and blue too and say where their discs lie against green's: what dispersion is left")
+    private boolean channels;
 
     @Mixin
     private PictureOptions options;
@@ -82,23 +96,88 @@ final class FitCommand implements Callable<Integer> {
                 : pictures.stream().map(open::pictureCalled).toList();
         List<ArchivedPicture> todo =
                 wanted.stream().filter(p -> !newOnly || !p.fitted()).toList();
-        return finish(new ManyPictures(console).each(todo, "Fitting", picture -> {
-            FitTable.Row row = fit(subjects.ofArchive(open, picture, options.hints()));
-            if (row.outcome() instanceof FitOutcome.Fitted fitted) {
-                open.keepFit(picture.id(), fitted.fit(), row.subject().disc().ephemeris(), Version.text());
+        return finish(runsTogether(
+                open,
+                new ManyPictures(console)
+                        .each(
+                                todo,
+                                "Fitting",
+                                picture -> kept(open, fit(subjects.ofArchive(open, picture, options.hints()))))));
+    }
+
+    private static FitTable.Row kept(Archive open, FitTable.Row row) {
+        if (row.outcome() instanceof FitOutcome.Fitted fitted) {
+            open.keepFit(
+                    row.subject().archived().orElseThrow().id(),
+                    fitted.fit(),
+                    row.subject().disc().ephemeris(),
+                    Version.text());
+        }
+        return row;
+    }
+
+    /** Where pictures of one night by one kit left north or mirror image open and the others tell, they are fitted again. */
+    private List<ManyPictures.Answer<FitTable.Row>> runsTogether(
+            Archive open, List<ManyPictures.Answer<FitTable.Row>> answers) {
+        Map<String, List<Integer>> runs = new LinkedHashMap<>();
+        for (int i = 0; i < answers.size(); i++) {
+            if (answers.get(i).refusal() == null) {
+                Subject subject = answers.get(i).value().subject();
+                Optional<String> kit = subject.archived().flatMap(ArchivedPicture::kit);
+                if (kit.isPresent()) {
+                    long halfDay = subject.disc().time().toInstant().getEpochSecond() / HALF_DAY_S;
+                    runs.computeIfAbsent(
+                                    subject.disc().planet().id() + " " + kit.get() + " " + halfDay,
+                                    k -> new ArrayList<>())
+                            .add(i);
+                }
             }
-            return row;
-        }));
+        }
+        List<ManyPictures.Answer<FitTable.Row>> out = new ArrayList<>(answers);
+        for (List<Integer> run : runs.values()) {
+            List<Optional<DiscFit>> fits = run.stream()
+                    .map(i -> answers.get(i).value().outcome() instanceof FitOutcome.Fitted f
+                            ? Optional.of(f.fit())
+                            : Optional.<DiscFit>empty())
+                    .toList();
+            List<Optional<FitHints>> hints = RunOrientation.hints(fits);
+            List<Integer> again = new ArrayList<>();
+            for (int k = 0; k < run.size(); k++) {
+                if (hints.get(k).isPresent()) {
+                    again.add(k);
+                }
+            }
+            List<ManyPictures.Answer<FitTable.Row>> second = new ManyPictures(console)
+                    .each(again, "Fitting runs again", k -> {
+                        Subject s = answers.get(run.get(k)).value().subject();
+                        console.say(
+                                s.name()
+                                        + ": north and mirror image are taken from the other pictures of that night with the same kit.");
+                        return kept(
+                                open,
+                                fit(new Subject(
+                                        s.name(),
+                                        s.file(),
+                                        s.disc(),
+                                        s.timeSigmaS(),
+                                        hints.get(k).orElseThrow(),
+                                        s.archived())));
+                    });
+            for (int k = 0; k < again.size(); k++) {
+                out.set(run.get(again.get(k)), second.get(k));
+            }
+        }
+        return out;
     }
 
     private FitTable.Row fit(Subject subject) {
-        MoonWitness.Heard heard = new MoonWitness(services.sky())
-                .fit(
-                        services.reader().decode(subject.file()).pixels(),
-                        subject.disc(),
-                        subject.hints(),
-                        Progress.SILENT);
-        return new FitTable.Row(subject, heard.outcome(), heard.moons());
+        PixelGrid pixels = services.reader().decode(subject.file()).pixels();
+        MoonWitness.Heard heard =
+                new MoonWitness(services.sky()).fit(pixels, subject.disc(), subject.hints(), Progress.SILENT);
+        List<DiscFitter.ChannelShift> shifts = channels && heard.outcome() instanceof FitOutcome.Fitted fitted
+                ? new DiscFitter().channelShifts(pixels, subject.disc(), fitted.fit())
+                : List.of();
+        return new FitTable.Row(subject, heard.outcome(), heard.moons(), shifts);
     }
 
     private int finish(List<ManyPictures.Answer<FitTable.Row>> answers) {
@@ -118,7 +197,7 @@ final class FitCommand implements Callable<Integer> {
             }
         }
         if (!rows.isEmpty()) {
-            output.write(new FitTable().of(rows), services, console);
+            output.write(new FitTable(channels).of(rows), services, console);
         } else if (answers.isEmpty()) {
             console.say("No picture to fit.");
         }
@@ -146,5 +225,5 @@ final class FitCommand implements Callable<Integer> {
      * @param subject the picture
      * @param fit its fit
      */
-    record DiscFitResult(Subject subject, oblate.disc.DiscFit fit) {}
+    record DiscFitResult(Subject subject, DiscFit fit) {}
 }

@@ -8,6 +8,7 @@ import java.util.function.Function;
 import java.util.stream.Collectors;
 import oblate.disc.ClockFinding;
 import oblate.disc.DiscFit;
+import oblate.disc.DiscFitter;
 import oblate.disc.FitOutcome;
 import oblate.disc.MoonFinding;
 import oblate.disc.Witness;
@@ -15,6 +16,12 @@ import oblate.report.ReportTable;
 
 /** The table of {@code oblate fit}. */
 final class FitTable {
+    private final boolean channels;
+
+    /** @param channels whether to tell of red and blue */
+    FitTable(boolean channels) {
+        this.channels = channels;
+    }
 
     /**
      * One picture and what came of its fit.
@@ -22,8 +29,10 @@ final class FitTable {
      * @param subject the picture
      * @param outcome a disc or a refusal
      * @param moons what the moons beside it said; empty when none did
+     * @param shifts where red and blue lie against green; empty unless asked for, or grey
      */
-    record Row(Subject subject, FitOutcome outcome, Optional<MoonFinding> moons) {}
+    record Row(
+            Subject subject, FitOutcome outcome, Optional<MoonFinding> moons, List<DiscFitter.ChannelShift> shifts) {}
 
     ReportTable of(List<Row> rows) {
         TableOf<Row> t = new TableOf<>("Disc fits");
@@ -63,7 +72,41 @@ final class FitTable {
         t.text("clock_says", "agrees, disagrees or undecided", r -> clock(r).map(
                         c -> c.verdict().name().toLowerCase(Locale.ROOT))
                 .orElse(null));
+        if (channels) {
+            addChannels(t);
+        }
         return t.rows(rows);
+    }
+
+    private static void addChannels(TableOf<Row> t) {
+        for (String channel : List.of("red", "blue")) {
+            t.number(channel + "_right_px", "px", 3, channel + " right of green", r -> shift(r, channel)
+                    .map(DiscFitter.ChannelShift::rightPx)
+                    .orElse(null));
+            t.number(channel + "_down_px", "px", 3, channel + " below green", r -> shift(r, channel)
+                    .map(DiscFitter.ChannelShift::downPx)
+                    .orElse(null));
+            t.number("sigma_" + channel + "_px", "px", 3, "standard error of these", r -> shift(r, channel)
+                    .map(DiscFitter.ChannelShift::sigmaPx)
+                    .orElse(null));
+        }
+        t.number(
+                "dispersion_px", "px", 3, "from red to blue", r -> dispersion(r).orElse(null));
+        t.number("dispersion_arcsec", "arcsec", 4, "from red to blue", r -> dispersion(r)
+                .map(d -> d
+                        * r.subject().disc().diameterEquatorialArcsec()
+                        / 2
+                        / fit(r).placement().equatorialRadiusPx())
+                .orElse(null));
+    }
+
+    private static Optional<DiscFitter.ChannelShift> shift(Row row, String channel) {
+        return row.shifts().stream().filter(s -> s.channel().equals(channel)).findFirst();
+    }
+
+    private static Optional<Double> dispersion(Row row) {
+        return shift(row, "red").flatMap(red -> shift(row, "blue")
+                .map(blue -> Math.hypot(red.rightPx() - blue.rightPx(), red.downPx() - blue.downPx())));
     }
 
     private static Optional<ClockFinding> clock(Row row) {

@@ -6,12 +6,14 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import java.util.function.Function;
 import oblate.archive.Archive;
 import oblate.archive.ArchivedPicture;
 import oblate.archive.StoredFit;
 import oblate.base.ProblemException;
 import oblate.disc.DiscFit;
 import oblate.disc.DiscFrame;
+import oblate.disc.ErrorBudget;
 import oblate.disc.MarkMeasurer;
 import oblate.disc.PixelPoint;
 import oblate.disc.Placement;
@@ -170,6 +172,12 @@ final class LocateCommand implements Callable<Integer> {
         throw new UsageException("--placement \"" + placement + "\" must be four numbers x,y,radius,angle");
     }
 
+    private static void part(TableOf<Located> t, String name, String description, Function<ErrorBudget, Double> value) {
+        t.number("sigma_" + name + "_deg", "deg", 3, "part of the error: " + description, l -> l.measured()
+                .map(m -> value.apply(m.errors()))
+                .orElse(null));
+    }
+
     private static ReportTable table(List<Located> points) {
         TableOf<Located> t = new TableOf<>("Places");
         t.fact("longitudes", "planetographic; lon_deg is the IAU system");
@@ -197,6 +205,15 @@ final class LocateCommand implements Callable<Integer> {
         t.number("sigma_lat_deg", "deg", 3, "standard error of latitude", l -> l.measured()
                 .map(m -> m.errors().totalLatDeg())
                 .orElse(null));
+        part(t, "pick_lon", "placing the point, longitude", e -> e.pickLonDeg());
+        part(t, "pick_lat", "placing the point, latitude", e -> e.pickLatDeg());
+        part(t, "centre_lon", "the disc's centre, longitude", e -> e.centreLonDeg());
+        part(t, "centre_lat", "the disc's centre, latitude", e -> e.centreLatDeg());
+        part(t, "scale_lon", "the disc's radius, longitude", e -> e.scaleLonDeg());
+        part(t, "scale_lat", "the disc's radius, latitude", e -> e.scaleLatDeg());
+        part(t, "angle_lon", "the pole angle, longitude", e -> e.angleLonDeg());
+        part(t, "angle_lat", "the pole angle, latitude", e -> e.angleLatDeg());
+        part(t, "time_lon", "the picture's time, longitude", e -> e.timeLonDeg());
         t.number("emission_deg", "deg", 2, "angle from the vertical to the line of sight", l -> l.point()
                 .map(SurfacePoint::emissionDeg)
                 .orElse(null));
