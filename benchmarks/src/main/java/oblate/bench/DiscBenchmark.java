@@ -113,8 +113,8 @@ public class DiscBenchmark {
             var point = frame.locate(px, py);
             if (point.isPresent()) {
                 double lat = Math.toRadians(point.get().latGraphicDeg());
-                double mu = Math.cos(Math.toRadians(point.get().emissionDeg()));
-                sum += Math.pow(mu, 0.8) * (0.8 + 0.15 * Math.sin(9 * lat) + 0.05 * Math.sin(21 * lat));
+                double sun = Math.max(0, Math.cos(Math.toRadians(point.get().incidenceDeg())));
+                sum += Math.pow(sun, 0.85) * (0.8 + 0.15 * Math.sin(9 * lat) + 0.05 * Math.sin(21 * lat));
             } else if (body.equals("saturn")) {
                 sum += ring(frame, px, py);
             }

@@ -47,6 +47,8 @@ final class Orientation {
     /** Larger discs are binned however sharp they are: the limb is long enough. */
     private static final double LARGEST_FINE_RADIUS_PX = 190;
 
+    private static final double LARGEST_RINGED_RADIUS_PX = 95;
+
     private static final double STARTS_DIFFER = 0.02;
     private static final double ANGLE_STEP_DEG = 15;
     private static final double HELD_DEG = 1e-4;
@@ -135,7 +137,8 @@ final class Orientation {
     Found refine(Found rough) {
         int coarse = bin(rough.place(), COARSE_RADIUS_PX);
         double widest = Math.min(rough.corePx() / FINE_CORE_PX, rough.place().equatorialRadiusPx() / FINE_RADIUS_PX);
-        int least = (int) Math.ceil(rough.place().equatorialRadiusPx() / LARGEST_FINE_RADIUS_PX);
+        double largest = view.ringOuter > 0 ? LARGEST_RINGED_RADIUS_PX : LARGEST_FINE_RADIUS_PX;
+        int least = (int) Math.ceil(rough.place().equatorialRadiusPx() / largest);
         int fine = (int) Math.max(least, Math.max(1, widest));
         return coarse == fine && rough.solution().converged()
                 ? rough
