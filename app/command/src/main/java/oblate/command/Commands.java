@@ -28,7 +28,9 @@ final class Commands {
                 new CommandLine(new MarksCommand(services, console))
                         .addSubcommand(new MarksCommand.Add(services, console))
                         .addSubcommand(new MarksCommand.Supersede(services, console))
-                        .addSubcommand(new MarksCommand.Withdraw(services, console)));
+                        .addSubcommand(new MarksCommand.Withdraw(services, console))
+                        .addSubcommand(new RepeatCommands.Blind(services, console))
+                        .addSubcommand(new RepeatCommands.Repeat(services, console)));
         own.put("drift", new DriftCommand(services, console));
         own.put("report", new ReportCommand(services, console));
         own.put("sky", new SkyCommand(services, console));

@@ -90,9 +90,9 @@ final class MarksCommand implements Callable<Integer> {
         @Option(
                 names = "--pick-sigma",
                 paramLabel = "PX",
-                defaultValue = "0.5",
-                description = "standard error of the pick (default: ${DEFAULT-VALUE} px)")
-        private double pickSigmaPx;
+                description =
+                        "standard error of the pick (default: the measurer's own from a blind repeat, else 0.5 px)")
+        private Double pickSigmaPx;
 
         @Option(
                 names = "--measurer",
@@ -103,6 +103,10 @@ final class MarksCommand implements Callable<Integer> {
 
         @Mixin
         private OutputOptions output;
+
+        private double pickSigmaPx(Services services) {
+            return new PickErrors(services.settingsFolder()).of(pickSigmaPx, measurer);
+        }
     }
 
     /** {@code oblate marks add}. */
@@ -164,7 +168,7 @@ final class MarksCommand implements Callable<Integer> {
                 throw new UsageException("give either PICTURE with --at X,Y, or --points FILE");
             }
             try (Archive open = services.openArchive(place.archive)) {
-                Marking marking = new Marking(services, open, place.pickSigmaPx, place.measurer);
+                Marking marking = new Marking(services, open, place.pickSigmaPx(services), place.measurer);
                 List<Marking.Wish> wishes = points == null
                         ? List.of(new Marking.Wish(
                                 picture,
@@ -228,7 +232,7 @@ final class MarksCommand implements Callable<Integer> {
         @Override
         public Integer call() {
             try (Archive open = services.openArchive(place.archive)) {
-                StoredMark made = new Marking(services, open, place.pickSigmaPx, place.measurer)
+                StoredMark made = new Marking(services, open, place.pickSigmaPx(services), place.measurer)
                         .supersede(mark, Marking.point(at), Optional.ofNullable(feature), reason);
                 place.output.write(new MarkTable(services, open).of(List.of(made)), services, console);
                 return 0;
