@@ -23,6 +23,7 @@ final class Commands {
         own.put("fit", new FitCommand(services, console));
         own.put("locate", new LocateCommand(services, console));
         own.put("map", new MapCommand(services, console));
+        own.put("measure", new MeasureCommand(services, console));
         own.put(
                 "marks",
                 new CommandLine(new MarksCommand(services, console))

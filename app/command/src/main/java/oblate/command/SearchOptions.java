@@ -69,6 +69,23 @@ final class SearchOptions {
                 limit);
     }
 
+    /** All pictures of one night. */
+    static PictureSearch night(String text) {
+        return new PictureSearch(
+                Optional.empty(),
+                Optional.of(date(text)),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                0);
+    }
+
     private static LocalDate date(String text) {
         try {
             return LocalDate.parse(text);
