@@ -19,8 +19,11 @@ final class FitJudge {
     private static final double CENTRE_FLOOR_CORES = 0.03;
     private static final double SUN_FLOOR_CORES = 0.1;
     private static final double FULL_SUN_FLOOR_PHASE_DEG = 5;
+    /** Centres of belted planets err by so much less than the parts below add up to, on pictures of three renderers. */
+    private static final double HELD_CENTRE = 0.65;
+
     private static final double BELTED_RADIUS_FLOOR = 0.1;
-    private static final double RINGED_RADIUS_FLOOR = 0.1;
+    private static final double RINGED_RADIUS_FLOOR = 0.08;
     private static final double OTHER_RADIUS_FLOOR = 0.4;
     private static final double POLE_FLOOR_DEG = 0.1;
     private static final double RING_POLE_FLOOR_DEG = 0.03;
@@ -347,6 +350,9 @@ final class FitJudge {
                 out[i][j] += along * along * sun[i] * sun[j];
             }
         }
+        if (disc.planet().globe().figure().flattening() > Orientation.OBLATE) {
+            narrowCentre(out);
+        }
         double radius = radiusFloorCores(disc) * core;
         out[2][2] += radius * radius;
         double pole = disc.planet().rings().isPresent()
@@ -358,6 +364,16 @@ final class FitJudge {
             followAngle(out, found.angleResponse(), sigma);
         }
         return new PlacementCovariance(out);
+    }
+
+    /** Belts and rings hold the centre better than the doubled sandwich and the floors say. */
+    private static void narrowCentre(double[][] out) {
+        for (int i = 0; i < 2; i++) {
+            for (int j = 0; j < 4; j++) {
+                out[i][j] *= HELD_CENTRE;
+                out[j][i] *= HELD_CENTRE;
+            }
+        }
     }
 
     /** A terminator seems turned where dark and bright places lie along it. */

@@ -134,7 +134,8 @@ final class ScoreSheet {
     }
 
     private static long share(double[] sigmas, double most) {
-        return Math.round(100.0 * DoubleStream.of(sigmas).filter(s -> Math.abs(s) < most).count() / sigmas.length);
+        return Math.round(
+                100.0 * DoubleStream.of(sigmas).filter(s -> Math.abs(s) < most).count() / sigmas.length);
     }
 
     /** Between the two nearest of sorted values. */

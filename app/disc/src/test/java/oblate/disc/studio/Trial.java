@@ -149,8 +149,8 @@ record Trial(
                     mark.xPx + PICK_PX * picker.nextGaussian(), mark.yPx + PICK_PX * picker.nextGaussian());
             Optional<MarkMeasurer.Measured> measured =
                     new MarkMeasurer().measure(frame, fit.covariance(), picked, PICK_PX, 0);
-            measured.ifPresent(m ->
-                    sigmas.add(Math.abs(Math.IEEEremainder(m.point().lonIauDeg() - mark.lonDeg, 360))
+            measured.ifPresent(
+                    m -> sigmas.add(Math.abs(Math.IEEEremainder(m.point().lonIauDeg() - mark.lonDeg, 360))
                             / m.errors().totalLonDeg()));
         }
     }
