@@ -10,7 +10,7 @@ import oblate.sky.RotationSystem;
 
 /**
  * Draws maps from pictures whose discs are placed. Each picture is laid out at its own instant, so that the planet's turning between them is taken out in
- * the map's system; where several show a place, the one that looks down on it more steeply counts more, without a seam. Stateless.
+ * the map's system; where several show a place, the one that looks down on it more steeply, under a higher Sun, counts more, without a seam. Stateless.
  */
 public final class MapBuilder {
     /** Fewer shared pixels than this do not tell how two pictures' brightnesses compare. */
@@ -144,7 +144,8 @@ public final class MapBuilder {
                     known &= !Double.isNaN(v);
                 }
                 if (known) {
-                    double t = (sight.seen - least) / (1 - least);
+                    double low = least * MapSight.LIT_SHARE;
+                    double t = Math.min((sight.seen - least) / (1 - least), (sight.lit - low) / (1 - low));
                     double rise = t * t * (3 - 2 * t);
                     weight[i] = (float) Math.max(1e-6, rise * rise);
                 }

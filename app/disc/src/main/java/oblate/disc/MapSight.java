@@ -3,6 +3,12 @@ package oblate.disc;
 
 /** Looks up where places of the globe are in one picture, and how they are lit and seen there. Not safe for many threads: it remembers the last place. */
 final class MapSight {
+    /** The Sun may stand lower than the observer by this share of the cosine. */
+    static final double LIT_SHARE = 0.5;
+
+    /** Blur carries a ring's light so far beyond its edges (equatorial radii). */
+    private static final double RING_MARGIN = 0.02;
+
     private final GlobeView view;
     private final DiscFrame frame;
     private final double leastCosine;
@@ -35,7 +41,7 @@ final class MapSight {
         double length = Math.sqrt(bx * bx + by * by + nz * nz);
         seen = (bx * view.cosB + nz * view.sinB) / length;
         lit = (bx * view.sunX + by * view.sunY + nz * view.sunZ) / length;
-        if (seen < leastCosine || lit < leastCosine / 2) {
+        if (seen < leastCosine || lit < LIT_SHARE * leastCosine) {
             return false;
         }
         double y = view.sightY(bx, bz);
@@ -50,7 +56,7 @@ final class MapSight {
 
     private boolean ringed(double bx, double by, double bz, double y) {
         double r = view.ringRadius(by, y);
-        boolean before = view.ringInFront(y) && r > view.ringInner && r < view.ringOuter;
+        boolean before = view.ringInFront(y) && r > view.ringInner - RING_MARGIN && r < view.ringOuter + RING_MARGIN;
         return before || view.ringShadow(bx, by, bz);
     }
 }

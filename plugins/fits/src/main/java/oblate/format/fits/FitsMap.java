@@ -112,7 +112,7 @@ public final class FitsMap implements MapFormat {
             header.insertComment("NOTE: that is NOT the frame of the IAU.");
         }
         if (frame.eastSign() < 0) {
-            header.insertComment("The IAU counts this planet's planetographic longitudes west: west = 360 - east.");
+            header.insertComment("Planetographic longitudes (IAU) count west here: west = 360 - east.");
         }
         header.insertComment("Latitudes are " + (frame.graphic() ? "planetoGRAPHIC." : "planetocentric."));
         map.contributions().stream()
