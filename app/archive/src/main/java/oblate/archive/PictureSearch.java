@@ -58,9 +58,18 @@ public record PictureSearch(
 
     /** Everything. */
     public static PictureSearch all() {
+        return of(Optional.empty());
+    }
+
+    /** All pictures of one night. */
+    public static PictureSearch ofNight(LocalDate night) {
+        return of(Optional.of(night));
+    }
+
+    private static PictureSearch of(Optional<LocalDate> night) {
         return new PictureSearch(
                 Optional.empty(),
-                Optional.empty(),
+                night,
                 Optional.empty(),
                 Optional.empty(),
                 Optional.empty(),

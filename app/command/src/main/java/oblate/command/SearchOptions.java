@@ -71,19 +71,7 @@ final class SearchOptions {
 
     /** All pictures of one night. */
     static PictureSearch night(String text) {
-        return new PictureSearch(
-                Optional.empty(),
-                Optional.of(date(text)),
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty(),
-                0);
+        return PictureSearch.ofNight(date(text));
     }
 
     private static LocalDate date(String text) {

@@ -7,7 +7,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Optional;
 import oblate.archive.Archive;
-import oblate.disc.DiscFitter;
+import oblate.disc.MoonWitness;
 import oblate.image.ImageFormat;
 import oblate.workbench.Workbench;
 import oblate.workbench.WorkbenchContext;
@@ -38,7 +38,7 @@ final class Window {
                 services.planets(),
                 services.plugins().load(ImageFormat.class),
                 services.reader(),
-                new DiscFitter(),
+                new MoonWitness(services.sky()),
                 services.filing(archive),
                 services.reportFormats(),
                 services.plugins(),

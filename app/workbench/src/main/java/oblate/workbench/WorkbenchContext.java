@@ -6,7 +6,7 @@ import java.util.List;
 import oblate.archive.Archive;
 import oblate.archive.Filing;
 import oblate.base.PluginHost;
-import oblate.disc.DiscFitter;
+import oblate.disc.MoonWitness;
 import oblate.image.ImageFormat;
 import oblate.image.PictureReader;
 import oblate.report.ReportFormat;
@@ -21,7 +21,7 @@ import oblate.sky.Sky;
  * @param planets known planets
  * @param imageFormats picture formats, for the list of plug-ins
  * @param reader reads picture files
- * @param fitter fits discs
+ * @param fitter fits discs and hears the moons beside them
  * @param filing takes files into the archive
  * @param reportFormats ways to write tables
  * @param plugins host the panels are loaded from
@@ -35,7 +35,7 @@ public record WorkbenchContext(
         List<PlanetModel> planets,
         List<ImageFormat> imageFormats,
         PictureReader reader,
-        DiscFitter fitter,
+        MoonWitness fitter,
         Filing filing,
         List<ReportFormat> reportFormats,
         PluginHost plugins,

@@ -19,7 +19,7 @@ import javax.swing.SwingUtilities;
 import oblate.archive.Archive;
 import oblate.archive.Filing;
 import oblate.base.PluginHost;
-import oblate.disc.DiscFitter;
+import oblate.disc.MoonWitness;
 import oblate.image.CaptureTimes;
 import oblate.image.ImageFormat;
 import oblate.image.PictureLimits;
@@ -55,7 +55,7 @@ public final class WindowPictures implements AutoCloseable {
                 planets,
                 formats,
                 reader,
-                new DiscFitter(),
+                new MoonWitness(sky),
                 new Filing(archive, reader, new CaptureTimes(), sky, planets),
                 plugins.load(ReportFormat.class),
                 plugins,

@@ -108,7 +108,9 @@ class WindowTest {
         ApparentDisc disc =
                 context.sky().disc(jupiter, picture.time().orElseThrow().midUtc());
         var pixels = context.reader().decode(context.archive().fileOf(picture)).pixels();
-        FitOutcome outcome = context.fitter().fit(pixels, disc, FitHints.none(), Progress.SILENT);
+        FitOutcome outcome = context.fitter()
+                .fit(pixels, disc, FitHints.none(), Progress.SILENT)
+                .outcome();
         context.archive()
                 .keepFit(picture.id(), ((FitOutcome.Fitted) outcome).fit(), disc.ephemeris(), context.software());
     }

@@ -22,7 +22,7 @@ import javax.swing.SwingUtilities;
 import oblate.archive.Archive;
 import oblate.archive.Filing;
 import oblate.base.PluginHost;
-import oblate.disc.DiscFitter;
+import oblate.disc.MoonWitness;
 import oblate.image.CaptureTimes;
 import oblate.image.ImageFormat;
 import oblate.image.PictureLimits;
@@ -59,7 +59,7 @@ final class PanelWindow implements AutoCloseable {
                 planets,
                 formats,
                 reader,
-                new DiscFitter(),
+                new MoonWitness(sky),
                 new Filing(archive, reader, new CaptureTimes(), sky, planets),
                 plugins.load(ReportFormat.class),
                 plugins,

@@ -167,7 +167,8 @@ final class Desk {
                         "Fitting the disc",
                         progress -> context.workbench()
                                 .fitter()
-                                .fit(picture.pixels(), picture.disc().orElseThrow(), hints, progress),
+                                .fit(picture.pixels(), picture.disc().orElseThrow(), hints, progress)
+                                .outcome(),
                         outcome -> fitted(picture, outcome))
                 .whenEnded(() -> {
                     fitting = false;
