@@ -33,6 +33,7 @@ final class Commands {
                         .addSubcommand(new RepeatCommands.Blind(services, console))
                         .addSubcommand(new RepeatCommands.Repeat(services, console)));
         own.put("drift", new DriftCommand(services, console));
+        own.put("chart", new ChartCommand(services, console));
         own.put("report", new ReportCommand(services, console));
         own.put("sky", new SkyCommand(services, console));
         own.put("night", new NightCommand(services, console));

@@ -125,6 +125,7 @@ class ArchitectureTest {
         only("org.flywaydb..", "oblate.archive..");
         only("picocli..", "oblate.command..");
         only("org.jfree..", "oblate.chartpanel..");
+        only("org.apache.batik..", "oblate.chartpanel..");
         only("nom.tam..", "oblate.format.fits..", "oblate.sample..");
         only("javax.swing..", PANELS);
         only("java.awt.event..", PANELS);

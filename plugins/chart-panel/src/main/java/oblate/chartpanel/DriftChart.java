@@ -251,7 +251,7 @@ public final class DriftChart {
         return axis;
     }
 
-    private static void style(org.jfree.chart.axis.ValueAxis axis, ChartWish wish) {
+    static void style(org.jfree.chart.axis.ValueAxis axis, ChartWish wish) {
         axis.setLabelPaint(wish.ink());
         axis.setTickLabelPaint(wish.ink());
         axis.setAxisLinePaint(wish.quiet());
