@@ -20,6 +20,7 @@ import org.apache.batik.dom.GenericDOMImplementation;
 import org.apache.batik.svggen.SVGGeneratorContext;
 import org.apache.batik.svggen.SVGGraphics2D;
 import org.jfree.chart.JFreeChart;
+import org.jfree.chart.text.TextUtils;
 import org.w3c.dom.Document;
 
 /** Draws the charts of drifts as PNG and SVG. Stateless. */
@@ -103,6 +104,8 @@ public final class ChartFiles implements ChartWriter {
         SVGGraphics2D graphics = new SVGGraphics2D(context, false);
         graphics.setSVGCanvasSize(new Dimension(size.widthPx() * size.scale(), size.heightPx() * size.scale()));
         graphics.scale(size.scale(), size.scale());
+        // Else the library draws turned words as outlines; it is a switch of the whole library, and good on screen too.
+        TextUtils.setUseDrawRotatedStringWorkaround(false);
         chart.draw(graphics, new Rectangle2D.Double(0, 0, size.widthPx(), size.heightPx()));
         Writer text = new OutputStreamWriter(out, StandardCharsets.UTF_8);
         graphics.stream(text, true);
