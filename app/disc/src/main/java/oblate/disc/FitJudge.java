@@ -19,8 +19,8 @@ final class FitJudge {
     private static final double CENTRE_FLOOR_CORES = 0.03;
     private static final double SUN_FLOOR_CORES = 0.1;
     private static final double FULL_SUN_FLOOR_PHASE_DEG = 5;
-    /** Centres of belted planets err by so much less than the parts below add up to, on pictures of three renderers. */
-    private static final double HELD_CENTRE = 0.65;
+    /** Centres of belted planets err by so much less than the parts below add up to; by more where the limb law differs from north to south. */
+    private static final double HELD_CENTRE = 0.85;
 
     private static final double BELTED_RADIUS_FLOOR = 0.1;
     private static final double RINGED_RADIUS_FLOOR = 0.08;
