@@ -12,6 +12,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.concurrent.atomic.AtomicBoolean;
 import java.util.regex.Pattern;
 import oblate.base.ProblemException;
@@ -208,6 +209,33 @@ public final class Archive implements AutoCloseable {
     /** The picture's current fit. */
     public Optional<StoredFit> currentFit(long pictureId) {
         return catalog.read(handle -> fits.current(handle, pictureId));
+    }
+
+    /** The current fits of all pictures that have one, in no order. */
+    public List<FitSummary> fitSummaries() {
+        return catalog.read(handle -> new FitSummaryRows().all(handle));
+    }
+
+    /**
+     * Notes in the history that pictures' results went into a report that was sent.
+     *
+     * @param where to whom or into which file, a few words
+     * @throws ProblemException with {@link ArchiveProblem#NO_SUCH_PICTURE}
+     */
+    public void noteReported(List<Long> pictureIds, String where) {
+        write(handle -> {
+            Instant now = clock.instant();
+            pictureIds.forEach(id -> {
+                existing(handle, id);
+                history.add(handle, now, HistoryRows.REPORTED, "picture " + id, where);
+            });
+            return pictureIds.size();
+        });
+    }
+
+    /** Numbers of the pictures whose results went into a report. */
+    public Set<Long> reportedPictures() {
+        return catalog.read(history::reportedPictures);
     }
 
     /** All fits of a picture, oldest first. */
