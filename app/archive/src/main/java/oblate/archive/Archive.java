@@ -224,6 +224,33 @@ public final class Archive implements AutoCloseable {
         });
     }
 
+    /**
+     * Settles that a picture's time is right though its sources disagree: the sentences about it go, what each source said stays.
+     *
+     * @param reason why, for the history; not blank
+     * @throws ProblemException with {@link ArchiveProblem#NO_SUCH_PICTURE}
+     */
+    public void settleTime(long pictureId, String reason) {
+        write(handle -> {
+            new PictureCorrecting().settleTime(handle, existing(handle, pictureId), reason, clock.instant());
+            return pictureId;
+        });
+    }
+
+    /**
+     * Takes {@link #settleTime} back.
+     *
+     * @param conflicts the sentences that are to stand there again
+     * @param reason why, for the history; not blank
+     * @throws ProblemException with {@link ArchiveProblem#NO_SUCH_PICTURE}
+     */
+    public void reopenTime(long pictureId, List<String> conflicts, String reason) {
+        write(handle -> {
+            new PictureCorrecting().reopenTime(handle, existing(handle, pictureId), conflicts, reason, clock.instant());
+            return pictureId;
+        });
+    }
+
     /** The picture's current fit. */
     public Optional<StoredFit> currentFit(long pictureId) {
         return catalog.read(handle -> fits.current(handle, pictureId));

@@ -114,7 +114,9 @@ public final class Filing {
                 break;
             }
             progress.report(
-                    forecasts.size(), files.size(), "looking at " + file.getKey().getFileName());
+                    forecasts.size(),
+                    files.size(),
+                    "looking at " + file.getKey().getFileName());
             forecasts.add(file.getValue()
                     .map(problem -> FilingForecast.refused(file.getKey(), problem.getMessage()))
                     .orElseGet(() -> forecast(file.getKey(), facts)));

@@ -35,8 +35,7 @@ final class HistoryRows {
     }
 
     Set<Long> reportedPictures(Handle handle) {
-        return handle
-                .createQuery("select distinct subject from history where action = :action")
+        return handle.createQuery("select distinct subject from history where action = :action")
                 .bind("action", REPORTED)
                 .mapTo(String.class)
                 .map(subject -> Long.parseLong(subject.substring(subject.indexOf(' ') + 1)))

@@ -39,7 +39,10 @@ final class Completions {
         for (ArchivedPicture p : pictures) {
             count(counts, SearchKey.PLANET, p.planetId().map(lookup.planetLabel()));
             count(counts, SearchKey.NIGHT, p.night().map(Object::toString));
-            count(counts, SearchKey.STATE, Optional.of(PictureQuery.word(lookup.state().apply(p))));
+            count(
+                    counts,
+                    SearchKey.STATE,
+                    Optional.of(PictureQuery.word(lookup.state().apply(p))));
             count(counts, SearchKey.FILTER, p.filter());
             count(counts, SearchKey.KIT, p.kit());
             count(counts, SearchKey.SITE, p.site());
@@ -64,7 +67,10 @@ final class Completions {
                         new Completion("cm:200..260", "an example: from 200° to 260°", false),
                         new Completion("cm:340..20", "across 0°", false));
             }
-            return found.stream().filter(c -> !c.text().equals(body)).limit(MOST).toList();
+            return found.stream()
+                    .filter(c -> !c.text().equals(body))
+                    .limit(MOST)
+                    .toList();
         }
         List<Completion> found = new ArrayList<>();
         for (SearchKey key : SearchKey.values()) {

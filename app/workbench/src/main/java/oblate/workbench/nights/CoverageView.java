@@ -48,7 +48,8 @@ final class CoverageView extends JPanel {
         setOpaque(false);
         map = new CoverageMap(context::palette, this::tell, whenChosen);
         seasons.setName("coverage.season");
-        seasons.setToolTipText("Nights more than " + SeasonCoverage.SEASON_GAP_DAYS + " days apart are of different seasons");
+        seasons.setToolTipText(
+                "Nights more than " + SeasonCoverage.SEASON_GAP_DAYS + " days apart are of different seasons");
         seasons.addActionListener(e -> {
             if (!filling) {
                 compute();
@@ -159,8 +160,10 @@ final class CoverageView extends JPanel {
 
     private void tell(Optional<CoverageMap.Place> place) {
         told.setForeground(context.palette().quietInk());
-        told.setText(place.map(this::words)
-                .orElse("The fuller the tone, the nearer to the centre of the disc; grey was not seen. Click or Enter goes to the night."));
+        told.setText(
+                place.map(this::words)
+                        .orElse(
+                                "The fuller the tone, the nearer to the centre of the disc; grey was not seen. Click or Enter goes to the night."));
     }
 
     private String words(CoverageMap.Place place) {

@@ -50,6 +50,11 @@ record NightHeader(String title, String summary, Optional<RotationSystem> system
     }
 
     static boolean severalPlanets(List<ArchivedPicture> pictures) {
-        return pictures.stream().flatMap(p -> p.planetId().stream()).distinct().limit(2).count() > 1;
+        return pictures.stream()
+                        .flatMap(p -> p.planetId().stream())
+                        .distinct()
+                        .limit(2)
+                        .count()
+                > 1;
     }
 }

@@ -22,7 +22,8 @@ import oblate.workbench.look.StateGlyph.State;
  * @param problem a sentence about a part that was not understood; such a part asks for nothing
  */
 record PictureQuery(String words, List<Condition> conditions, Optional<String> problem) {
-    private static final Pattern RANGE = Pattern.compile("(-?\\d{1,3}(?:\\.\\d+)?)(?:\\.\\.|-)(-?\\d{1,3}(?:\\.\\d+)?)");
+    private static final Pattern RANGE =
+            Pattern.compile("(-?\\d{1,3}(?:\\.\\d+)?)(?:\\.\\.|-)(-?\\d{1,3}(?:\\.\\d+)?)");
     private static final Pattern DATES = Pattern.compile("(\\d{4}(?:-\\d{2}){0,2})(?:\\.\\.(\\d{4}(?:-\\d{2}){0,2}))?");
 
     /** One condition and what was typed for it. */
@@ -40,8 +41,7 @@ record PictureQuery(String words, List<Condition> conditions, Optional<String> p
             Function<ArchivedPicture, State> state,
             Function<String, String> planetLabel) {
 
-        static Lookup of(
-                SystemChoice systems, Function<ArchivedPicture, State> state) {
+        static Lookup of(SystemChoice systems, Function<ArchivedPicture, State> state) {
             return new Lookup(systems::meridianDeg, state, id -> systems.planet(Optional.of(id))
                     .map(PlanetModel::label)
                     .orElse(id));
@@ -65,10 +65,11 @@ record PictureQuery(String words, List<Condition> conditions, Optional<String> p
             Optional<Predicate<ArchivedPicture>> holds = condition(token.key().get(), token.value(), lookup);
             if (holds.isEmpty()) {
                 problem = Optional.of("“" + token.text() + "” was not understood: after "
-                        + token.key().get().word() + ": comes " + token.key().get().hint() + ".");
+                        + token.key().get().word() + ": comes "
+                        + token.key().get().hint() + ".");
             } else {
-                conditions.add(new Condition(
-                        token.text(), token.not() ? holds.get().negate() : holds.get()));
+                conditions.add(
+                        new Condition(token.text(), token.not() ? holds.get().negate() : holds.get()));
             }
         }
         return new PictureQuery(words, List.copyOf(conditions), problem);
@@ -76,9 +77,11 @@ record PictureQuery(String words, List<Condition> conditions, Optional<String> p
 
     private static Optional<Predicate<ArchivedPicture>> condition(SearchKey key, String value, Lookup lookup) {
         return switch (key) {
-            case PLANET -> Optional.of(p -> p.planetId()
-                    .filter(id -> has(Optional.of(id), value) || has(Optional.of(lookup.planetLabel().apply(id)), value))
-                    .isPresent());
+            case PLANET ->
+                Optional.of(p -> p.planetId()
+                        .filter(id -> has(Optional.of(id), value)
+                                || has(Optional.of(lookup.planetLabel().apply(id)), value))
+                        .isPresent());
             case NIGHT -> night(value);
             case STATE -> state(value, lookup);
             case FILTER -> Optional.of(p -> has(p.filter(), value));

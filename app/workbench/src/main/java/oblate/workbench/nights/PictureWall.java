@@ -66,12 +66,13 @@ final class PictureWall extends JComponent implements Scrollable {
             }
         });
         chosen.whenChanged(this::showChosen);
-        context.background().aside(
-                () -> {
-                    thumbnails.prune();
-                    return true;
-                },
-                done -> {});
+        context.background()
+                .aside(
+                        () -> {
+                            thumbnails.prune();
+                            return true;
+                        },
+                        done -> {});
     }
 
     private static int clamped(int px) {
@@ -104,13 +105,16 @@ final class PictureWall extends JComponent implements Scrollable {
         if (wanted != tilePx) {
             Optional<WallLayout.Tile> top = layout.tilesBetween(getVisibleRect().y, getVisibleRect().y + 1).stream()
                     .findFirst()
-                    .or(() -> layout.tilesBetween(getVisibleRect().y, getVisibleRect().y + getVisibleRect().height)
-                            .stream()
-                            .findFirst());
+                    .or(() ->
+                            layout
+                                    .tilesBetween(getVisibleRect().y, getVisibleRect().y + getVisibleRect().height)
+                                    .stream()
+                                    .findFirst());
             tilePx = wanted;
             context.settings().keep("tile", tilePx);
             layAgain();
-            SwingUtilities.invokeLater(() -> top.ifPresent(t -> bringToTop(t.picture().id())));
+            SwingUtilities.invokeLater(
+                    () -> top.ifPresent(t -> bringToTop(t.picture().id())));
         }
     }
 
@@ -149,8 +153,7 @@ final class PictureWall extends JComponent implements Scrollable {
             int room = getVisibleRect().height;
             int y = tile.bounds().y + tile.bounds().height - headed > room ? tile.bounds().y : headed;
             if (viewport != null) {
-                viewport.setViewPosition(
-                        new java.awt.Point(0, Math.max(0, Math.min(y, layout.heightPx() - room))));
+                viewport.setViewPosition(new java.awt.Point(0, Math.max(0, Math.min(y, layout.heightPx() - room))));
             }
         });
     }
@@ -218,8 +221,8 @@ final class PictureWall extends JComponent implements Scrollable {
         int bottom = clip.y + clip.height;
         for (WallLayout.Band band : layout.between(clip.y, bottom)) {
             if (band.header().intersects(clip)) {
-                NightHeader header = headers.computeIfAbsent(
-                        band.night(), n -> NightHeader.of(n, systems, severalPlanets));
+                NightHeader header =
+                        headers.computeIfAbsent(band.night(), n -> NightHeader.of(n, systems, severalPlanets));
                 painter.header(header, band.header());
             }
         }

@@ -58,8 +58,9 @@ final class SearchBox extends JPanel {
         field.setName("search");
         field.putClientProperty("JTextField.placeholderText", "Search: words, night:, kit:, filter:, state: …");
         field.putClientProperty("JTextField.showClearButton", true);
-        field.setToolTipText("<html>Words, or what is wanted by name, as <b>night:2031-03</b> <b>filter:red</b> <b>cm:200..260</b>;"
-                + " a hyphen before it means not.<br>Down shows ways to go on, Tab takes one, Esc clears  (Ctrl+F)");
+        field.setToolTipText(
+                "<html>Words, or what is wanted by name, as <b>night:2031-03</b> <b>filter:red</b> <b>cm:200..260</b>;"
+                        + " a hyphen before it means not.<br>Down shows ways to go on, Tab takes one, Esc clears  (Ctrl+F)");
         field.setFocusTraversalKeysEnabled(false);
         field.getDocument().addDocumentListener(new Typed(this::typed));
         field.addFocusListener(new FocusAdapter() {
@@ -263,7 +264,8 @@ final class SearchBox extends JPanel {
             hint.setFont(Theme.bodyFont(-2));
             setBackground(selected ? in.getSelectionBackground() : in.getBackground());
             text.setForeground(selected ? in.getSelectionForeground() : in.getForeground());
-            hint.setForeground(selected ? in.getSelectionForeground() : context.palette().quietInk());
+            hint.setForeground(
+                    selected ? in.getSelectionForeground() : context.palette().quietInk());
             getAccessibleContext().setAccessibleName(String.format(Locale.ROOT, "%s, %s", way.text(), way.hint()));
             return this;
         }

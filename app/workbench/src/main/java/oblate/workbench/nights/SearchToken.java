@@ -46,7 +46,8 @@ record SearchToken(String text, int start, Optional<SearchKey> key, String value
         String body = not ? text.substring(1) : text;
         int colon = body.indexOf(':');
         Optional<SearchKey> key = colon > 0 ? SearchKey.of(body.substring(0, colon)) : Optional.empty();
-        // A word that begins with a hyphen is a word: only keys can be negated, since words are looked up in the catalog.
+        // A word that begins with a hyphen is a word: only keys can be negated, since words are looked up in the
+        // catalog.
         if (key.isEmpty()) {
             return new SearchToken(text, start, key, text.replace("\"", "").strip(), false);
         }

@@ -17,21 +17,29 @@ import oblate.archive.FitSummary;
 import oblate.archive.StoredMark;
 import oblate.disc.Trust;
 import oblate.image.CaptureTime;
+import oblate.image.TimeClaim;
 import oblate.workbench.look.Figures;
 import oblate.workbench.look.NightName;
 
-/** Everything in the archive that wants a look, the gravest first. Immutable. */
-record TodoList(List<Todo> todos) {
-    /** Copies the list. */
+/**
+ * Everything in the archive that wants a look, the gravest first. Immutable.
+ *
+ * @param todos the things
+ * @param claims what each source says of the time, by picture, where they disagree
+ */
+record TodoList(List<Todo> todos, Map<Long, List<TimeClaim>> claims) {
+    /** Copies the collections. */
     TodoList {
         todos = List.copyOf(todos);
+        claims = Map.copyOf(claims);
     }
 
     /** What of an archive's pictures, fits and marks wants a look. Any thread. */
     static TodoList of(
             List<ArchivedPicture> pictures,
             Function<Long, Optional<FitSummary>> fitOf,
-            List<StoredMark> marks) {
+            List<StoredMark> marks,
+            Function<Long, List<TimeClaim>> claimsOf) {
         Map<Long, Long> unnamed = marks.stream()
                 .filter(m -> m.mark().featureId().isEmpty())
                 .collect(Collectors.groupingBy(m -> m.mark().pictureId(), Collectors.counting()));
@@ -48,7 +56,10 @@ record TodoList(List<Todo> todos) {
         byNight(Todo.Kind.NO_SITE, pictures, p -> p.site().isEmpty(), todos);
         byNight(Todo.Kind.NO_OBSERVER, pictures, p -> p.observer().isEmpty(), todos);
         todos.sort(Comparator.comparing(Todo::kind));
-        return new TodoList(todos);
+        Map<Long, List<TimeClaim>> claims = todos.stream()
+                .filter(t -> t.kind() == Todo.Kind.TIME_CONFLICT)
+                .collect(Collectors.toMap(Todo::first, t -> claimsOf.apply(t.first())));
+        return new TodoList(todos, claims);
     }
 
     private static void ofTimeAndPlanet(ArchivedPicture p, List<Todo> todos) {
@@ -69,8 +80,8 @@ record TodoList(List<Todo> todos) {
             todos.add(one(
                     Todo.Kind.CLOCK,
                     p,
-                    "The moons fit a time that differs by " + Figures.withSigma(fit.clockOffsetS().orElse(0), sigmaS, "s")
-                            + " from the stated one."));
+                    "The moons fit a time that differs by "
+                            + Figures.withSigma(fit.clockOffsetS().orElse(0), sigmaS, "s") + " from the stated one."));
         } else if (fit.trust() == Trust.DOUBTFUL) {
             String why = fit.reasons().isEmpty() ? "" : " " + String.join(" ", fit.reasons());
             todos.add(one(Todo.Kind.DOUBTFUL_FIT, p, "The disc fit is doubtful." + why));
@@ -82,11 +93,7 @@ record TodoList(List<Todo> todos) {
                 .map(CaptureTime::midUtc)
                 .map(t -> ", " + Figures.clockUt(t))
                 .orElse("");
-        return new Todo(
-                kind,
-                List.of(p.id()),
-                p.night().map(NightName::of).orElse(p.originalName()) + time,
-                sentence);
+        return new Todo(kind, List.of(p.id()), p.night().map(NightName::of).orElse(p.originalName()) + time, sentence);
     }
 
     private static void byNight(

@@ -9,8 +9,8 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.BiFunction;
 import java.util.function.Consumer;
-import java.util.function.Function;
 import javax.swing.AbstractAction;
 import javax.swing.BorderFactory;
 import javax.swing.DefaultListModel;
@@ -37,7 +37,7 @@ final class TodoView extends JPanel {
     private static final long serialVersionUID = 1L;
     private static final int ROW_PX = 44;
     private final transient PanelContext context;
-    private final transient Function<Todo, List<Remedy>> remediesOf;
+    private final transient BiFunction<Todo, TodoList, List<Remedy>> remediesOf;
     private final transient Consumer<Todo> whenLookedAt;
     private final transient Consumer<Integer> whenCounted;
     private final DefaultListModel<Todo> model = new DefaultListModel<>();
@@ -49,6 +49,7 @@ final class TodoView extends JPanel {
     private final JPanel detail = new JPanel(new MigLayout("insets 0 24 16 24, gap 12, wrap 1, fillx", "[grow,fill]"));
     private final transient Set<Todo> later = new HashSet<>();
     private transient List<Remedy> remedies = List.of();
+    private transient TodoList found = new TodoList(List.of(), java.util.Map.of());
     private boolean filling;
     private boolean read;
 
@@ -59,7 +60,7 @@ final class TodoView extends JPanel {
      */
     TodoView(
             PanelContext context,
-            Function<Todo, List<Remedy>> remediesOf,
+            BiFunction<Todo, TodoList, List<Remedy>> remediesOf,
             Consumer<Todo> whenLookedAt,
             Consumer<Integer> whenCounted) {
         super(new BorderLayout());
@@ -133,15 +134,21 @@ final class TodoView extends JPanel {
         var fits = new java.util.HashMap<Long, FitSummary>();
         pictures.forEach(p -> context.shelf().fit(p.id()).ifPresent(f -> fits.put(p.id(), f)));
         boolean shelfRead = context.shelf().isRead();
-        context.background().quietly(
-                () -> {
-                    List<StoredMark> marks = context.archive().marks(MarkSearch.all());
-                    return TodoList.of(pictures, id -> Optional.ofNullable(fits.get(id)), marks);
-                },
-                found -> show(found, shelfRead));
+        context.background()
+                .quietly(
+                        () -> {
+                            List<StoredMark> marks = context.archive().marks(MarkSearch.all());
+                            return TodoList.of(
+                                    pictures,
+                                    id -> Optional.ofNullable(fits.get(id)),
+                                    marks,
+                                    context.archive()::timeClaims);
+                        },
+                        fresh -> show(fresh, shelfRead));
     }
 
-    private void show(TodoList found, boolean shelfRead) {
+    private void show(TodoList fresh, boolean shelfRead) {
+        found = fresh;
         read = shelfRead;
         int row = Math.max(0, list.getSelectedIndex());
         Optional<Todo> before = Optional.ofNullable(list.getSelectedValue());
@@ -168,7 +175,7 @@ final class TodoView extends JPanel {
         detail.setVisible(todo != null);
         list.setVisible(!model.isEmpty());
         buttons.removeAll();
-        remedies = todo == null ? List.of() : remediesOf.apply(todo);
+        remedies = todo == null ? List.of() : remediesOf.apply(todo, found);
         if (todo != null) {
             heading.setText(todo.title());
             sentence.setText(todo.sentence());
@@ -243,12 +250,18 @@ final class TodoView extends JPanel {
             g2.setColor(selected ? list.getSelectionBackground() : list.getBackground());
             g2.fillRect(0, 0, getWidth(), getHeight());
             StateGlyph.paint(
-                    g2, StateGlyph.State.NEEDS_A_LOOK, 18, 15, 13, selected ? list.getSelectionForeground() : context.palette().alarm());
+                    g2,
+                    StateGlyph.State.NEEDS_A_LOOK,
+                    18,
+                    15,
+                    13,
+                    selected ? list.getSelectionForeground() : context.palette().alarm());
             g2.setFont(Theme.bodyFont(0));
             g2.setColor(selected ? list.getSelectionForeground() : list.getForeground());
             g2.drawString(todo.kind().heading() + ": " + todo.title(), 44, 19);
             g2.setFont(Theme.bodyFont(-2));
-            g2.setColor(selected ? list.getSelectionForeground() : context.palette().quietInk());
+            g2.setColor(
+                    selected ? list.getSelectionForeground() : context.palette().quietInk());
             g2.drawString(todo.sentence(), 44, 36);
             g2.dispose();
         }

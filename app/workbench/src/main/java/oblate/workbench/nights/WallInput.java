@@ -85,9 +85,12 @@ final class WallInput extends MouseAdapter {
 
     /** Chooses everything on the wall. */
     void all() {
-        wall.wallLayout().first().ifPresent(first -> wall.wallLayout().last().ifPresent(last -> chosen.set(
-                wall.wallLayout().range(first.picture().id(), last.picture().id()),
-                context.selection().pictureId().orElse(first.picture().id()))));
+        wall.wallLayout().first().ifPresent(first -> wall.wallLayout()
+                .last()
+                .ifPresent(last -> chosen.set(
+                        wall.wallLayout()
+                                .range(first.picture().id(), last.picture().id()),
+                        context.selection().pictureId().orElse(first.picture().id()))));
     }
 
     @Override

@@ -182,7 +182,10 @@ public final class Thumbnails {
             return Optional.empty();
         } catch (RuntimeException | OutOfMemoryError e) {
             System.getLogger(Thumbnails.class.getName())
-                    .log(System.Logger.Level.WARNING, "no small image of " + request.picture().name(), e);
+                    .log(
+                            System.Logger.Level.WARNING,
+                            "no small image of " + request.picture().name(),
+                            e);
             return Optional.empty();
         }
     }
