@@ -228,7 +228,7 @@ final class TodoView extends JPanel {
     }
 
     /** A triangle, what is the matter, and where. */
-    private final class Row extends JComponent implements ListCellRenderer<Todo> {
+    private final class Row extends JPanel implements ListCellRenderer<Todo> {
         private static final long serialVersionUID = 1L;
         private transient Todo todo;
         private boolean selected;
