@@ -7,6 +7,7 @@ import java.awt.Dimension;
 import java.awt.Rectangle;
 import java.io.IOException;
 import java.nio.file.Path;
+import java.time.Clock;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
@@ -50,7 +51,7 @@ final class MainWindow {
     private final JScrollPane inspectorScroll = new JScrollPane(inspectorCards);
     private final JSplitPane split = new JSplitPane(JSplitPane.HORIZONTAL_SPLIT);
     private final Rail rail = new Rail(this::palette, this::showPanel);
-    private final SeasonRibbon ribbon = new SeasonRibbon(this::palette, this::goTo);
+    private final SeasonRibbon ribbon = new SeasonRibbon(this::palette, selection, this::goTo, Clock.systemUTC());
     private final StatusStrip status = new StatusStrip(background);
     private final JPanel root = new JPanel(new BorderLayout());
     private final Menus menus;
@@ -90,7 +91,7 @@ final class MainWindow {
         loadPanels();
         buildFrame();
         shelf.whenChanged(this::shelfChanged);
-        selection.whenChanged(() -> ribbon.choose(selection.pictureId()));
+        selection.whenChanged(() -> ribbon.choose(selection.pictureId().flatMap(shelf::picture)));
         selection.whenChanged(walk::look);
     }
 
@@ -136,7 +137,7 @@ final class MainWindow {
         root.add(split, BorderLayout.CENTER);
         root.add(walk, BorderLayout.NORTH);
         root.add(foot, BorderLayout.SOUTH);
-        root.setTransferHandler(new FileDrop(files -> dropTaker.accept(files)));
+        FileDrop.everywhere(root, files -> dropTaker.accept(files));
         frame.setContentPane(root);
         frame.setJMenuBar(menus.bar());
         frame.setBounds(bounds());
@@ -259,7 +260,7 @@ final class MainWindow {
     }
 
     private void shelfChanged() {
-        ribbon.show(shelf.pictures());
+        ribbon.show(shelf);
         walk.look();
         if (selection.pictureId().isEmpty() && !shelf.pictures().isEmpty()) {
             selection.choosePicture(shelf.pictures().get(0).id());
