@@ -28,6 +28,7 @@ import oblate.sky.PlanetModel;
 import oblate.sky.TimeSpan;
 import oblate.sky.UtcTime;
 import oblate.workbench.Job;
+import oblate.workbench.NewestOnly;
 import oblate.workbench.PanelContext;
 
 /** Events on the left, planet and moons at an instant on the right, the instant's figures in the inspector. */
