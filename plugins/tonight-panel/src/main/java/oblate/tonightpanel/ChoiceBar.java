@@ -41,8 +41,8 @@ final class ChoiceBar extends JPanel {
         void tonight();
     }
 
-    ChoiceBar(List<PlanetModel> known, PlaceChoice place, Listener listener, Consumer<String> say) {
-        super(new MigLayout("insets 8 16 4 16, gap 8", "[][][][][][][]push[]"));
+    ChoiceBar(List<PlanetModel> known, PlaceChoice place, SmearBar smear, Listener listener, Consumer<String> say) {
+        super(new MigLayout("insets 8 16 4 16, gap 8", "[][][][][][][grow]"));
         this.known = List.copyOf(known);
         setOpaque(false);
         known.forEach(p -> planets.addItem(p.label()));
@@ -82,7 +82,8 @@ final class ChoiceBar extends JPanel {
         add(step("›", 1, listener::stepped));
         add(tonight);
         add(night, "split 2, gapright 0");
-        add(month);
+        add(month, "wrap");
+        add(smear, "span 7, split 2, growx, wmin 0");
         add(deeds);
     }
 

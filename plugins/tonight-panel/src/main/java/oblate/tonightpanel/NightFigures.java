@@ -133,7 +133,7 @@ final class NightFigures extends JPanel {
         list.figure(
                 Words.of("fact.sun"),
                 Figures.fixed(of.view().sunAltitudeDeg(), 0) + "°, "
-                        + of.view().twilight().word());
+                        + Words.of("sky." + of.view().twilight().word()));
         if (!of.isObservable()) {
             list.alarm(Words.of("chosen.whynot", of.whyNot()));
         }

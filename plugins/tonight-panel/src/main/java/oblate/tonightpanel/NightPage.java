@@ -3,6 +3,7 @@ package oblate.tonightpanel;
 
 import java.awt.BorderLayout;
 import java.awt.Dimension;
+import java.awt.Point;
 import java.awt.Rectangle;
 import java.time.Instant;
 import java.time.LocalDate;
@@ -11,12 +12,14 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.function.Supplier;
+import java.util.stream.Collectors;
 import javax.swing.BorderFactory;
 import javax.swing.JButton;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
 import javax.swing.JScrollPane;
 import javax.swing.Scrollable;
+import javax.swing.SwingUtilities;
 import net.miginfocom.swing.MigLayout;
 import oblate.drift.plan.Plan;
 import oblate.drift.plan.PlanItem;
@@ -45,6 +48,7 @@ final class NightPage extends JPanel {
     private final RowsPlot rows;
     private final Sentences notes;
     private transient Optional<NightSheet> sheet = Optional.empty();
+    private final JScrollPane scroll;
     private transient Optional<LocalDate> nextDate = Optional.empty();
 
     NightPage(
@@ -72,7 +76,7 @@ final class NightPage extends JPanel {
         Below below = new Below();
         below.add(rows, BorderLayout.NORTH);
         below.add(notes, BorderLayout.CENTER);
-        JScrollPane scroll = new JScrollPane(below);
+        scroll = new JScrollPane(below);
         scroll.setColumnHeaderView(sky);
         scroll.setBorder(BorderFactory.createEmptyBorder());
         scroll.getViewport().setOpaque(false);
@@ -124,14 +128,15 @@ final class NightPage extends JPanel {
         head.setOpaque(false);
         head.add(title);
         head.add(window, "wmin 0");
-        head.add(next, "wrap");
-        head.add(smear, "span 3, wrap");
+        head.add(next);
         readout.setFont(Theme.figureFont(-1));
-        head.add(readout, "span 3, wmin 0, growx");
+        head.add(readout, "newline, span 3, wmin 0, growx");
         return head;
     }
 
     void show(NightSheet shown) {
+        boolean another = sheet.isEmpty()
+                || !sheet.get().night().date().equals(shown.night().date());
         sheet = Optional.of(shown);
         Plan plan = shown.plan();
         title.setText(Words.of(
@@ -157,9 +162,13 @@ final class NightPage extends JPanel {
         sky.show(sheet);
         rows.show(sheet);
         notes.show(untimed(plan), Palette::ink);
+        notes.add(outside(shown), Palette::quietInk);
         notes.add(plan.remarks(), Palette::quietInk);
         readout.setFont(Theme.figureFont(-1));
         read();
+        if (another) {
+            SwingUtilities.invokeLater(() -> scroll.getViewport().setViewPosition(new Point()));
+        }
     }
 
     /** A newer plan of the night has the same thing under the same key, perhaps at another time. */
@@ -174,6 +183,14 @@ final class NightPage extends JPanel {
         List<String> said = new ArrayList<>();
         plan.untimed().forEach(u -> said.add(Words.of("untimed", u.feature(), u.why())));
         return said;
+    }
+
+    /** Features that cross the meridian only while the Sun is up, and so are not drawn. */
+    private static List<String> outside(NightSheet shown) {
+        String said = shown.outside().stream()
+                .map(i -> i.subject() + " " + Say.clock(i.time()) + " (" + i.whyNot() + ")")
+                .collect(Collectors.joining(", "));
+        return said.isEmpty() ? List.of() : List.of(Words.of("outside", said));
     }
 
     void showProblem(String sentence) {
@@ -221,7 +238,7 @@ final class NightPage extends JPanel {
         said.add(Words.of(
                 "readout.sun",
                 Figures.fixed(view.sunAltitudeDeg(), 0),
-                view.twilight().word()));
+                Words.of("sky." + view.twilight().word())));
         return String.join("   ", said);
     }
 }

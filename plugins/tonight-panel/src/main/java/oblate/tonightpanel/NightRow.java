@@ -43,6 +43,10 @@ record NightRow(String name, PlanItem.Kind kind, List<Thing> things) {
             return items.stream().anyMatch(PlanItem::isObservable);
         }
 
+        boolean touches(TimeSpan shown) {
+            return span.from().compareTo(shown.to()) <= 0 && span.to().compareTo(shown.from()) >= 0;
+        }
+
         /** The item nearest to a time. */
         PlanItem nearest(UtcTime time) {
             return items.stream()
@@ -51,11 +55,14 @@ record NightRow(String name, PlanItem.Kind kind, List<Thing> things) {
         }
     }
 
-    /** Features that can be observed first, by time, then those that cannot; moons from the innermost. */
-    static List<NightRow> of(PlanNight night, PlanWish wish) {
+    /** Features that can be observed first, by time, then those that cannot; moons from the innermost. What lies wholly outside the time shown has no row. */
+    static List<NightRow> of(PlanNight night, PlanWish wish, TimeSpan shown) {
         List<NightRow> rows = new ArrayList<>(features(night));
+        rows.removeIf(r -> r.things().stream().noneMatch(t -> t.touches(shown)));
         for (MoonFacts moon : wish.planet().moons()) {
-            List<Thing> things = passages(night, moon.name());
+            List<Thing> things = passages(night, moon.name()).stream()
+                    .filter(t -> t.touches(shown))
+                    .toList();
             if (!things.isEmpty()) {
                 rows.add(new NightRow(moon.name(), PlanItem.Kind.MOON, things));
             }

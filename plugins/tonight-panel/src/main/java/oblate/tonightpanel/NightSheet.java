@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import oblate.drift.plan.Plan;
+import oblate.drift.plan.PlanItem;
 import oblate.drift.plan.PlanNight;
 import oblate.drift.plan.PlanWish;
 import oblate.sky.GroundEvent;
@@ -43,7 +44,7 @@ record NightSheet(
                 shown,
                 track(plan.wish(), shown),
                 lights(night, plan.wish(), shown),
-                NightRow.of(night, plan.wish()));
+                NightRow.of(night, plan.wish(), shown));
     }
 
     /**
@@ -53,6 +54,17 @@ record NightSheet(
      * @param twilight how light it is
      */
     record Light(TimeSpan span, Twilight twilight) {}
+
+    /** Crossings of features that have no row, because all theirs lie outside what is shown; in order of time. */
+    List<PlanItem> outside() {
+        List<String> drawn = rows.stream()
+                .filter(r -> r.kind() == PlanItem.Kind.CROSSING)
+                .map(NightRow::name)
+                .toList();
+        return night().items().stream()
+                .filter(i -> i.kind() == PlanItem.Kind.CROSSING && !drawn.contains(i.subject()))
+                .toList();
+    }
 
     PlanNight night() {
         return plan.nights().get(0);

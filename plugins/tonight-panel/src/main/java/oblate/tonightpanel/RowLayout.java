@@ -2,6 +2,7 @@
 package oblate.tonightpanel;
 
 import java.awt.geom.Rectangle2D;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import oblate.drift.plan.PlanItem;
@@ -86,18 +87,25 @@ record RowLayout(TimeAxis axis, List<NightRow> rows) {
         }
         List<NightRow.Thing> things = rows.get(row.get()).things();
         if (x < axis.leftPx()) {
-            NightRow.Thing first = things.stream()
-                    .filter(NightRow.Thing::isObservable)
-                    .findFirst()
-                    .orElse(things.get(0));
-            return Optional.of(first.items().get(0));
+            return Optional.of(foremost(rows.get(row.get())).items().get(0));
         }
         UtcTime time = axis.at(x);
         return things.stream()
                 .filter(t -> isNear(box(row.get(), t), x))
-                .min(java.util.Comparator.comparingDouble(
-                        t -> Math.abs(box(row.get(), t).getCenterY() - y)))
+                .min(Comparator.comparingDouble(t -> Math.abs(box(row.get(), t).getCenterY() - y)))
                 .map(t -> t.nearest(time));
+    }
+
+    /** What stands for a whole row: the first that can be observed, else what is nearest to the middle of the night. */
+    NightRow.Thing foremost(NightRow row) {
+        UtcTime middle = axis.at((axis.leftPx() + axis.rightPx()) / 2);
+        return row.things().stream()
+                .filter(NightRow.Thing::isObservable)
+                .findFirst()
+                .orElseGet(() -> row.things().stream()
+                        .min(Comparator.comparingDouble(
+                                t -> Math.abs(t.items().get(0).time().clockSecondsSince(middle))))
+                        .orElseThrow());
     }
 
     private static boolean isNear(Rectangle2D box, double x) {

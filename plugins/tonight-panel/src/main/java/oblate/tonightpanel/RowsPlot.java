@@ -220,6 +220,10 @@ final class RowsPlot extends NightDrawing {
                     .filter(x -> x > box.getMinX())
                     .min(Comparator.naturalOrder())
                     .orElse(layout.axis().rightPx());
+            if (box.getCenterX() < layout.axis().leftPx()
+                    || box.getCenterX() > layout.axis().rightPx()) {
+                continue;
+            }
             boolean fits = box.getMaxX() + 6 + w <= right - 4;
             double x = fits ? box.getMaxX() + 6 : box.getMinX() - 6 - w;
             Rectangle2D plate = new Rectangle2D.Double(x - 2, box.getMinY() - 1, w + 4, box.getHeight() + 2);

@@ -182,15 +182,15 @@ final class SkyPlot extends NightDrawing {
             g.drawString(text, (float) (left - m.stringWidth(text)), middle(m, scales.altitudeY(deg)));
         }
         g.setColor(colours.ink());
-        double step = scales.topArcsec() / (scales.topArcsec() == 1.5 ? 3 : 4);
+        double step = scales.stepArcsec();
         for (int i = 0; i * step <= scales.topArcsec() + 1e-9; i++) {
             g.drawString(
-                    Figures.fixed(i * step, step < 0.5 ? 2 : 1) + "″",
+                    Figures.fixed(i * step, step == 0.25 ? 2 : 1) + "″",
                     (float) scales.axis().rightPx() + 6,
                     middle(m, scales.dispersionY(i * step)));
         }
         titles(g, scales, colours);
-        hours(g, scales.axis(), (float) (scales.bottomPx() + m.getAscent() + 3), scales.bottomPx(), colours);
+        hours(g, scales.axis(), (float) (scales.bottomPx() + m.getAscent() + 6), scales.bottomPx(), colours);
     }
 
     private static float middle(FontMetrics m, double y) {

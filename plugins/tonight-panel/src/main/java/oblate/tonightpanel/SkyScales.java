@@ -23,7 +23,7 @@ record SkyScales(TimeAxis axis, double topPx, double bottomPx, double topDeg, do
     /** Room for window and twilight over the plot (px). */
     static final int HEAD_PX = 44;
     /** Room for the hours under it (px). */
-    static final int FOOT_PX = 20;
+    static final int FOOT_PX = 24;
 
     private static final double LEAST_TOP_DEG = 30;
     private static final double USUAL_TOP_ARCSEC = 3;
@@ -66,6 +66,14 @@ record SkyScales(TimeAxis axis, double topPx, double bottomPx, double topDeg, do
             }
         }
         return TOPS_ARCSEC[TOPS_ARCSEC.length - 1];
+    }
+
+    /** Step of the dispersion's axis (arcsec): three to five to the top. */
+    double stepArcsec() {
+        if (topArcsec == 1.5 || topArcsec == 3 || topArcsec == 6) {
+            return topArcsec / 3;
+        }
+        return topArcsec == 0.5 ? 0.1 : topArcsec / 4;
     }
 
     Rectangle2D plot() {

@@ -28,11 +28,15 @@ record Tints(Palette palette) {
     }
 
     Color window() {
-        return alpha(palette.accent(), WINDOW_ALPHA);
+        return isDark()
+                ? alpha(palette.accent(), WINDOW_ALPHA)
+                : alpha(mixed(palette.accent(), palette.raised(), 0.13), 200);
     }
 
     Color best() {
-        return alpha(palette.accent(), BEST_ALPHA);
+        return isDark()
+                ? alpha(palette.accent(), BEST_ALPHA)
+                : alpha(mixed(palette.accent(), palette.raised(), 0.34), 220);
     }
 
     boolean isDark() {

@@ -69,7 +69,7 @@ final class TonightView extends JPanel implements ChoiceBar.Listener {
         place = new PlaceChoice(context.settings(), this::ask, context::say);
         smear = new SmearBar(context.settings(), this::ask);
         limits = new Limits(context.settings(), this::ask);
-        bar = new ChoiceBar(context.workbench().planets(), place, this, context::say);
+        bar = new ChoiceBar(context.workbench().planets(), place, smear, this, context::say);
         night = new NightPage(context::palette, pointer, clock::instant, smear, this::goTo);
         month = new MonthPage(context::palette, context.background(), finder, this::goTo, this::showCautions);
         figures = new NightFigures(context::palette, limits);
@@ -183,6 +183,7 @@ final class TonightView extends JPanel implements ChoiceBar.Listener {
         } else if (bar.isMonth()) {
             YearMonth wanted = YearMonth.from(shownDate());
             bar.showDate(shownDate());
+            smear.say(Words.of("longest.month"));
             month.ask(asked.get(), wanted);
         } else {
             nights.ask(asked.get());
