@@ -11,6 +11,7 @@ import oblate.sky.UtcTime;
 /** Where in the night the pointer is, and what is chosen; shared by all that draws the night. On the event thread only. */
 final class NightPointer {
     private final List<Runnable> listeners = new ArrayList<>();
+    private final List<Runnable> choiceListeners = new ArrayList<>();
     private Optional<UtcTime> hover = Optional.empty();
     private Optional<PlanItem> chosen = Optional.empty();
 
@@ -31,13 +32,24 @@ final class NightPointer {
     }
 
     private void change(Optional<UtcTime> time, Optional<PlanItem> item) {
-        if (!Objects.equals(time, hover) || !Objects.equals(item, chosen)) {
-            hover = time;
-            chosen = item;
+        boolean moved = !Objects.equals(time, hover);
+        boolean other = !Objects.equals(item, chosen);
+        hover = time;
+        chosen = item;
+        if (moved || other) {
             List.copyOf(listeners).forEach(Runnable::run);
+        }
+        if (other) {
+            List.copyOf(choiceListeners).forEach(Runnable::run);
         }
     }
 
+    /** Called when something else is chosen. */
+    void whenChosen(Runnable listener) {
+        choiceListeners.add(listener);
+    }
+
+    /** Called when the pointer has moved, too. */
     void whenChanged(Runnable listener) {
         listeners.add(listener);
     }

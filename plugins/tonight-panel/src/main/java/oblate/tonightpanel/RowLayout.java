@@ -19,14 +19,14 @@ import oblate.workbench.timeline.TimeAxis;
  */
 record RowLayout(TimeAxis axis, List<NightRow> rows) {
     /** Height of a row (px). */
-    static final int ROW_PX = 24;
+    static final int ROW_PX = 20;
     /** Room over the first row (px). */
     static final int TOP_PX = 4;
     /** A bar is at least so wide (px), so that a sure time is seen too. */
     static final double LEAST_BAR_PX = 4;
 
-    private static final double BAR_PX = 12;
-    private static final double LANE_PX = 8;
+    private static final double BAR_PX = 11;
+    private static final double LANE_PX = 7;
     private static final double NEAR_PX = 6;
 
     RowLayout {
@@ -62,7 +62,7 @@ record RowLayout(TimeAxis axis, List<NightRow> rows) {
         if (kind.isEmpty()) {
             return new Rectangle2D.Double(x, row.getCenterY() - BAR_PX / 2, w, BAR_PX);
         }
-        double y = kind.get().fromSun() ? row.getCenterY() + 1.5 : row.getCenterY() - LANE_PX - 1.5;
+        double y = kind.get().fromSun() ? row.getCenterY() + 1 : row.getCenterY() - LANE_PX - 1;
         return new Rectangle2D.Double(x, y, w, LANE_PX);
     }
 

@@ -33,7 +33,7 @@ final class Say {
     /** A time with its standard error, as fine as the error asks for: {@code 21:07 UTC ± 3 min}, {@code 21:07:24 UTC ± 4 s}. */
     static String time(UtcTime time, double sigmaS) {
         if (sigmaS < 60) {
-            String iso = time.plusClockSeconds(0.5).iso(0);
+            String iso = time.iso(0);
             return iso.substring(11, 19) + " UTC ± " + rounded(Math.max(1, sigmaS)) + " s";
         }
         double min = sigmaS / 60;

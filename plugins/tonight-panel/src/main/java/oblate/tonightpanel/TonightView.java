@@ -123,7 +123,7 @@ final class TonightView extends JPanel implements ChoiceBar.Listener {
     }
 
     private void listen() {
-        pointer.whenChanged(this::followPointer);
+        pointer.whenChosen(this::followChoice);
         context.shelf().whenChanged(() -> {
             followed.forget();
             stale = true;
@@ -147,7 +147,7 @@ final class TonightView extends JPanel implements ChoiceBar.Listener {
     }
 
     /** The figures of what is chosen; a feature is chosen for the whole window, the Drift panel too. */
-    private void followPointer() {
+    private void followChoice() {
         figures.choose(pointer.chosen());
         pointer.chosen().filter(i -> i.kind() == PlanItem.Kind.CROSSING).ifPresent(i -> context.selection()
                 .chooseFeature(Optional.of(i.subject())));

@@ -176,7 +176,7 @@ final class PanelWindow implements AutoCloseable {
                 .orElseThrow(() -> new IllegalStateException("no component " + name));
     }
 
-    private static Optional<Component> find(Container in, String name) {
+    static Optional<Component> find(Container in, String name) {
         for (Component child : in.getComponents()) {
             if (name.equals(child.getName())) {
                 return Optional.of(child);

@@ -18,6 +18,7 @@ import oblate.sky.UtcTime;
  */
 public record TimeAxis(TimeSpan span, double leftPx, double rightPx) {
     private static final int DAY_S = 86_400;
+    private static final int MANY_DAYS_S = 129_600;
     private static final int[] STEPS_S = {
         60, 300, 600, 1_800, 3_600, 7_200, 10_800, 21_600, 43_200, DAY_S, 2 * DAY_S, 5 * DAY_S, 10 * DAY_S
     };
@@ -39,7 +40,7 @@ public record TimeAxis(TimeSpan span, double leftPx, double rightPx) {
      *
      * @param time when
      * @param xPx where (px)
-     * @param label "21:00", or the day where the step is one or more
+     * @param label "21:00"; the day at midnights of a span of several
      */
     public record Tick(UtcTime time, double xPx, String label) {}
 
@@ -73,8 +74,8 @@ public record TimeAxis(TimeSpan span, double leftPx, double rightPx) {
             if (time.compareTo(span.to()) > 0) {
                 return ticks;
             }
-            ticks.add(new Tick(
-                    time, x(time), step >= DAY_S ? day(time) : time.iso(0).substring(11, 16)));
+            boolean ofDay = step >= DAY_S || span.clockSeconds() > MANY_DAYS_S && time.secondOfDay() == 0;
+            ticks.add(new Tick(time, x(time), ofDay ? day(time) : time.iso(0).substring(11, 16)));
         }
     }
 

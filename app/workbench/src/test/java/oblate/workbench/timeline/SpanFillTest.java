@@ -35,8 +35,8 @@ class SpanFillTest {
     @Test
     void kindsDifferWithoutColour() {
         assertThat(inked(SpanFill.FILLED)).isEqualTo(600);
-        assertThat(inked(SpanFill.HATCHED)).isBetween(inked(SpanFill.HOLLOW) + 40, 450);
-        assertThat(inked(SpanFill.DOTTED)).isBetween(inked(SpanFill.HOLLOW) + 40, 450);
+        assertThat(inked(SpanFill.HATCHED)).isBetween(inked(SpanFill.HOLLOW) + 30, 450);
+        assertThat(inked(SpanFill.DOTTED)).isBetween(inked(SpanFill.HOLLOW) + 30, 450);
         assertThat(inked(SpanFill.HOLLOW)).isLessThan(150);
         Set<SpanFill> used = new HashSet<>();
         for (EventKind kind : EventKind.values()) {
