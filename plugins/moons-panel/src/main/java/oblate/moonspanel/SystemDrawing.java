@@ -63,6 +63,10 @@ final class SystemDrawing extends JComponent {
         repaint();
     }
 
+    Optional<Scene> scene() {
+        return scene;
+    }
+
     void showNothing() {
         scene = Optional.empty();
         repaint();
