@@ -62,10 +62,9 @@ public final class NightsPictures {
                         all.get(0).time().orElseThrow().midUtc(),
                         all.get(all.size() / 3).time().orElseThrow().midUtc()))));
         JTextField search = (JTextField) window.find("search");
-        WindowPictures.act(() -> {
-            search.requestFocusInWindow();
-            search.setText("state:fitted fil");
-        });
+        WindowPictures.act(search::requestFocusInWindow);
+        WindowPictures.await("the caret", search::isFocusOwner);
+        WindowPictures.act(() -> search.setText("state:measured red fil"));
         window.settle();
         save("search");
         WindowPictures.act(() -> {
