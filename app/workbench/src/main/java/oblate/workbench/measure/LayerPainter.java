@@ -6,12 +6,10 @@ import java.awt.Color;
 import java.awt.FontMetrics;
 import java.awt.Graphics2D;
 import java.awt.Shape;
+import java.awt.geom.AffineTransform;
 import java.awt.geom.Ellipse2D;
 import java.awt.geom.Line2D;
-import java.awt.geom.Path2D;
 import java.awt.geom.Point2D;
-import java.util.List;
-import oblate.disc.PixelPoint;
 import oblate.workbench.look.Ink;
 import oblate.workbench.look.Palette;
 import oblate.workbench.look.Pattern;
@@ -31,39 +29,37 @@ final class LayerPainter {
         this.palette = palette;
     }
 
-    void paint(List<Drawn> plan) {
-        for (Drawn drawn : plan) {
-            if (drawn instanceof Drawn.Line line) {
-                paintLine(line);
-            } else if (drawn instanceof Drawn.Spot spot) {
+    void paint(PaintPlan plan) {
+        AffineTransform place = view.transform();
+        for (PaintPlan.Stroke line : plan.paths()) {
+            boolean quiet = line.ink() == Ink.GRID;
+            float width = line.strong() ? 1.8f : quiet ? 0.9f : 1.4f;
+            Color colour = quiet ? alpha(palette.of(line.ink()), 110) : palette.of(line.ink());
+            stroke(
+                    line.path().createTransformedShape(place),
+                    line.pattern(),
+                    width,
+                    colour,
+                    quiet ? GRID_CASING : CASING);
+        }
+        for (Drawn drawn : plan.others()) {
+            if (drawn instanceof Drawn.Spot spot) {
                 paintSpot(spot);
             } else if (drawn instanceof Drawn.Words words) {
-                Point2D.Double at = view.toScreen(words.at());
-                g.setFont(Theme.headFont(-3));
-                FontMetrics m = g.getFontMetrics();
-                write(
-                        words.text(),
-                        at.x - m.stringWidth(words.text()) / 2.0,
-                        at.y + m.getAscent() / 2.0 - 1,
-                        alpha(palette.of(words.ink()), 210));
+                paintWords(words);
             }
         }
     }
 
-    private void paintLine(Drawn.Line line) {
-        Path2D path = new Path2D.Double();
-        for (PixelPoint p : line.points()) {
-            Point2D.Double s = view.toScreen(p);
-            if (path.getCurrentPoint() == null) {
-                path.moveTo(s.x, s.y);
-            } else {
-                path.lineTo(s.x, s.y);
-            }
-        }
-        boolean quiet = line.ink() == Ink.GRID;
-        float width = line.strong() ? 1.8f : quiet ? 0.9f : 1.4f;
-        Color colour = quiet ? alpha(palette.of(line.ink()), 110) : palette.of(line.ink());
-        stroke(path, line.pattern(), width, colour, quiet ? GRID_CASING : CASING);
+    private void paintWords(Drawn.Words words) {
+        Point2D.Double at = view.toScreen(words.at());
+        g.setFont(Theme.headFont(-3));
+        FontMetrics m = g.getFontMetrics();
+        write(
+                words.text(),
+                at.x - m.stringWidth(words.text()) / 2.0,
+                at.y + m.getAscent() / 2.0 - 1,
+                alpha(palette.of(words.ink()), 210));
     }
 
     private void paintSpot(Drawn.Spot spot) {
