@@ -2,6 +2,7 @@
 package oblate.workbench;
 
 import java.util.Optional;
+import oblate.archive.PictureFacts;
 
 /**
  * Something a person did to the archive, told by the numbers of the rows it made. Immutable, and complete enough to be taken back or done again by another
@@ -79,6 +80,20 @@ public sealed interface Edit {
         @Override
         public String what() {
             return byHand ? "the outline by hand" : "fitting the disc";
+        }
+    }
+
+    /**
+     * Facts of a filed picture were corrected.
+     *
+     * @param pictureId the picture
+     * @param before what was said of it
+     * @param after what is said now
+     */
+    record FactsCorrected(long pictureId, PictureFacts before, PictureFacts after) implements Edit {
+        @Override
+        public String what() {
+            return "correcting a picture";
         }
     }
 }

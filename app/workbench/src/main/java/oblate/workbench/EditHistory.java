@@ -1,6 +1,7 @@
 /* SPDX-License-Identifier: Apache-2.0 */
 package oblate.workbench;
 
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -9,6 +10,7 @@ import java.util.function.Supplier;
 import oblate.archive.Archive;
 import oblate.archive.StoredMark;
 import oblate.base.ProblemException;
+import oblate.sky.Sky;
 
 /**
  * What was done to the archive and can be undone, kept on the disk beside the window's settings, so that it outlives the window. To be called on the event
@@ -28,10 +30,10 @@ public final class EditHistory {
     private volatile EditJournal journal = EditJournal.empty();
 
     /** Reads what earlier sessions kept; a broken journal is set aside and {@code say} told. */
-    EditHistory(Archive archive, java.nio.file.Path settingsFolder, Background background, Consumer<String> say) {
+    EditHistory(Archive archive, Sky sky, Path settingsFolder, Background background, Consumer<String> say) {
         this.background = background;
         this.say = say;
-        performer = new EditPerformer(archive);
+        performer = new EditPerformer(archive, sky);
         file = new JournalFile(settingsFolder, archive.folder());
         background.quietly(
                 () -> {

@@ -5,8 +5,11 @@ import java.util.Optional;
 import oblate.archive.Archive;
 import oblate.archive.MarkSearch;
 import oblate.archive.NewMark;
+import oblate.archive.PictureCorrections;
+import oblate.archive.PictureFacts;
 import oblate.archive.StoredFit;
 import oblate.archive.StoredMark;
+import oblate.sky.Sky;
 
 /**
  * Takes edits back and does them again by adding, superseding and withdrawing rows; nothing is deleted. Rows that were changed from elsewhere meanwhile are left
@@ -17,8 +20,11 @@ final class EditPerformer {
     private static final String REDONE = "done again";
     private final Archive archive;
 
-    EditPerformer(Archive archive) {
+    private final PictureCorrections corrections;
+
+    EditPerformer(Archive archive, Sky sky) {
         this.archive = archive;
+        corrections = new PictureCorrections(archive, sky);
     }
 
     /** What came of it. */
@@ -49,6 +55,9 @@ final class EditPerformer {
         if (edit instanceof Edit.MarkWithdrawn e) {
             return add(journal, e, e.markId());
         }
+        if (edit instanceof Edit.FactsCorrected e) {
+            return correct(journal, e, e.after(), e.before(), UNDONE);
+        }
         return undoFit(journal, (Edit.FitKept) edit);
     }
 
@@ -61,6 +70,9 @@ final class EditPerformer {
         }
         if (edit instanceof Edit.MarkWithdrawn e) {
             return withdraw(journal, e, e.markId(), REDONE);
+        }
+        if (edit instanceof Edit.FactsCorrected e) {
+            return correct(journal, e, e.before(), e.after(), REDONE);
         }
         return redoFit(journal, (Edit.FitKept) edit);
     }
@@ -136,13 +148,26 @@ final class EditPerformer {
         return archive.currentFit(pictureId).filter(f -> f.id() == fitId).isPresent();
     }
 
+    private Outcome correct(
+            EditJournal journal, Edit edit, PictureFacts from, PictureFacts to, String reason) {
+        boolean asExpected = archive.picture(edit.pictureId())
+                .map(PictureFacts::of)
+                .filter(from::equals)
+                .isPresent();
+        if (!asExpected) {
+            return elsewhere(edit, "picture");
+        }
+        corrections.correct(edit.pictureId(), to, reason);
+        return new Outcome.Performed(journal, Optional.empty());
+    }
+
     private Outcome undoFit(EditJournal journal, Edit.FitKept edit) {
         long now = journal.fit(edit.fitId());
-        Optional<StoredFit> before = edit.before().flatMap(b -> fit(edit.pictureId(), journal.fit(b)));
-        if (!isCurrent(edit.pictureId(), now) || before.isEmpty()) {
+        if (!isCurrent(edit.pictureId(), now)) {
             return elsewhere(edit, "fit");
         }
-        return keepAgain(journal, before.get(), edit.before().orElseThrow());
+        archive.withdrawFit(now, UNDONE);
+        return new Outcome.Performed(journal, Optional.empty());
     }
 
     private Outcome redoFit(EditJournal journal, Edit.FitKept edit) {
@@ -153,11 +178,8 @@ final class EditPerformer {
         if (wanted.isEmpty() || !asBefore) {
             return elsewhere(edit, "fit");
         }
-        return keepAgain(journal, wanted.get(), edit.fitId());
-    }
-
-    private Outcome keepAgain(EditJournal journal, StoredFit fit, long standsFor) {
+        StoredFit fit = wanted.get();
         StoredFit again = archive.keepFit(fit.pictureId(), fit.fit(), fit.ephemeris(), fit.software());
-        return new Outcome.Performed(journal.withFit(standsFor, again.id()), Optional.empty());
+        return new Outcome.Performed(journal.withFit(edit.fitId(), again.id()), Optional.empty());
     }
 }

@@ -25,6 +25,10 @@ final class EditText {
             parts.put("edit", e.byHand() ? "outline by hand" : "fit");
             e.before().ifPresent(b -> parts.put("before", Long.toString(b)));
             parts.put("fit", Long.toString(e.fitId()));
+        } else if (edit instanceof Edit.FactsCorrected e) {
+            parts.put("edit", "facts corrected");
+            FactsText.write("was ", e.before(), parts);
+            FactsText.write("now ", e.after(), parts);
         }
         parts.put("picture", Long.toString(edit.pictureId()));
         return parts;
@@ -49,6 +53,8 @@ final class EditText {
                         parts.containsKey("before") ? Optional.of(number(parts, "before")) : Optional.empty(),
                         number(parts, "fit"),
                         kind.equals("outline by hand"));
+            case "facts corrected" ->
+                new Edit.FactsCorrected(picture, FactsText.read("was ", parts), FactsText.read("now ", parts));
             default -> throw new IllegalArgumentException("an edit of the kind \"" + kind + "\"");
         };
     }

@@ -78,7 +78,7 @@ final class MainWindow {
                 .findFirst()
                 .orElse(Bearing.NORTH_UP);
         shelf = new Shelf(context.archive(), background);
-        edits = new EditHistory(context.archive(), context.settingsFolder(), background, this::say);
+        edits = new EditHistory(context.archive(), context.sky(), context.settingsFolder(), background, this::say);
         roll = new PluginRoll(context.plugins());
         menus = new Menus(this);
         loadPanels();

@@ -47,6 +47,11 @@ final class LayerPainter {
                 paintSpot(spot);
             } else if (drawn instanceof Drawn.Words words) {
                 paintWords(words);
+            } else if (drawn instanceof Drawn.Label label) {
+                Point2D.Double at = view.toScreen(label.at());
+                double away = label.radiusPx() * view.scale() + 4;
+                g.setFont(Theme.bodyFont(-2));
+                write(label.text(), at.x + away, at.y - away + 4, palette.of(label.ink()));
             }
         }
     }
