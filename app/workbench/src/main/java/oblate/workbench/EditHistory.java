@@ -151,8 +151,7 @@ public final class EditHistory {
         if (edit.isEmpty()) {
             return new Told<>(Optional.empty(), Optional.empty());
         }
-        EditPerformer.Outcome outcome =
-                back ? performer.undo(edit.get(), before) : performer.redo(edit.get(), before);
+        EditPerformer.Outcome outcome = back ? performer.undo(edit.get(), before) : performer.redo(edit.get(), before);
         if (outcome instanceof EditPerformer.Outcome.Performed done) {
             EditJournal fresh = done.journal();
             Optional<String> trouble = keep(back ? fresh.back(true) : fresh.forth(true));

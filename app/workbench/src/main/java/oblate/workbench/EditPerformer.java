@@ -79,12 +79,7 @@ final class EditPerformer {
 
     private Optional<StoredMark> row(long pictureId, long markId) {
         MarkSearch all = new MarkSearch(
-                Optional.empty(),
-                Optional.of(pictureId),
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty(),
-                true);
+                Optional.empty(), Optional.of(pictureId), Optional.empty(), Optional.empty(), Optional.empty(), true);
         return archive.marks(all).stream().filter(m -> m.id() == markId).findFirst();
     }
 
@@ -116,7 +111,10 @@ final class EditPerformer {
         }
         archive.withdrawMark(mark.get().id(), reason);
         return new Outcome.Performed(
-                mark.get().id() == markId ? journal : journal.withMark(markId, mark.get().id()), Optional.empty());
+                mark.get().id() == markId
+                        ? journal
+                        : journal.withMark(markId, mark.get().id()),
+                Optional.empty());
     }
 
     private Outcome add(EditJournal journal, Edit edit, long markId) {
@@ -148,8 +146,7 @@ final class EditPerformer {
         return archive.currentFit(pictureId).filter(f -> f.id() == fitId).isPresent();
     }
 
-    private Outcome correct(
-            EditJournal journal, Edit edit, PictureFacts from, PictureFacts to, String reason) {
+    private Outcome correct(EditJournal journal, Edit edit, PictureFacts from, PictureFacts to, String reason) {
         boolean asExpected = archive.picture(edit.pictureId())
                 .map(PictureFacts::of)
                 .filter(from::equals)

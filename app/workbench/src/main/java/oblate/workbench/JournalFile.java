@@ -100,10 +100,7 @@ final class JournalFile {
             Files.createDirectories(file.getParent());
             byte[] bytes = bytes(journal);
             try (FileChannel channel = FileChannel.open(
-                    fresh,
-                    StandardOpenOption.CREATE,
-                    StandardOpenOption.WRITE,
-                    StandardOpenOption.TRUNCATE_EXISTING)) {
+                    fresh, StandardOpenOption.CREATE, StandardOpenOption.WRITE, StandardOpenOption.TRUNCATE_EXISTING)) {
                 ByteBuffer buffer = ByteBuffer.wrap(bytes);
                 while (buffer.hasRemaining()) {
                     channel.write(buffer);

@@ -35,10 +35,12 @@ import oblate.disc.Trust;
 import oblate.image.TimeWish;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
-/** Undo and redo of every kind of edit on a real archive, across sessions, and with someone else at work on it. */
+/** Undo and redo of every kind of edit on a real archive, across sessions, and with someone else at work on it; edits come back on the event thread, which needs a display. */
+@Tag("window")
 class EditHistoryTest {
     private static final Instant TIME = Instant.parse("2031-03-24T21:05:30Z");
 
@@ -81,8 +83,8 @@ class EditHistoryTest {
 
     private void open() {
         background = new Background(said::add);
-        edits = WindowPictures.ask(() -> new EditHistory(
-                archive(), context.sky(), folder.resolve("settings"), background, said::add));
+        edits = WindowPictures.ask(
+                () -> new EditHistory(archive(), context.sky(), folder.resolve("settings"), background, said::add));
         settle();
     }
 
@@ -166,8 +168,7 @@ class EditHistoryTest {
     private StoredMark replace(StoredMark old, NewMark fresh, Edit.Change change) {
         return perform(() -> {
             StoredMark stored = archive().supersedeMark(old.id(), fresh, "by hand");
-            return EditHistory.Done.of(
-                    new Edit.MarkReplaced(picture.id(), old.id(), stored.id(), change), stored);
+            return EditHistory.Done.of(new Edit.MarkReplaced(picture.id(), old.id(), stored.id(), change), stored);
         });
     }
 
@@ -189,7 +190,8 @@ class EditHistoryTest {
     }
 
     private String state() {
-        String fit = archive().currentFit(picture.id())
+        String fit = archive()
+                .currentFit(picture.id())
                 .map(f -> "fit at " + f.fit().placement().centreXPx())
                 .orElse("no fit");
         StringBuilder words = new StringBuilder(fit);
@@ -211,8 +213,9 @@ class EditHistoryTest {
         states.add(state());
         StoredMark moved = replace(mark, at(30.5, second, Optional.empty()), Edit.Change.MOVED);
         states.add(state());
-        Feature feature = archive().addFeature(new Feature(
-                0, "jupiter", "oval A", "oval", Optional.empty(), Optional.empty(), Optional.empty()));
+        Feature feature = archive()
+                .addFeature(new Feature(
+                        0, "jupiter", "oval A", "oval", Optional.empty(), Optional.empty(), Optional.empty()));
         StoredMark named = replace(moved, at(30.5, second, Optional.of(feature.id())), Edit.Change.NAMED);
         states.add(state());
         withdraw(named);
@@ -241,13 +244,14 @@ class EditHistoryTest {
         }
         assertThat(said).isEmpty();
         // Nothing was deleted: every row that ever was is still readable.
-        assertThat(archive().marks(new MarkSearch(
-                        Optional.empty(),
-                        Optional.of(picture.id()),
-                        Optional.empty(),
-                        Optional.empty(),
-                        Optional.empty(),
-                        true)))
+        assertThat(archive()
+                        .marks(new MarkSearch(
+                                Optional.empty(),
+                                Optional.of(picture.id()),
+                                Optional.empty(),
+                                Optional.empty(),
+                                Optional.empty(),
+                                true)))
                 .hasSizeGreaterThan(10);
         assertThat(archive().fitHistory(picture.id())).hasSize(6);
     }
@@ -272,7 +276,11 @@ class EditHistoryTest {
         new PictureCorrections(archive(), context.sky())
                 .correct(picture.id(), after.withNotes(Optional.of("calm")), "elsewhere");
         undo();
-        assertThat(said).singleElement().asString().contains("changed elsewhere").contains("skipped");
+        assertThat(said)
+                .singleElement()
+                .asString()
+                .contains("changed elsewhere")
+                .contains("skipped");
         assertThat(archive().picture(picture.id()).orElseThrow().notes()).contains("calm");
         assertThat(edits.nextUndo()).isEmpty();
     }
@@ -285,10 +293,17 @@ class EditHistoryTest {
         archive().supersedeMark(second.id(), at(36, fit, Optional.empty()), "from another window");
         String before = state();
         undo();
-        assertThat(said).singleElement().asString().contains("changed elsewhere").contains("skipped");
+        assertThat(said)
+                .singleElement()
+                .asString()
+                .contains("changed elsewhere")
+                .contains("skipped");
         assertThat(state()).isEqualTo(before);
         undo();
-        assertThat(marks()).extracting(StoredMark::id).doesNotContain(first.id()).hasSize(1);
+        assertThat(marks())
+                .extracting(StoredMark::id)
+                .doesNotContain(first.id())
+                .hasSize(1);
         assertThat(said).hasSize(1);
     }
 

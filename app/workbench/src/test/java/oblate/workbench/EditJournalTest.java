@@ -70,7 +70,8 @@ class EditJournalTest {
                         known ? OptionalDouble.of(length) : OptionalDouble.empty(),
                         sigma));
         Arbitrary<Rating> rating = Combinators.combine(
-                        Arbitraries.strings().ofMaxLength(4), Arbitraries.strings().ofMaxLength(9))
+                        Arbitraries.strings().ofMaxLength(4),
+                        Arbitraries.strings().ofMaxLength(9))
                 .as(Rating::new);
         return Combinators.combine(words(), taken.optional(), words(), words(), words(), rating.optional(), words())
                 .as((planet, time, site, observer, filter, seeing, notes) -> new PictureFacts(
@@ -174,8 +175,8 @@ class EditJournalTest {
 
     @Test
     void chainsThatTurnBackOnThemselvesAreCut() {
-        EditJournal journal = new EditJournal(
-                List.of(new Edit.MarkAdded(1, 1)), List.of(), Map.of(1L, 2L, 2L, 1L), Map.of());
+        EditJournal journal =
+                new EditJournal(List.of(new Edit.MarkAdded(1, 1)), List.of(), Map.of(1L, 2L, 2L, 1L), Map.of());
         assertThat(journal.mark(1)).isIn(1L, 2L);
     }
 }

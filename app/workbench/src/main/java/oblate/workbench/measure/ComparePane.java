@@ -101,7 +101,8 @@ final class ComparePane extends JPanel {
         context.background()
                 .aside(
                         () -> Carry.all(
-                                context.archive(), here.get().disc().orElseThrow().planet()),
+                                context.archive(),
+                                here.get().disc().orElseThrow().planet()),
                         this::offer);
         long mid = millis(first);
         ArchivedPicture near = candidates.stream()
@@ -124,9 +125,8 @@ final class ComparePane extends JPanel {
         carry.removeAllItems();
         ways.forEach(carry::addItem);
         desk.open().flatMap(OpenPicture::disc).ifPresent(d -> {
-            String wanted = before == null
-                    ? Carry.in(SystemLabel.usual(d.planet())).label()
-                    : before.toString();
+            String wanted =
+                    before == null ? Carry.in(SystemLabel.usual(d.planet())).label() : before.toString();
             ways.stream().filter(w -> w.label().equals(wanted)).findFirst().ifPresent(carry::setSelectedItem);
         });
     }
@@ -201,15 +201,11 @@ final class ComparePane extends JPanel {
                 + (what == SameFrame.Kind.AS_SEEN ? "" : " " + way.label())
                 + "   ·   each stretched by itself";
         long asked = round;
-        context.background()
-                .promptly(
-                        () -> List.of(frame.draw(a), frame.draw(b)),
-                        images -> {
-                            if (asked == round) {
-                                canvas.show(
-                                        images.get(0), images.get(1), List.of(said(a, way), said(b, way), words));
-                            }
-                        });
+        context.background().promptly(() -> List.of(frame.draw(a), frame.draw(b)), images -> {
+            if (asked == round) {
+                canvas.show(images.get(0), images.get(1), List.of(said(a, way), said(b, way), words));
+            }
+        });
     }
 
     /** The window's way up, the theme or the picture on the desk has changed. */

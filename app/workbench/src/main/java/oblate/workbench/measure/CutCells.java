@@ -95,8 +95,7 @@ final class CutCells extends JComponent implements Scrollable {
     }
 
     private Rectangle cell(int index) {
-        return new Rectangle(
-                GAP + index % columns() * STEP_X, GAP + index / columns() * STEP_Y, SIDE_PX, STEP_Y - GAP);
+        return new Rectangle(GAP + index % columns() * STEP_X, GAP + index / columns() * STEP_Y, SIDE_PX, STEP_Y - GAP);
     }
 
     private Optional<Cut> at(MouseEvent e) {

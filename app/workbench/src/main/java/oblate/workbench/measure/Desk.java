@@ -219,7 +219,8 @@ final class Desk {
             return;
         }
         Optional<ArchivedPicture> here = context.shelf().picture(wanted);
-        List<ArchivedPicture> next = here.map(p -> NextPictures.unmeasured(context.shelf().pictures(), p))
+        List<ArchivedPicture> next = here.map(
+                        p -> NextPictures.unmeasured(context.shelf().pictures(), p))
                 .orElse(List.of());
         if (next.isEmpty()) {
             context.say("No picture is left without marks.");

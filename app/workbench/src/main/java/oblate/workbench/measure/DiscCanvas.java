@@ -20,6 +20,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Supplier;
 import javax.swing.JComponent;
+import javax.swing.Timer;
 import oblate.disc.PixelPoint;
 import oblate.workbench.Background;
 import oblate.workbench.look.Ink;
@@ -35,6 +36,9 @@ final class DiscCanvas extends JComponent {
 
     /** From this scale on the pixels are large enough without a magnifier. */
     private static final double MAGNIFY_BELOW_SCALE = 7;
+
+    /** While the view moves it is painted coarsely; after so long a rest finely (ms). */
+    private static final int REST_MS = 90;
 
     /** What the canvas tells. */
     interface Events {
@@ -60,6 +64,8 @@ final class DiscCanvas extends JComponent {
     private final transient PicturePainter painter;
     private transient Optional<BufferedImage> still = Optional.empty();
     private boolean stale = true;
+    private boolean moving;
+    private final Timer rest = new Timer(REST_MS, e -> rested());
     private transient PaintPlan plan = PaintPlan.of(List.of());
     private transient CanvasView view = new CanvasView(100, 100, 0, 0, 1, 0);
     private transient Optional<PixelPoint> pointer = Optional.empty();
@@ -78,6 +84,7 @@ final class DiscCanvas extends JComponent {
         this.events = events;
         tiles = new TileStore(background, this::refresh);
         painter = new PicturePainter(tiles);
+        rest.setRepeats(false);
         setName("canvas");
         setLayout(null);
         setFocusable(true);
@@ -93,6 +100,11 @@ final class DiscCanvas extends JComponent {
                 }
             }
         });
+    }
+
+    private void rested() {
+        moving = false;
+        refresh();
     }
 
     private void refresh() {
@@ -207,13 +219,11 @@ final class DiscCanvas extends JComponent {
 
     /** Turns and flips the view. */
     void turn(double turnDeg, boolean flipped) {
-        CanvasView turned = view.turnedTo(turnDeg).flippedTo(flipped);
-        if (untouched) {
-            view = turned;
-            showWhole();
-        } else {
-            setView(turned);
-        }
+        boolean whole = untouched && getWidth() > 0;
+        setView(
+                whole
+                        ? CanvasView.showing(getWidth(), getHeight(), wholeMiddle, wholeRadius, turnDeg, flipped)
+                        : view.turnedTo(turnDeg).flippedTo(flipped));
     }
 
     CanvasView view() {
@@ -221,7 +231,9 @@ final class DiscCanvas extends JComponent {
     }
 
     private void setView(CanvasView fresh) {
+        moving = !fresh.equals(view);
         view = fresh;
+        rest.restart();
         refresh();
         events.viewChanged();
     }
@@ -295,9 +307,9 @@ final class DiscCanvas extends JComponent {
             inner.fillRect(0, 0, width, height);
             inner.scale(density, density);
             inner.setClip(0, 0, getWidth(), getHeight());
-            painter.paint(inner, view, density);
+            painter.paint(inner, view, density, moving);
             sharp(inner);
-            new LayerPainter(inner, view, colours).paint(plan);
+            new LayerPainter(inner, view, colours).paint(plan, moving);
             paintCorner(inner, colours);
             inner.dispose();
         }
@@ -341,7 +353,7 @@ final class DiscCanvas extends JComponent {
                 new CanvasView(side, side, place.xPx(), place.yPx(), Magnifier.TIMES, view.turnDeg(), view.flipped());
         inner.setColor(colours.night());
         inner.fillRect(0, 0, side, side);
-        painter.paint(inner, near, 1);
+        painter.paint(inner, near, 1, false);
         Magnifier.paintGridAndCross(inner, near, colours);
         inner.dispose();
         g.setColor(new Color(0, 0, 0, 160));

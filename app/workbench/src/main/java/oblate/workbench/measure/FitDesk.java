@@ -83,7 +83,8 @@ final class FitDesk {
         }
         OpenPicture picture = desk.open().get();
         if (picture.disc().isEmpty()) {
-            context.say("Without its planet and its time a picture cannot be fitted; say both in the inspector’s facts.");
+            context.say(
+                    "Without its planet and its time a picture cannot be fitted; say both in the inspector’s facts.");
             return;
         }
         FitHints hints = said.orElse(picture.hints());
@@ -139,7 +140,8 @@ final class FitDesk {
         context.edits()
                 .perform(
                         () -> {
-                            Optional<Long> before = context.archive().currentFit(id).map(StoredFit::id);
+                            Optional<Long> before =
+                                    context.archive().currentFit(id).map(StoredFit::id);
                             StoredFit stored = context.archive()
                                     .keepFit(
                                             id,

@@ -85,10 +85,7 @@ final class HandOutline implements CanvasTool {
                         (width - 1) / 2,
                         (height - 1) / 2,
                         Math.max(OutlineShape.LEAST_RADIUS_PX, Math.min(width, height) / 3),
-                        open.hints()
-                                .poleAngle()
-                                .map(FitHints.Angle::valueDeg)
-                                .orElse(0.0),
+                        open.hints().poleAngle().map(FitHints.Angle::valueDeg).orElse(0.0),
                         open.hints().mirrored().orElse(false)));
         double ratio = disc.get()
                 .planet()
@@ -187,11 +184,12 @@ final class HandOutline implements CanvasTool {
             Color colour = palette.of(Ink.CHOSEN);
             Point2D centre = view.toScreen(s.at(OutlineShape.Handle.CENTRE));
             Point2D pole = view.toScreen(s.at(OutlineShape.Handle.POLE));
+            Point2D north = view.toScreen(s.at(OutlineShape.Handle.NORTH));
             stroke(g, s.path().createTransformedShape(view.transform()), colour);
-            stroke(g, new Line2D.Double(centre, pole), colour);
+            stroke(g, new Line2D.Double(centre, north), colour);
             for (OutlineShape.Handle handle : OutlineShape.Handle.values()) {
                 Point2D at = view.toScreen(s.at(handle));
-                double r = handle == OutlineShape.Handle.POLE ? 7 : 5;
+                double r = handle == OutlineShape.Handle.POLE ? 8 : 5;
                 Shape dot = new Ellipse2D.Double(at.getX() - r, at.getY() - r, 2 * r, 2 * r);
                 g.setColor(new Color(0, 0, 0, 190));
                 g.fill(dot);
@@ -199,7 +197,8 @@ final class HandOutline implements CanvasTool {
             }
             g.setColor(colour);
             g.setFont(oblate.workbench.look.Theme.headFont(-3));
-            g.drawString("N", (float) pole.getX() - 4, (float) pole.getY() + 4);
+            float half = g.getFontMetrics().stringWidth("N") / 2f;
+            g.drawString("N", (float) pole.getX() - half, (float) pole.getY() + 4);
         });
     }
 

@@ -38,12 +38,18 @@ final class HandSection extends JPanel {
         add(mirrored, "span");
         JPanel buttons = new JPanel(new MigLayout("insets 0, gap 4"));
         buttons.setOpaque(false);
-        buttons.add(button("Keep as drawn", "hand.keep", "Keeps it with these errors; the fit before stays one undo away  (Enter)", this::keep));
-        buttons.add(button("Fit from here", "hand.fit", "Fits the disc again, starting from it  (F)", outline::fitFromHere));
+        buttons.add(button(
+                "Keep as drawn",
+                "hand.keep",
+                "Keeps it with these errors; the fit before stays one undo away  (Enter)",
+                this::keep));
+        buttons.add(button(
+                "Fit from here", "hand.fit", "Fits the disc again, starting from it  (F)", outline::fitFromHere));
         buttons.add(button("Leave", "hand.leave", "Puts it away  (Esc)", outline::leave));
         add(buttons, "span");
         add(wrong, "span, wmin 0");
-        JLabel keys = new JLabel("<html>Arrows move it by 0.1 px, [ and ] change its size, comma and full stop turn the pole by 0.1°; Shift: ten times as much.");
+        JLabel keys = new JLabel(
+                "<html>Arrows move it by 0.1 px, [ and ] change its size, comma and full stop turn the pole by 0.1°; Shift: ten times as much.");
         keys.setFont(Theme.bodyFont(-2));
         add(keys, "span, growx, wmin 0, wmax 340");
     }

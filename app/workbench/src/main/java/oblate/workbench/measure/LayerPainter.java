@@ -18,6 +18,7 @@ import oblate.workbench.look.Theme;
 /** Paints what layers planned, each line with a dark casing so that it reads on bright and dark alike. */
 final class LayerPainter {
     private static final Color CASING = new Color(0, 0, 0, 150);
+    private static final Color NO_CASING = new Color(0, 0, 0, 0);
     private static final Color GRID_CASING = new Color(0, 0, 0, 60);
     private final Graphics2D g;
     private final CanvasView view;
@@ -29,7 +30,10 @@ final class LayerPainter {
         this.palette = palette;
     }
 
-    void paint(PaintPlan plan) {
+    /**
+     * @param coarsely without the thin lines' casing, as long as the view moves
+     */
+    void paint(PaintPlan plan, boolean coarsely) {
         AffineTransform place = view.transform();
         for (PaintPlan.Stroke line : plan.paths()) {
             boolean quiet = line.ink() == Ink.GRID;
@@ -40,7 +44,7 @@ final class LayerPainter {
                     line.pattern(),
                     width,
                     colour,
-                    quiet ? GRID_CASING : CASING);
+                    quiet ? coarsely ? NO_CASING : GRID_CASING : CASING);
         }
         for (Drawn drawn : plan.others()) {
             if (drawn instanceof Drawn.Spot spot) {
@@ -96,9 +100,12 @@ final class LayerPainter {
     }
 
     private void stroke(Shape shape, Pattern pattern, float width, Color colour, Color casing) {
-        g.setStroke(new BasicStroke(width + 2f, BasicStroke.CAP_ROUND, BasicStroke.JOIN_ROUND, 10, dashes(pattern), 0));
-        g.setColor(casing);
-        g.draw(shape);
+        if (casing.getAlpha() > 0) {
+            g.setStroke(
+                    new BasicStroke(width + 2f, BasicStroke.CAP_ROUND, BasicStroke.JOIN_ROUND, 10, dashes(pattern), 0));
+            g.setColor(casing);
+            g.draw(shape);
+        }
         g.setStroke(new BasicStroke(width, BasicStroke.CAP_ROUND, BasicStroke.JOIN_ROUND, 10, dashes(pattern), 0));
         g.setColor(colour);
         g.draw(shape);

@@ -42,13 +42,33 @@ public final class Layers {
     /** All layers. */
     public static List<Layer> all() {
         return List.of(
-                new Simple("outline", "Outline", KeyEvent.VK_O, "Edge of the globe as fitted, and of rings", Layers::outline),
+                new Simple(
+                        "outline",
+                        "Outline",
+                        KeyEvent.VK_O,
+                        "Edge of the globe as fitted, and of rings",
+                        Layers::outline),
                 new Simple("grid", "Grid", KeyEvent.VK_G, "Meridians and parallels", Layers::grid),
                 new Simple("meridian", "Meridian", KeyEvent.VK_C, "Central meridian and equator", Layers::meridian),
                 new Simple("terminator", "Terminator", KeyEvent.VK_T, "Line between day and night", Layers::terminator),
-                new Simple("belts", "Belts", KeyEvent.VK_B, "Names of belts and zones at their customary latitudes (common practice)", Layers::belts),
-                new Simple("expected", "Expected", KeyEvent.VK_E, "Where known features are expected (dashed)", Layers::expected),
-                new Simple("moons", "Moons", KeyEvent.VK_N, "Where moons and their shadows are predicted (dashed)", Layers::moons),
+                new Simple(
+                        "belts",
+                        "Belts",
+                        KeyEvent.VK_B,
+                        "Names of belts and zones at their customary latitudes (common practice)",
+                        Layers::belts),
+                new Simple(
+                        "expected",
+                        "Expected",
+                        KeyEvent.VK_E,
+                        "Where known features are expected (dashed)",
+                        Layers::expected),
+                new Simple(
+                        "moons",
+                        "Moons",
+                        KeyEvent.VK_N,
+                        "Where moons and their shadows are predicted (dashed)",
+                        Layers::moons),
                 new Simple("errors", "Errors", KeyEvent.VK_S, "One standard error round each mark", Layers::errors),
                 new Simple("marks", "Marks", KeyEvent.VK_K, "What has been measured here", Layers::marks));
     }
@@ -156,8 +176,13 @@ public final class Layers {
             }
             Pattern pattern = spot.isVisible() ? Pattern.DASHED : Pattern.DOTTED;
             drawn.add(new Drawn.Line(Ink.EXPECTED, pattern, round, false));
-            String state = spot.state().isEmpty() || spot.shadow() ? "" : ", " + spot.state();
-            drawn.add(new Drawn.Label(Ink.EXPECTED, spot.at(), radius, spot.featureName() + state));
+            boolean marked = input.marks().stream().anyMatch(m -> m.featureName()
+                    .filter(spot.featureName()::equalsIgnoreCase)
+                    .isPresent());
+            if (!marked) {
+                String state = spot.state().isEmpty() || spot.shadow() ? "" : ", " + spot.state();
+                drawn.add(new Drawn.Label(Ink.EXPECTED, spot.at(), radius, spot.featureName() + state));
+            }
         }
         return drawn;
     }

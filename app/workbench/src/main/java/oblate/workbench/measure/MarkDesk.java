@@ -81,8 +81,7 @@ final class MarkDesk {
                 .perform(
                         () -> {
                             StoredMark stored = archive().addMark(mark);
-                            return EditHistory.Done.of(
-                                    new Edit.MarkAdded(mark.pictureId(), stored.id()), stored);
+                            return EditHistory.Done.of(new Edit.MarkAdded(mark.pictureId(), stored.id()), stored);
                         },
                         answer::done,
                         answer::failed);

@@ -190,14 +190,10 @@ final class MarkHand {
         moveTimer.stop();
         chosen().ifPresent(m -> {
             NewMark as = moving.orElse(m.mark());
-            marks.name(
-                    m,
-                    as,
-                    feature,
-                    answer(stored -> {
-                        context.selection().chooseFeature(Optional.of(feature.name()));
-                        settle(stored);
-                    }));
+            marks.name(m, as, feature, answer(stored -> {
+                context.selection().chooseFeature(Optional.of(feature.name()));
+                settle(stored);
+            }));
         });
     }
 
@@ -255,9 +251,8 @@ final class MarkHand {
 
     /** Where the chosen mark is, for the magnifier. */
     Optional<PixelPoint> chosenPixel() {
-        return fresh.or(() -> moving)
-                .map(NewMark::pixel)
-                .or(() -> chosen().map(m -> m.mark().pixel()));
+        return fresh.or(() -> moving).map(NewMark::pixel).or(() -> chosen().map(
+                        m -> m.mark().pixel()));
     }
 
     /** Takes the chosen mark out of use, or lets go of one that was never kept. */
@@ -270,12 +265,10 @@ final class MarkHand {
         }
         Optional<StoredMark> mark = chosen();
         moving = Optional.empty();
-        mark.ifPresent(m -> marks.withdraw(
-                m,
-                answer(stored -> {
-                    chosenId = Optional.empty();
-                    desk.readAgain(desk::tellContent);
-                })));
+        mark.ifPresent(m -> marks.withdraw(m, answer(stored -> {
+            chosenId = Optional.empty();
+            desk.readAgain(desk::tellContent);
+        })));
     }
 
     /** After an undo or a redo: shows the mark that is there now. */

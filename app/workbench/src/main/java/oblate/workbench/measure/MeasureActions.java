@@ -74,12 +74,22 @@ final class MeasureActions {
                 "Finds the disc in the picture. Where that fails: Ctrl and drag from the disc’s centre to its edge, and it starts from there",
                 key(KeyEvent.VK_F5),
                 view.desk().fits()::fit);
-        add("hand", "Outline by hand", "Draws the outline by handles instead of fitting it", key(KeyEvent.VK_H), view::toggleHand);
+        add(
+                "hand",
+                "Outline by hand",
+                "Draws the outline by handles instead of fitting it",
+                key(KeyEvent.VK_H),
+                view::toggleHand);
     }
 
     private void going(MeasureView view) {
         Desk desk = view.desk();
-        add("accept", "Accept and next", "Goes on to the next picture without marks", key(KeyEvent.VK_SPACE), desk::acceptAndGoOn);
+        add(
+                "accept",
+                "Accept and next",
+                "Goes on to the next picture without marks",
+                key(KeyEvent.VK_SPACE),
+                desk::acceptAndGoOn);
         add("next", "Next picture of the night", "", key(KeyEvent.VK_PAGE_DOWN), () -> desk.step(1));
         add("previous", "Previous picture of the night", "", key(KeyEvent.VK_PAGE_UP), () -> desk.step(-1));
     }
@@ -87,7 +97,12 @@ final class MeasureActions {
     private void marking(MeasureView view) {
         MarkHand hand = view.desk().hand();
         add("name", "Name the chosen mark", "", key(KeyEvent.VK_F2), view::renameChosen);
-        add("withdraw", "Withdraw the chosen mark", "It stays readable, and can be undone", key(KeyEvent.VK_DELETE), hand::withdraw);
+        add(
+                "withdraw",
+                "Withdraw the chosen mark",
+                "It stays readable, and can be undone",
+                key(KeyEvent.VK_DELETE),
+                hand::withdraw);
         add("mark", "Mark at the pointer", "As a click does", key(KeyEvent.VK_INSERT), view::markAtPointer);
         quiet("enter", key(KeyEvent.VK_ENTER), view::enter);
         quiet("none", key(KeyEvent.VK_ESCAPE), view::escape);
@@ -126,17 +141,52 @@ final class MeasureActions {
         quiet("out2", key(KeyEvent.VK_SUBTRACT), () -> canvas.zoom(0.8));
         int ctrl = InputEvent.CTRL_DOWN_MASK;
         int both = ctrl | InputEvent.SHIFT_DOWN_MASK;
-        add("turn.right", "Turn the view to the right by 1°", "With Shift by 15°", key(KeyEvent.VK_RIGHT, ctrl), () -> settings.turnBy(TURN_DEG));
-        add("turn.left", "Turn the view to the left by 1°", "With Shift by 15°", key(KeyEvent.VK_LEFT, ctrl), () -> settings.turnBy(-TURN_DEG));
+        add(
+                "turn.right",
+                "Turn the view to the right by 1°",
+                "With Shift by 15°",
+                key(KeyEvent.VK_RIGHT, ctrl),
+                () -> settings.turnBy(TURN_DEG));
+        add(
+                "turn.left",
+                "Turn the view to the left by 1°",
+                "With Shift by 15°",
+                key(KeyEvent.VK_LEFT, ctrl),
+                () -> settings.turnBy(-TURN_DEG));
         quiet("turn.right15", key(KeyEvent.VK_RIGHT, both), () -> settings.turnBy(LARGE_TURN_DEG));
         quiet("turn.left15", key(KeyEvent.VK_LEFT, both), () -> settings.turnBy(-LARGE_TURN_DEG));
         add("flip", "Flip the view", "Exchanges left and right on the screen only", key(KeyEvent.VK_X), settings::flip);
-        add("straight", "Straighten the view", "Neither turned nor flipped any more", key(KeyEvent.VK_HOME), settings::straighten);
-        add("channel", "Next colour", "All colours, red, green, blue", key(KeyEvent.VK_C, InputEvent.SHIFT_DOWN_MASK), () -> settings.setChannel(settings.channel().next()));
-        add("sharpen", "Sharpen the view", "For the eye only; three amounts, then none", key(KeyEvent.VK_S, InputEvent.SHIFT_DOWN_MASK), settings::nextSharpen);
-        add("grid.step", "Next density of the grid", "5°, 10°, 15°, 30°", key(KeyEvent.VK_G, InputEvent.SHIFT_DOWN_MASK), settings::nextGridStep);
+        add(
+                "straight",
+                "Straighten the view",
+                "Neither turned nor flipped any more",
+                key(KeyEvent.VK_HOME),
+                settings::straighten);
+        add(
+                "channel",
+                "Next colour",
+                "All colours, red, green, blue",
+                key(KeyEvent.VK_C, InputEvent.SHIFT_DOWN_MASK),
+                () -> settings.setChannel(settings.channel().next()));
+        add(
+                "sharpen",
+                "Sharpen the view",
+                "For the eye only; three amounts, then none",
+                key(KeyEvent.VK_S, InputEvent.SHIFT_DOWN_MASK),
+                settings::nextSharpen);
+        add(
+                "grid.step",
+                "Next density of the grid",
+                "5°, 10°, 15°, 30°",
+                key(KeyEvent.VK_G, InputEvent.SHIFT_DOWN_MASK),
+                settings::nextGridStep);
         add("grid.system", "Next rotation system of the grid", "", key(KeyEvent.VK_Y), view::nextSystem);
-        add("layer.magnifier", "Magnifier", "The pixels about the pointer, eight times as large", key(KeyEvent.VK_L), () -> settings.setMagnifies(!settings.magnifies()));
+        add(
+                "layer.magnifier",
+                "Magnifier",
+                "The pixels about the pointer, eight times as large",
+                key(KeyEvent.VK_L),
+                () -> settings.setMagnifies(!settings.magnifies()));
     }
 
     private void layers(MeasureView view) {
@@ -148,8 +198,18 @@ final class MeasureActions {
     }
 
     private void comparing(MeasureView view) {
-        add("compare", "Two pictures", "This picture and another, in the same frame", key(KeyEvent.VK_P), view::toggleCompare);
-        add("season", "This place through the season", "The chosen mark’s place, or the pointer’s, on every fitted picture", key(KeyEvent.VK_R), view::toggleSeason);
+        add(
+                "compare",
+                "Two pictures",
+                "This picture and another, in the same frame",
+                key(KeyEvent.VK_P),
+                view::toggleCompare);
+        add(
+                "season",
+                "This place through the season",
+                "The chosen mark’s place, or the pointer’s, on every fitted picture",
+                key(KeyEvent.VK_R),
+                view::toggleSeason);
     }
 
     private void add(String id, String name, String hint, KeyStroke key, Runnable deed) {
@@ -187,16 +247,18 @@ final class MeasureActions {
     static String keyText(KeyStroke key) {
         String modifiers = InputEvent.getModifiersExText(key.getModifiers());
         String code = key.getKeyCode() == KeyEvent.VK_PERIOD ? "." : KeyEvent.getKeyText(key.getKeyCode());
-        return Optional.of(modifiers).filter(m -> !m.isEmpty()).map(m -> m + "+").orElse("") + code;
+        return Optional.of(modifiers)
+                        .filter(m -> !m.isEmpty())
+                        .map(m -> m + "+")
+                        .orElse("")
+                + code;
     }
 
     /** Binds the keys to the picture and to the panel about it. */
     void bind(JComponent picture, JComponent panel) {
         for (One one : all) {
             JComponent where = one.everywhere() ? panel : picture;
-            int when = one.everywhere()
-                    ? JComponent.WHEN_ANCESTOR_OF_FOCUSED_COMPONENT
-                    : JComponent.WHEN_FOCUSED;
+            int when = one.everywhere() ? JComponent.WHEN_ANCESTOR_OF_FOCUSED_COMPONENT : JComponent.WHEN_FOCUSED;
             where.getInputMap(when).put(one.key(), one.id());
             where.getActionMap().put(one.id(), one.action());
         }

@@ -190,9 +190,8 @@ final class MeasureView extends JPanel implements Desk.Listener, DiscCanvas.Even
 
     private void turn() {
         Optional<Placement> placement = placement();
-        double turn = placement
-                .map(p -> context.bearing().turnDeg(p.poleAngleDeg()))
-                .orElse(0.0);
+        double turn =
+                placement.map(p -> context.bearing().turnDeg(p.poleAngleDeg())).orElse(0.0);
         canvas.turn(turn + settings.turnDeg(), settings.isFlipped());
         Optional<String> grid = desk.open()
                 .filter(o -> placement.isPresent())
@@ -201,8 +200,7 @@ final class MeasureView extends JPanel implements Desk.Listener, DiscCanvas.Even
                         + settings.system(d.planet()).label());
         List<String> lines = new ArrayList<>();
         if (desk.open().isPresent()) {
-            String looks =
-                    ViewWords.looks(grid, settings.channel(), stretch.isStretched(), settings.sharpen());
+            String looks = ViewWords.looks(grid, settings.channel(), stretch.isStretched(), settings.sharpen());
             if (!looks.isEmpty()) {
                 lines.add(looks);
             }
@@ -414,11 +412,8 @@ final class MeasureView extends JPanel implements Desk.Listener, DiscCanvas.Even
             return;
         }
         Optional<StoredMark> mark = chosenMark();
-        Optional<SurfacePoint> place = mark.flatMap(m -> m.mark().point())
-                .or(() -> canvas.pointer()
-                        .flatMap(p -> desk.open()
-                                .flatMap(OpenPicture::frame)
-                                .flatMap(f -> f.locate(p.xPx(), p.yPx()))));
+        Optional<SurfacePoint> place = mark.flatMap(m -> m.mark().point()).or(() -> canvas.pointer()
+                .flatMap(p -> desk.open().flatMap(OpenPicture::frame).flatMap(f -> f.locate(p.xPx(), p.yPx()))));
         Optional<String> why = season.begin(place, mark.flatMap(StoredMark::featureName));
         if (why.isPresent()) {
             context.say(why.get());

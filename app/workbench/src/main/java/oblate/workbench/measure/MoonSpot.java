@@ -78,8 +78,7 @@ public record MoonSpot(String moon, boolean shadow, PixelPoint at, double radius
             MoonPlace next = later.getOrDefault(moon.id(), moon);
             double pxPerArcsec = radiusPx / moon.planetRadiusArcsec();
             double radii = Math.hypot(moon.xWestRadii(), moon.yNorthRadii());
-            double moved = Math.hypot(
-                            next.xWestRadii() - moon.xWestRadii(), next.yNorthRadii() - moon.yNorthRadii())
+            double moved = Math.hypot(next.xWestRadii() - moon.xWestRadii(), next.yNorthRadii() - moon.yNorthRadii())
                     * radiusPx
                     / STEP_S
                     * timeSigmaS;

@@ -45,7 +45,8 @@ final class NamingList extends JPanel {
     private final JComboBox<String> kind = new JComboBox<>(KINDS);
     private final DefaultListModel<Offer> model = new DefaultListModel<>();
     private final JList<Offer> list = new JList<>(model);
-    private final JLabel keys = new JLabel("Enter takes it   ·   Esc leaves it unnamed   ·   Ctrl+arrows move it");
+    private final JLabel keys =
+            new JLabel("Enter takes it   ·   Esc leaves it unnamed   ·   Ctrl+arrows move the mark");
     private transient List<Offer> offers = List.of();
     private transient String planetId = "";
 
@@ -145,8 +146,8 @@ final class NamingList extends JPanel {
         }
         keys.setText(
                 forward
-                        ? "Enter takes it   ·   Esc leaves it unnamed   ·   Ctrl+arrows move it"
-                        : "Nothing is expected here: type a name, or choose one with the arrows   ·   Esc leaves it unnamed");
+                        ? "Enter takes it   ·   Esc leaves it unnamed   ·   Ctrl+arrows move the mark"
+                        : "Nothing is expected here: type, or choose by arrows   ·   Esc: unnamed");
     }
 
     private void move(int step) {

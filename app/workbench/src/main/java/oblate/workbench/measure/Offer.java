@@ -97,8 +97,7 @@ record Offer(Feature feature, String detail, double sigmas) {
                 continue;
             }
             Feature feature = known.stream()
-                    .filter(f -> f.kind().equals(spot.kind())
-                            && f.name().equalsIgnoreCase(spot.featureName()))
+                    .filter(f -> f.kind().equals(spot.kind()) && f.name().equalsIgnoreCase(spot.featureName()))
                     .findFirst()
                     .orElseGet(() -> new Feature(
                             0,

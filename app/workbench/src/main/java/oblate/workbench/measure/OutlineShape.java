@@ -14,8 +14,8 @@ import oblate.disc.Placement;
 record OutlineShape(Placement placement, double axisRatio) {
     static final double LEAST_RADIUS_PX = 4;
 
-    /** The pole's handle stands off the edge by this (equatorial radii). */
-    private static final double POLE_OFF = 0.22;
+    /** The pole's handle stands inside the edge, so that it is in sight whenever the disc is (share of the way to the pole). */
+    private static final double POLE_AT = 0.62;
 
     private static final int POINTS = 180;
 
@@ -47,7 +47,7 @@ record OutlineShape(Placement placement, double axisRatio) {
 
     /** Where a handle is. */
     PixelPoint at(Handle handle) {
-        double up = handle == Handle.POLE ? axisRatio + POLE_OFF : axisRatio * handle.up;
+        double up = axisRatio * (handle == Handle.POLE ? POLE_AT : handle.up);
         return at(handle.right, up);
     }
 
@@ -58,8 +58,7 @@ record OutlineShape(Placement placement, double axisRatio) {
         double a = Math.toRadians(placement.poleAngleDeg());
         return switch (handle) {
             case CENTRE -> with(to.xPx(), to.yPx(), placement.equatorialRadiusPx(), placement.poleAngleDeg());
-            case EQUATOR_RIGHT, EQUATOR_LEFT ->
-                withRadius(handle.right * (dx * Math.cos(a) - dy * Math.sin(a)));
+            case EQUATOR_RIGHT, EQUATOR_LEFT -> withRadius(handle.right * (dx * Math.cos(a) - dy * Math.sin(a)));
             case NORTH, SOUTH -> withRadius(handle.up * (-dx * Math.sin(a) - dy * Math.cos(a)) / axisRatio);
             case POLE ->
                 with(

@@ -86,8 +86,7 @@ final class PairCanvas extends JComponent {
 
     void setManner(Manner chosen) {
         manner = chosen;
-        setCursor(Cursor.getPredefinedCursor(
-                chosen == Manner.SLIDER ? Cursor.E_RESIZE_CURSOR : Cursor.DEFAULT_CURSOR));
+        setCursor(Cursor.getPredefinedCursor(chosen == Manner.SLIDER ? Cursor.E_RESIZE_CURSOR : Cursor.DEFAULT_CURSOR));
         repaint();
     }
 
@@ -159,8 +158,7 @@ final class PairCanvas extends JComponent {
                 g.fillOval(cut - 5, top + first.getHeight() / 2 - 5, 11, 11);
                 g.setColor(colours.nightInk());
                 g.drawString(words.get(0), 12, 18);
-                g.drawString(
-                        words.get(1), getWidth() - 12 - g.getFontMetrics().stringWidth(words.get(1)), 18);
+                g.drawString(words.get(1), getWidth() - 12 - g.getFontMetrics().stringWidth(words.get(1)), 18);
             }
         }
     }

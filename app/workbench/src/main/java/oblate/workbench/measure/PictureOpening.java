@@ -23,7 +23,8 @@ record PictureOpening(Optional<OpenPicture> picture, Optional<Pyramid> pyramid, 
             return new PictureOpening(Optional.empty(), Optional.empty(), Optional.of(e.getMessage()));
         } catch (OutOfMemoryError e) {
             String words = picture.originalName() + ": its " + picture.widthPx() + " × " + picture.heightPx()
-                    + " pixels need more memory than the program was given (" + (Runtime.getRuntime().maxMemory() >> 20)
+                    + " pixels need more memory than the program was given ("
+                    + (Runtime.getRuntime().maxMemory() >> 20)
                     + " MB); start it with OBLATE_JAVA_OPTIONS=-Xmx4g, or cut the picture to the planet.";
             return new PictureOpening(Optional.empty(), Optional.empty(), Optional.of(words));
         }

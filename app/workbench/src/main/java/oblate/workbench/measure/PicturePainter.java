@@ -25,15 +25,16 @@ final class PicturePainter {
      * Paints through a view.
      *
      * @param density device pixels per screen pixel
+     * @param coarsely without smoothing, as long as the view moves
      */
-    void paint(Graphics2D g, CanvasView view, double density) {
+    void paint(Graphics2D g, CanvasView view, double density, boolean coarsely) {
         Optional<Pyramid> pyramid = tiles.pyramid();
         if (pyramid.isEmpty()) {
             return;
         }
         g.setRenderingHint(
                 RenderingHints.KEY_INTERPOLATION,
-                view.scale() >= SQUARES_FROM_SCALE
+                coarsely || view.scale() >= SQUARES_FROM_SCALE
                         ? RenderingHints.VALUE_INTERPOLATION_NEAREST_NEIGHBOR
                         : RenderingHints.VALUE_INTERPOLATION_BILINEAR);
         int best = pyramid.get().levelFor(view.scale() * density);
@@ -80,7 +81,10 @@ final class PicturePainter {
         Rectangle clip = g.getClipBounds();
         Rectangle2D screen = clip == null ? new Rectangle2D.Double(0, 0, view.widthPx(), view.heightPx()) : clip;
         try {
-            return view.transform().createInverse().createTransformedShape(screen).getBounds2D();
+            return view.transform()
+                    .createInverse()
+                    .createTransformedShape(screen)
+                    .getBounds2D();
         } catch (NoninvertibleTransformException e) {
             throw new IllegalStateException(e);
         }

@@ -72,7 +72,8 @@ final class Prefetch {
 
     private Ready make(ArchivedPicture picture, boolean fit, Progress progress) {
         if (progress.isCancelled()) {
-            return new Ready(new PictureOpening(Optional.empty(), Optional.empty(), Optional.empty()), Optional.empty());
+            return new Ready(
+                    new PictureOpening(Optional.empty(), Optional.empty(), Optional.empty()), Optional.empty());
         }
         PictureOpening opening = PictureOpening.of(context.workbench(), picture);
         Optional<FitOutcome> outcome = opening.picture()

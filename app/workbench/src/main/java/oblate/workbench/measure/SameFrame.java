@@ -72,8 +72,8 @@ record SameFrame(ApparentDisc first, Kind kind, Carry carry, boolean southUp, in
                 + carry.movedDeg(first.time().toInstant(), frame.disc().time().toInstant());
         double cell = MAP_WIDTH_DEG / widthPx;
         int height = (int) Math.min(heightPx, Math.round(170 / cell));
-        MapFrame sheet = new MapFrame(
-                first.planet(), system, MapProjection.CYLINDRICAL, true, middle, 0, widthPx, height, cell);
+        MapFrame sheet =
+                new MapFrame(first.planet(), system, MapProjection.CYLINDRICAL, true, middle, 0, widthPx, height, cell);
         PlanetMap map = new MapBuilder()
                 .draw(
                         sheet,
@@ -136,8 +136,7 @@ record SameFrame(ApparentDisc first, Kind kind, Carry carry, boolean southUp, in
 
     private Optional<PixelPoint> carried(DiscFrame there, DiscFrame frame, int x, int y) {
         Optional<SurfacePoint> place = there.locate(x, y);
-        return place.flatMap(
-                p -> frame.place(carry.lonIauDeg(p.lonIauDeg(), first, frame.disc()), p.latGraphicDeg()));
+        return place.flatMap(p -> frame.place(carry.lonIauDeg(p.lonIauDeg(), first, frame.disc()), p.latGraphicDeg()));
     }
 
     private static java.util.function.Function<PixelPoint, Float> sampleOf(PixelGrid pixels, int channel) {

@@ -127,8 +127,10 @@ final class SeasonPane extends JPanel {
         boolean southUp = context.bearing() == Bearing.SOUTH_UP;
         boolean red = context.palette().picturesRed();
         job = Optional.of(context.background()
-                .run("Following the place through the season", progress -> run(pictures, from, way, southUp, red, progress), n ->
-                        cells.finished(n == 0 ? "No other fitted picture shows this place well enough." : "")));
+                .run(
+                        "Following the place through the season",
+                        progress -> run(pictures, from, way, southUp, red, progress),
+                        n -> cells.finished(n == 0 ? "No other fitted picture shows this place well enough." : "")));
         title.setText(from.feature().orElse("This place") + "   lat "
                 + Figures.fixed(from.point().latGraphicDeg(), 1) + "° graphic   "
                 + (southUp ? "south up" : "north up") + ", as the sky");
@@ -153,8 +155,7 @@ final class SeasonPane extends JPanel {
         return found;
     }
 
-    private Optional<CutCells.Cut> cut(
-            ArchivedPicture picture, Start from, Carry way, boolean southUp, boolean red) {
+    private Optional<CutCells.Cut> cut(ArchivedPicture picture, Start from, Carry way, boolean southUp, boolean red) {
         try {
             PlanetModel planet = from.disc().planet();
             ApparentDisc disc =
@@ -163,8 +164,7 @@ final class SeasonPane extends JPanel {
             double lon = way.lonIauDeg(from.point().lonIauDeg(), from.disc(), disc);
             double lat = from.point().latGraphicDeg();
             Optional<DiscFrame> frame = fit.map(f -> new DiscFrame(disc, f.fit().placement()));
-            Optional<SurfacePoint> seen = frame.flatMap(f -> f.place(lon, lat)
-                    .flatMap(p -> f.locate(p.xPx(), p.yPx())))
+            Optional<SurfacePoint> seen = frame.flatMap(f -> f.place(lon, lat).flatMap(p -> f.locate(p.xPx(), p.yPx())))
                     .filter(p -> p.emissionDeg() < LARGEST_EMISSION_DEG && p.incidenceDeg() < 90);
             if (seen.isEmpty()) {
                 return Optional.empty();

@@ -99,8 +99,7 @@ final class TileToner {
             int from = Math.max(0, -left);
             int to = Math.min(side, level.widthPx() - left);
             if (to > from) {
-                System.arraycopy(
-                        plane, (top + y) * level.widthPx() + left + from, part, y * side + from, to - from);
+                System.arraycopy(plane, (top + y) * level.widthPx() + left + from, part, y * side + from, to - from);
             }
         }
         return part;

@@ -40,8 +40,7 @@ final class ViewWords {
         if (180 - Math.abs(north) < STRAIGHT_DEG) {
             return "south up";
         }
-        return "north " + Figures.fixed(Math.abs(north), 1) + "° to the " + (north > 0 ? "right" : "left")
-                + " of up";
+        return "north " + Figures.fixed(Math.abs(north), 1) + "° to the " + (north > 0 ? "right" : "left") + " of up";
     }
 
     private static String sense(boolean mirrored, boolean flipped) {

@@ -36,8 +36,7 @@ class LayersTest {
     private final DiscFrame frame = new DiscFrame(disc, placement);
 
     private LayerInput input(Trust trust, List<StoredMark> marks, Optional<Long> chosen, List<Expected> expected) {
-        return new LayerInput(
-                frame, trust, SystemLabel.usual(jupiter), marks, chosen, expected, moons(), 15);
+        return new LayerInput(frame, trust, SystemLabel.usual(jupiter), marks, chosen, expected, moons(), 15);
     }
 
     private List<MoonSpot> moons() {
@@ -51,8 +50,7 @@ class LayersTest {
                 0.1,
                 100,
                 List.of());
-        StoredFit stored =
-                new StoredFit(1, 1, fit, disc.ephemeris(), "test", TIME, Optional.empty(), Optional.empty());
+        StoredFit stored = new StoredFit(1, 1, fit, disc.ephemeris(), "test", TIME, Optional.empty(), Optional.empty());
         return MoonSpot.of(MoonSpot.Places.of(Sky.bundled(), disc), frame, stored, 3);
     }
 
@@ -243,8 +241,8 @@ class LayersTest {
             assertThat(label.at().xPx()).isEqualTo(x, offset(1e-6));
             assertThat(label.at().yPx()).isEqualTo(y, offset(1e-6));
         }
-        assertThat(drawn.stream().filter(Drawn.Line.class::isInstance)).allMatch(d -> ((Drawn.Line) d).pattern()
-                != Pattern.SOLID);
+        assertThat(drawn.stream().filter(Drawn.Line.class::isInstance))
+                .allMatch(d -> ((Drawn.Line) d).pattern() != Pattern.SOLID);
     }
 
     @Test

@@ -71,8 +71,7 @@ class OutlineShapeTest {
 
     @Property(tries = 100)
     void theRadiusNeverVanishes(@ForAll("shapes") OutlineShape shape) {
-        OutlineShape small = shape.moved(
-                OutlineShape.Handle.EQUATOR_LEFT, shape.at(OutlineShape.Handle.EQUATOR_RIGHT));
+        OutlineShape small = shape.moved(OutlineShape.Handle.EQUATOR_LEFT, shape.at(OutlineShape.Handle.EQUATOR_RIGHT));
         assertThat(small.placement().equatorialRadiusPx()).isEqualTo(OutlineShape.LEAST_RADIUS_PX);
     }
 }
