@@ -1,6 +1,7 @@
 /* SPDX-License-Identifier: Apache-2.0 */
 package oblate.workbench;
 
+import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
@@ -11,6 +12,29 @@ public final class Selection {
     private final List<Runnable> listeners = new ArrayList<>();
     private Optional<Long> pictureId = Optional.empty();
     private Optional<String> featureName = Optional.empty();
+    private Optional<Span> span = Optional.empty();
+
+    /**
+     * A stretch of time.
+     *
+     * @param from its first instant (UTC)
+     * @param to its last instant (UTC), not before the first
+     */
+    public record Span(Instant from, Instant to) {
+        /** Puts the earlier instant first. */
+        public Span {
+            if (to.isBefore(from)) {
+                Instant later = from;
+                from = to;
+                to = later;
+            }
+        }
+
+        /** Whether an instant lies in it. */
+        public boolean contains(Instant time) {
+            return !time.isBefore(from) && !time.isAfter(to);
+        }
+    }
 
     /** Number of the chosen picture. */
     public Optional<Long> pictureId() {
@@ -37,12 +61,29 @@ public final class Selection {
         change(pictureId, name);
     }
 
+    /** The stretch of time looked at; empty for all of it. */
+    public Optional<Span> span() {
+        return span;
+    }
+
+    /** Chooses a stretch of time; empty for all of it. */
+    public void chooseSpan(Optional<Span> chosen) {
+        if (!span.equals(chosen)) {
+            span = chosen;
+            tell();
+        }
+    }
+
     private void change(Optional<Long> picture, Optional<String> feature) {
         if (Objects.equals(picture, pictureId) && Objects.equals(feature, featureName)) {
             return;
         }
         pictureId = picture;
         featureName = feature;
+        tell();
+    }
+
+    private void tell() {
         List.copyOf(listeners).forEach(Runnable::run);
     }
 
