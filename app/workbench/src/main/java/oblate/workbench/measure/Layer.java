@@ -14,6 +14,9 @@ public interface Layer {
     /** What the switch's tooltip says. */
     String hint();
 
+    /** Key that shows and hides it, a code of {@link java.awt.event.KeyEvent}. */
+    int key();
+
     /** Works out what to draw, in picture pixels. */
     List<Drawn> plan(LayerInput input);
 }

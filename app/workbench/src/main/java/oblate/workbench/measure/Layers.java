@@ -1,6 +1,7 @@
 /* SPDX-License-Identifier: Apache-2.0 */
 package oblate.workbench.measure;
 
+import java.awt.event.KeyEvent;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -18,7 +19,6 @@ import oblate.workbench.look.Pattern;
 
 /** The layers of the canvas, from the lowest up. */
 public final class Layers {
-    private static final double GRID_STEP_DEG = 15;
     private static final int LABEL_STEP_DEG = 30;
     private static final double LABEL_REACH_DEG = 66;
 
@@ -27,10 +27,11 @@ public final class Layers {
 
     private static final double LABEL_LON_DEG = 5;
     private static final int ERROR_POINTS = 24;
+    private static final double LEAST_MOON_PX = 2;
 
     private Layers() {}
 
-    private record Simple(String id, String label, String hint, Function<LayerInput, List<Drawn>> planner)
+    private record Simple(String id, String label, int key, String hint, Function<LayerInput, List<Drawn>> planner)
             implements Layer {
         @Override
         public List<Drawn> plan(LayerInput input) {
@@ -41,14 +42,35 @@ public final class Layers {
     /** All layers. */
     public static List<Layer> all() {
         return List.of(
-                new Simple("outline", "Outline", "Edge of the globe as fitted, and of rings", Layers::outline),
-                new Simple("grid", "Grid", "Meridians and parallels every 15°", Layers::grid),
-                new Simple("meridian", "Meridian", "Central meridian and equator", Layers::meridian),
-                new Simple("terminator", "Terminator", "Line between day and night", Layers::terminator),
-                new Simple("belts", "Belts", "Names of belts and zones", Layers::belts),
-                new Simple("expected", "Expected", "Where known features are expected (dashed)", Layers::expected),
-                new Simple("errors", "Errors", "One standard error round each mark", Layers::errors),
-                new Simple("marks", "Marks", "What has been measured here", Layers::marks));
+                new Simple(
+                        "outline",
+                        "Outline",
+                        KeyEvent.VK_O,
+                        "Edge of the globe as fitted, and of rings",
+                        Layers::outline),
+                new Simple("grid", "Grid", KeyEvent.VK_G, "Meridians and parallels", Layers::grid),
+                new Simple("meridian", "Meridian", KeyEvent.VK_C, "Central meridian and equator", Layers::meridian),
+                new Simple("terminator", "Terminator", KeyEvent.VK_T, "Line between day and night", Layers::terminator),
+                new Simple(
+                        "belts",
+                        "Belts",
+                        KeyEvent.VK_B,
+                        "Names of belts and zones at their customary latitudes (common practice)",
+                        Layers::belts),
+                new Simple(
+                        "expected",
+                        "Expected",
+                        KeyEvent.VK_E,
+                        "Where known features are expected (dashed)",
+                        Layers::expected),
+                new Simple(
+                        "moons",
+                        "Moons",
+                        KeyEvent.VK_N,
+                        "Where moons and their shadows are predicted (dashed)",
+                        Layers::moons),
+                new Simple("errors", "Errors", KeyEvent.VK_S, "One standard error round each mark", Layers::errors),
+                new Simple("marks", "Marks", KeyEvent.VK_K, "What has been measured here", Layers::marks));
     }
 
     private static Pattern ofFit(LayerInput input) {
@@ -72,7 +94,7 @@ public final class Layers {
     private static List<Drawn> grid(LayerInput input) {
         DiscFrame frame = input.frame();
         List<Drawn> drawn = new ArrayList<>();
-        frame.grid(input.system(), GRID_STEP_DEG).stream()
+        frame.grid(input.system(), input.gridStepDeg()).stream()
                 .filter(l -> !isCentral(l))
                 .forEach(l -> drawn.add(new Drawn.Line(Ink.GRID, Pattern.SOLID, l.points(), false)));
         double meridian = frame.disc().centralMeridianDeg(input.system());
@@ -137,6 +159,29 @@ public final class Layers {
                                 at,
                                 expected.feature().name(),
                                 9)));
+            }
+        }
+        return drawn;
+    }
+
+    private static List<Drawn> moons(LayerInput input) {
+        List<Drawn> drawn = new ArrayList<>();
+        for (MoonSpot spot : input.moons()) {
+            List<PixelPoint> round = new ArrayList<>();
+            double radius = Math.max(LEAST_MOON_PX, spot.radiusPx());
+            for (int i = 0; i <= ERROR_POINTS; i++) {
+                double a = 2 * Math.PI * i / ERROR_POINTS;
+                round.add(new PixelPoint(
+                        spot.at().xPx() + radius * Math.cos(a), spot.at().yPx() + radius * Math.sin(a)));
+            }
+            Pattern pattern = spot.isVisible() ? Pattern.DASHED : Pattern.DOTTED;
+            drawn.add(new Drawn.Line(Ink.EXPECTED, pattern, round, false));
+            boolean marked = input.marks().stream().anyMatch(m -> m.featureName()
+                    .filter(spot.featureName()::equalsIgnoreCase)
+                    .isPresent());
+            if (!marked) {
+                String state = spot.state().isEmpty() || spot.shadow() ? "" : ", " + spot.state();
+                drawn.add(new Drawn.Label(Ink.EXPECTED, spot.at(), radius, spot.featureName() + state));
             }
         }
         return drawn;
