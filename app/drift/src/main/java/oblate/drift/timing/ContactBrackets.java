@@ -137,24 +137,23 @@ final class ContactBrackets {
         }
     }
 
-    /** A picture from inside that is earlier than one from outside on the way in, or later on the way out. */
+    /** A picture from inside that is earlier than one from outside on the way in, or later on the way out: the first and the last such. */
     private Optional<Quarrel> contradiction(Edge edge, boolean coming) {
-        for (StateSaid first : states) {
-            for (StateSaid second : states) {
-                boolean wrong = first.shot().midUtc().isBefore(second.shot().midUtc())
-                        && onSide(first, coming)
-                        && onSide(second, coming)
-                        && (coming
-                                ? sideOf(first, edge).inside()
-                                        && sideOf(second, edge).outside()
-                                : sideOf(first, edge).outside()
-                                        && sideOf(second, edge).inside());
-                if (wrong) {
-                    return Optional.of(new Quarrel(first, second));
-                }
+        Optional<StateSaid> early = Optional.empty();
+        Optional<StateSaid> late = Optional.empty();
+        for (StateSaid said : states) {
+            Side side = sideOf(said, edge);
+            boolean done = coming ? side.inside() : side.outside();
+            boolean notYet = coming ? side.outside() : side.inside();
+            if (onSide(said, coming) && done && early.isEmpty()) {
+                early = Optional.of(said);
+            }
+            if (onSide(said, coming) && notYet && early.isPresent()) {
+                late = Optional.of(said);
             }
         }
-        return Optional.empty();
+        Optional<StateSaid> last = late;
+        return early.flatMap(e -> last.map(l -> new Quarrel(e, l)));
     }
 
     private Optional<BracketTiming> limit(boolean coming) {

@@ -44,6 +44,9 @@ public final class MoonTimings {
                 .sorted(Comparator.comparing(m -> m.shot().midUtc()))
                 .toList();
         for (PlaceMark mark : inOrder) {
+            if (progress.isCancelled()) {
+                break;
+            }
             places.add(timer.time(mark));
             progress.report(places.size(), inOrder.size(), mark.shot().name());
         }

@@ -99,7 +99,8 @@ public record NightClock(
     }
 
     private String signed(double s) {
-        return (s < 0 ? "-" : "+") + figure(Math.abs(s), sigmaS);
+        String digits = figure(Math.abs(s), sigmaS);
+        return (s < 0 && digits.matches(".*[1-9].*") ? "-" : "+") + digits;
     }
 
     private String otherwise() {

@@ -24,15 +24,19 @@ public record Timings(
         remarks = List.copyOf(remarks);
     }
 
-    /**
-     * The timings a chart shows: of each event what is known best (all together, else its contacts, else its middle or place), without limits.
-     */
+    /** The timings a chart shows: those of {@link #brief} with a time; where contacts and places were put together, only that. */
     public List<Timing> best() {
-        return events.stream()
+        return brief().stream()
                 .filter(Timing::hasTime)
+                .filter(t -> t.method() == Timing.Method.COMBINED || !isCombined(t))
+                .toList();
+    }
+
+    /** Without the repetitions: an event timed by places has one O−P for all its moments, and only one of these, the middle if it can be, is here. */
+    public List<Timing> brief() {
+        return events.stream()
                 .filter(t -> t.method() != Timing.Method.PLACES && t.method() != Timing.Method.PLACE
                         || t.point() == oneOf(t))
-                .filter(t -> t.method() == Timing.Method.COMBINED || !isCombined(t))
                 .toList();
     }
 
