@@ -23,14 +23,15 @@ import picocli.CommandLine.Option;
         name = "chart",
         mixinStandardHelpOptions = true,
         description = {
-            "Draws longitudes, latitudes or residuals against date, or speeds against latitude, as PNG or SVG.",
-            "Marks come from a CSV file as oblate drift takes it, or from an archive."
+            "Draws longitudes, latitudes or residuals against date, speeds against latitude, or a ladder of map strips, as PNG or SVG.",
+            "Marks come from a CSV file as oblate drift takes it, or from an archive; a ladder needs the archive's pictures."
         },
         footer = {
             "",
             "Examples:  oblate chart marks.csv --planet jupiter --system 2 --out drift.png",
             "           oblate chart --archive season --kind residuals --out residuals.svg",
-            "           oblate chart --archive season --kind speed --out speeds.svg"
+            "           oblate chart --archive season --kind speed --out speeds.svg",
+            "           oblate chart --archive season --kind ladder --feature \"oval A\" --system 2 --out ladder.png"
         })
 final class ChartCommand implements Callable<Integer> {
     private final Services services;
@@ -42,12 +43,15 @@ final class ChartCommand implements Callable<Integer> {
     @Mixin
     private final SeriesCharts series;
 
+    @Mixin
+    private final LadderCharts ladder;
+
     @Option(
             names = "--kind",
             paramLabel = "KIND",
             defaultValue = "longitude",
-            description = "longitude, latitude or residuals (against date) or speed (against latitude);"
-                    + " default: ${DEFAULT-VALUE}")
+            description = "longitude, latitude or residuals (against date), speed (against latitude) or ladder (of map"
+                    + " strips); default: ${DEFAULT-VALUE}")
     private String kind;
 
     @Option(names = "--out", paramLabel = "FILE", required = true, description = "the chart, .png or .svg")
@@ -74,6 +78,7 @@ final class ChartCommand implements Callable<Integer> {
         this.console = console;
         source = new ChartSource(services, console);
         series = new SeriesCharts(source, console);
+        ladder = new LadderCharts(services, console, source);
     }
 
     private List<ChartKind> kinds() {
@@ -81,7 +86,8 @@ final class ChartCommand implements Callable<Integer> {
                 series.kind(SeriesChart.Kind.LONGITUDE),
                 series.kind(SeriesChart.Kind.LATITUDE),
                 series.kind(SeriesChart.Kind.RESIDUALS),
-                series.kind(SeriesChart.Kind.SPEED));
+                series.kind(SeriesChart.Kind.SPEED),
+                ladder);
     }
 
     @Override
@@ -94,7 +100,7 @@ final class ChartCommand implements Callable<Integer> {
         if (content.isEmpty()) {
             return 1;
         }
-        int height = heightPx == null ? what.usualHeightPx(content.get()) : heightPx;
+        int height = heightPx == null ? what.usualHeightPx(content.get(), widthPx) : heightPx;
         write(new ChartOrder(content.get(), size(height), colours, format));
         return 0;
     }

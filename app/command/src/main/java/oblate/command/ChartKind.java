@@ -17,8 +17,8 @@ interface ChartKind {
      */
     Optional<ChartContent> content();
 
-    /** Height of the chart where none is asked for (px). */
-    default int usualHeightPx(ChartContent content) {
+    /** Height of the chart where none is asked for (px), when it is so wide. */
+    default int usualHeightPx(ChartContent content, int widthPx) {
         return 800;
     }
 

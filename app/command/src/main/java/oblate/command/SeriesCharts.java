@@ -12,11 +12,14 @@ import java.util.function.Predicate;
 import oblate.drift.LatitudeTrend;
 import oblate.drift.LongitudeSeries;
 import oblate.report.ChartContent;
+import oblate.report.ChartOrder;
 import oblate.report.SeriesChart;
 import picocli.CommandLine.Option;
 
 /** The kinds of charts of marks and the motions fitted to them. */
 final class SeriesCharts {
+    private static final int LEAST_HEIGHT_PX = 800;
+
     private final ChartSource source;
     private final Console console;
 
@@ -56,6 +59,17 @@ final class SeriesCharts {
             @Override
             public Optional<ChartContent> content() {
                 return chart(what);
+            }
+
+            @Override
+            public int usualHeightPx(ChartContent content, int widthPx) {
+                // Each feature's residuals have a plot of their own, one above the other where time runs right.
+                boolean stacked = content instanceof SeriesChart chart
+                        && chart.kind() == SeriesChart.Kind.RESIDUALS
+                        && chart.timeAxis() == SeriesChart.TimeAxis.RIGHT;
+                int needed =
+                        stacked ? 140 + 130 * ((SeriesChart) content).features().size() : LEAST_HEIGHT_PX;
+                return Math.max(LEAST_HEIGHT_PX, Math.min(ChartOrder.Size.MOST_PX, needed));
             }
         };
     }

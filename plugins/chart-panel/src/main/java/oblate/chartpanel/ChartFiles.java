@@ -27,7 +27,7 @@ import org.w3c.dom.Document;
 /** Draws charts as PNG and SVG. Stateless. */
 public final class ChartFiles implements ChartWriter {
     /** Every kind of chart drawn here. */
-    private static final List<Drawing> DRAWINGS = List.of(new SeriesDrawing());
+    private static final List<Drawing> DRAWINGS = List.of(new SeriesDrawing(), new LadderDrawing());
 
     private static final Font FONT = new Font(Font.SANS_SERIF, Font.PLAIN, 12);
 
@@ -38,7 +38,7 @@ public final class ChartFiles implements ChartWriter {
 
     @Override
     public String label() {
-        return "Charts of drifts";
+        return "Charts of drifts, ladders of map strips";
     }
 
     @Override
@@ -103,6 +103,7 @@ public final class ChartFiles implements ChartWriter {
                 .createDocument("http://www.w3.org/2000/svg", "svg", null);
         SVGGeneratorContext context = SVGGeneratorContext.createDefault(document);
         context.setComment("Oblate");
+        context.setImageHandler(new PngInSvg());
         SVGGraphics2D graphics = new SVGGraphics2D(context, false);
         graphics.setSVGCanvasSize(whole);
         // Else the library draws turned words as outlines; it is a switch of the whole library, and good on screen too.

@@ -54,10 +54,19 @@ public record ChartWish(
 
     /** Colours that read on a ground: in the dim red look, shades of red. */
     public static List<Color> coloursOn(Color ground) {
-        if (ground.getRed() < 40 && ground.getRed() > 2 * ground.getBlue()) {
+        if (isRed(ground)) {
             return ON_RED;
         }
         return ground.getRed() + ground.getGreen() + ground.getBlue() > 380 ? ON_LIGHT : ON_DARK;
+    }
+
+    private static boolean isRed(Color ground) {
+        return ground.getRed() < 40 && ground.getRed() > 2 * ground.getBlue();
+    }
+
+    /** Whether everything is drawn in shades of dim red. */
+    boolean redLight() {
+        return isRed(ground);
     }
 
     /** For paper: black on white. */

@@ -254,7 +254,10 @@ final class DriftView extends JPanel {
                     colours.line(),
                     Theme.bodyFont(-1),
                     inks);
-            org.jfree.chart.ChartPanel panel = new org.jfree.chart.ChartPanel(DriftChart.of(drawn(), wish));
+            org.jfree.chart.ChartPanel panel = new org.jfree.chart.ChartPanel(TimeCharts.longitudes(
+                    drawn(),
+                    new TimeCharts.Manner(oblate.report.SeriesChart.TimeAxis.DOWN, 14, Optional.empty()),
+                    wish));
             panel.setMinimumDrawWidth(100);
             panel.setMinimumDrawHeight(100);
             panel.setMaximumDrawWidth(6000);
@@ -353,9 +356,9 @@ final class DriftView extends JPanel {
     }
 
     private void open(XYIntervalSeriesCollection points, int series, int item) {
-        DriftChart.Key key = (DriftChart.Key) points.getSeriesKey(series);
-        Fitted fitted = drawn().get(key.feature());
-        long time = (long) points.getYValue(series, item);
+        TimePlot.Key key = (TimePlot.Key) points.getSeriesKey(series);
+        Fitted fitted = drawn().get(key.track());
+        long time = (long) points.getXValue(series, item);
         context.selection().chooseFeature(Optional.of(fitted.name()));
         fitted.series().points().stream()
                 .map(LongitudePoint::time)

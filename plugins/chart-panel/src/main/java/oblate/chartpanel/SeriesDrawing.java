@@ -33,9 +33,14 @@ final class SeriesDrawing implements Drawing {
         List<Fitted> fits = series.features().stream()
                 .map(f -> new Fitted(f.series(), f.drift(), ""))
                 .toList();
-        ChartWish wish = look.of("Longitudes on " + planet.label(), system);
-        JFreeChart chart = DriftChart.of(fits, wish);
-        series.until().ifPresent(until -> new PredictionBand(wish).add(chart.getXYPlot(), fits, until));
-        return chart;
+        TimeCharts.Manner manner = new TimeCharts.Manner(series.timeAxis(), series.gapDays(), series.until());
+        String on = " on " + planet.label();
+        return switch (series.kind()) {
+            case LATITUDE -> TimeCharts.latitudes(fits, manner, look.of("Latitudes" + on, system));
+            case RESIDUALS ->
+                TimeCharts.residuals(
+                        fits, manner, look.of("Observed minus fitted longitudes" + on + ", " + system, system));
+            default -> TimeCharts.longitudes(fits, manner, look.of("Longitudes" + on, system));
+        };
     }
 }

@@ -194,7 +194,7 @@ final class SpeedChart {
     private static NumberAxis axis(String label, ChartWish wish) {
         NumberAxis axis = new NumberAxis(label);
         axis.setAutoRangeIncludesZero(false);
-        DriftChart.style(axis, wish);
+        Axes.style(axis, wish);
         return axis;
     }
 }
