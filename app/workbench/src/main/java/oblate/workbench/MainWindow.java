@@ -28,6 +28,7 @@ import javax.swing.SwingUtilities;
 import oblate.archive.ArchivedPicture;
 import oblate.image.CaptureTime;
 import oblate.sky.PlanetModel;
+import oblate.workbench.actions.ActionFinder;
 import oblate.workbench.look.Theme;
 
 /** The frame: rail, panels, inspector, season ribbon, foot. On the event thread only. */
@@ -53,7 +54,11 @@ final class MainWindow {
     private final StatusStrip status = new StatusStrip(background);
     private final JPanel root = new JPanel(new BorderLayout());
     private final Menus menus;
+    private final TopSheet sheet = new TopSheet(frame);
+    private final ActionFinder finder;
+    private final Walk walk;
     private final CountDownLatch closed = new CountDownLatch(1);
+    private volatile Leaving leaving = Leaving.DONE;
     private Consumer<List<Path>> dropTaker = files -> {};
     private Theme theme;
     private Bearing bearing;
@@ -80,10 +85,13 @@ final class MainWindow {
         shelf = new Shelf(context.archive(), background);
         roll = new PluginRoll(context.plugins());
         menus = new Menus(this);
+        finder = new ActionFinder(menus::actions, this::palette, sheet::hide);
+        walk = new Walk(this, this::palette);
         loadPanels();
         buildFrame();
         shelf.whenChanged(this::shelfChanged);
         selection.whenChanged(() -> ribbon.choose(selection.pictureId()));
+        selection.whenChanged(walk::look);
     }
 
     private static Theme themeNamed(String name) {
@@ -126,6 +134,7 @@ final class MainWindow {
         foot.add(status, BorderLayout.SOUTH);
         root.add(rail, BorderLayout.WEST);
         root.add(split, BorderLayout.CENTER);
+        root.add(walk, BorderLayout.NORTH);
         root.add(foot, BorderLayout.SOUTH);
         root.setTransferHandler(new FileDrop(files -> dropTaker.accept(files)));
         frame.setContentPane(root);
@@ -205,6 +214,7 @@ final class MainWindow {
         menus.rebuild();
         slot.component().orElseThrow().requestFocusInWindow();
         tellLook();
+        walk.look();
     }
 
     void inspectorChanged(PanelSlot slot) {
@@ -250,6 +260,7 @@ final class MainWindow {
 
     private void shelfChanged() {
         ribbon.show(shelf.pictures());
+        walk.look();
         if (selection.pictureId().isEmpty() && !shelf.pictures().isEmpty()) {
             selection.choosePicture(shelf.pictures().get(0).id());
         }
@@ -308,6 +319,7 @@ final class MainWindow {
     private void colour() {
         root.setBackground(palette().ground());
         status.colour(palette().quietInk());
+        walk.colour();
         frame.repaint();
     }
 
@@ -343,6 +355,34 @@ final class MainWindow {
 
     private oblate.workbench.look.Palette palette() {
         return theme.palette();
+    }
+
+    /** Everything that can be done, to be searched. */
+    void findAction() {
+        sheet.show(finder);
+        finder.open();
+    }
+
+    void walkThrough() {
+        walk.begin();
+    }
+
+    void openAnother() {
+        leaveFor(Leaving.ANOTHER_ARCHIVE);
+    }
+
+    void openSample() {
+        leaveFor(Leaving.SAMPLE_SEASON);
+    }
+
+    private void leaveFor(Leaving next) {
+        leaving = next;
+        close();
+    }
+
+    /** What the person wanted next when the window was closed. */
+    Leaving leaving() {
+        return leaving;
     }
 
     void takeDroppedFiles(Consumer<List<Path>> taker) {
