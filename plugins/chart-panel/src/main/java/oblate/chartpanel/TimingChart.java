@@ -115,8 +115,7 @@ final class TimingChart {
 
     /** Zero is always in it; what is in doubt does not stretch it. */
     private static NumberAxis seconds(List<Timing> timings, ChartWish wish) {
-        List<Timing> sure =
-                timings.stream().filter(t -> t.doubts().isEmpty()).toList();
+        List<Timing> sure = timings.stream().filter(t -> t.doubts().isEmpty()).toList();
         List<Timing> shown = sure.isEmpty() ? timings : sure;
         double low = shown.stream()
                 .mapToDouble(t -> t.oMinusPS() - t.errors().totalS())
