@@ -19,6 +19,7 @@ import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Supplier;
 import java.util.function.ToDoubleFunction;
 import javax.accessibility.AccessibleContext;
@@ -43,7 +44,7 @@ final class SystemDrawing extends JComponent {
     private final transient ToDoubleFunction<Scene> reachRadii;
     private final boolean closeUp;
     private transient Optional<Scene> scene = Optional.empty();
-    private transient Optional<String> chosenMoon = Optional.empty();
+    private transient Set<String> chosenMoons = Set.of();
     private Facing facing = Facing.NORTH_UP;
     private boolean mirrored;
 
@@ -67,8 +68,8 @@ final class SystemDrawing extends JComponent {
         repaint();
     }
 
-    void choose(Optional<String> moonId) {
-        chosenMoon = moonId;
+    void choose(Set<String> moonIds) {
+        chosenMoons = Set.copyOf(moonIds);
         repaint();
     }
 
@@ -279,7 +280,7 @@ final class SystemDrawing extends JComponent {
     }
 
     private boolean isChosen(MoonPlace moon) {
-        return chosenMoon.equals(Optional.of(moon.id()));
+        return chosenMoons.contains(moon.id());
     }
 
     /** Writes a name beside its moon, where there is room: below, above, right or left; leaves it out in the strip when there is none. */

@@ -1,14 +1,19 @@
 /* SPDX-License-Identifier: Apache-2.0 */
-package oblate.command;
+package oblate.report.plan;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
+import java.util.Locale;
+import java.util.function.Function;
 import oblate.drift.plan.Expected;
 import oblate.drift.plan.Plan;
 import oblate.drift.plan.PlanItem;
 import oblate.drift.plan.PlanNight;
 import oblate.drift.plan.PlanWish;
+import oblate.report.Column;
 import oblate.report.ReportTable;
+import oblate.report.TableDraft;
 import oblate.sky.DarkWindow;
 import oblate.sky.GroundEvent;
 import oblate.sky.GroundView;
@@ -20,7 +25,7 @@ import oblate.sky.UtcTime;
  *
  * @param plan the plan
  */
-record PlanTable(Plan plan) {
+public record PlanTable(Plan plan) {
 
     /** One line; parts that a kind of line has not are null. */
     private record Row(
@@ -35,56 +40,62 @@ record PlanTable(Plan plan) {
             String whyNot,
             Double longestS) {}
 
-    ReportTable table() {
+    /** The table, with what holds for all of it. */
+    public ReportTable table() {
         PlanWish wish = plan.wish();
         Sky sky = wish.ground().sky();
-        TableOf<Row> t = new TableOf<>("Plan for " + wish.planet().label());
+        TableDraft<Row> t = new TableDraft<>("Plan for " + wish.planet().label());
         facts(t);
-        t.text("night", "date of the evening", r -> r.night().date().toString());
-        t.text("time_utc", "when, as seen from the Earth's centre", r -> r.time()
+        text(t, "night", "date of the evening", r -> r.night().date().toString());
+        text(t, "time_utc", "when, as seen from the Earth's centre", r -> r.time()
                 .iso(0));
-        t.number(
+        number(
+                t,
                 "sigma_min",
                 "min",
                 2,
                 "standard error of the time",
                 r -> r.sigmaS() == null ? null : (Double) (r.sigmaS() / 60));
-        t.text("kind", "crossing, moon, window, planet or sun", Row::kind);
-        t.text("subject", "feature, moon or body", Row::subject);
-        t.text("what", "what happens", Row::what);
-        t.text("observable", "yes or no", r -> r.whyNot().isEmpty() ? "yes" : "no");
-        t.text("why_not", "what hinders", r -> r.whyNot().isEmpty() ? null : r.whyNot());
-        t.number(
+        text(t, "kind", "crossing, moon, window, planet or sun", Row::kind);
+        text(t, "subject", "feature, moon or body", Row::subject);
+        text(t, "what", "what happens", Row::what);
+        text(t, "observable", "yes or no", r -> r.whyNot().isEmpty() ? "yes" : "no");
+        text(t, "why_not", "what hinders", r -> r.whyNot().isEmpty() ? null : r.whyNot());
+        number(
+                t,
                 "lon_deg",
                 "deg",
                 2,
                 "expected longitude",
                 r -> r.expected() == null ? null : (Double) r.expected().lonDeg());
-        t.number(
+        number(
+                t,
                 "sigma_lon_deg",
                 "deg",
                 2,
                 "its standard error",
                 r -> r.expected() == null ? null : (Double) r.expected().sigmaLonDeg());
-        t.text(
+        text(
+                t,
                 "system",
                 "rotation system",
                 r -> r.expected() == null ? null : r.expected().system().id());
-        t.number(
+        number(
+                t,
                 "days_beyond_arc",
                 "d",
                 2,
                 "days outside the feature's marks",
                 r -> r.expected() == null ? null : (Double) r.expected().daysBeyondArc());
         sky(t);
-        t.number("longest_capture_s", "s", 1, "at the night's best moment, for the smear wanted", Row::longestS);
-        t.text("ephemeris", "planetary ephemeris", r -> sky.ephemeris().name());
-        t.text("leap_seconds", "table of leap seconds used", r -> sky.leapSeconds()
+        number(t, "longest_capture_s", "s", 1, "at the night's best moment, for the smear wanted", Row::longestS);
+        text(t, "ephemeris", "planetary ephemeris", r -> sky.ephemeris().name());
+        text(t, "leap_seconds", "table of leap seconds used", r -> sky.leapSeconds()
                 .saidOf(r.time()));
         return t.rows(rows());
     }
 
-    private void facts(TableOf<Row> t) {
+    private void facts(TableDraft<Row> t) {
         PlanWish wish = plan.wish();
         t.fact("planet", wish.planet().label())
                 .fact(
@@ -106,24 +117,25 @@ record PlanTable(Plan plan) {
         }
     }
 
-    private void sky(TableOf<Row> t) {
+    private void sky(TableDraft<Row> t) {
         PlanWish wish = plan.wish();
-        t.number("altitude_deg", "deg", 2, "of the planet, without refraction", r -> r.view()
+        number(t, "altitude_deg", "deg", 2, "of the planet, without refraction", r -> r.view()
                 .altitudeDeg());
-        t.number("azimuth_deg", "deg", 2, "from north through east", r -> r.view()
+        number(t, "azimuth_deg", "deg", 2, "from north through east", r -> r.view()
                 .azimuthDeg());
-        t.number("air_mass", "", 2, "1 in the zenith", r -> r.view().airMass());
-        t.number(
+        number(t, "air_mass", "", 2, "1 in the zenith", r -> r.view().airMass());
+        number(
+                t,
                 "dispersion_arcsec",
                 "arcsec",
                 2,
                 "between " + wish.shortNm() + " and " + wish.longNm() + " nm",
                 r -> r.view().dispersionArcsec(wish.shortNm(), wish.longNm()));
-        t.number("sun_altitude_deg", "deg", 2, "without refraction", r -> r.view()
+        number(t, "sun_altitude_deg", "deg", 2, "without refraction", r -> r.view()
                 .sunAltitudeDeg());
-        t.number("sun_separation_deg", "deg", 1, "between planet and Sun", r -> r.view()
+        number(t, "sun_separation_deg", "deg", 1, "between planet and Sun", r -> r.view()
                 .sunSeparationDeg());
-        t.text("twilight", "how light it is", r -> r.view().twilight().word());
+        text(t, "twilight", "how light it is", r -> r.view().twilight().word());
     }
 
     private List<Row> rows() {
@@ -148,7 +160,7 @@ record PlanTable(Plan plan) {
                     : null;
             night.best().ifPresent(b -> of.add(window(night, "best in window", b, longest)));
             night.items().forEach(i -> of.add(item(night, i)));
-            of.sort(java.util.Comparator.comparing(Row::time));
+            of.sort(Comparator.comparing(Row::time));
             rows.addAll(of);
         }
         return rows;
@@ -167,7 +179,7 @@ record PlanTable(Plan plan) {
         return new Row(
                 night,
                 i.time(),
-                i.kind().name().toLowerCase(java.util.Locale.ROOT),
+                i.kind().name().toLowerCase(Locale.ROOT),
                 i.subject(),
                 i.what(),
                 i.sigmaS(),
@@ -175,5 +187,23 @@ record PlanTable(Plan plan) {
                 i.expected().orElse(null),
                 i.whyNot(),
                 null);
+    }
+
+    private static void text(TableDraft<Row> t, String name, String description, Function<Row, String> value) {
+        t.column(new Column(name, name, "", "", description, -1), value);
+    }
+
+    /** A column of numbers; what is not a number is not there. */
+    private static void number(
+            TableDraft<Row> t,
+            String name,
+            String unit,
+            int decimals,
+            String description,
+            Function<Row, Double> value) {
+        t.column(new Column(name, name, unit, "", description, decimals), row -> {
+            Double number = value.apply(row);
+            return number == null || !Double.isFinite(number) ? null : number;
+        });
     }
 }
