@@ -40,7 +40,7 @@ final class TimingPane extends JPanel {
 
     /** @param whenChosen told when a person chooses a timing */
     TimingPane(PanelContext context, Consumer<Timing> whenChosen) {
-        super(new MigLayout("insets 0, gap 0, fill", "[grow 60,fill][grow 40,fill]", "[][grow,fill][]"));
+        super(new MigLayout("insets 0, gap 0, fill", "[45%,fill][55%,fill]", "[][grow,fill][]"));
         this.context = context;
         this.whenChosen = whenChosen;
         setOpaque(false);

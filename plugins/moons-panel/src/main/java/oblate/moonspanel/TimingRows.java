@@ -9,6 +9,7 @@ import javax.swing.ListSelectionModel;
 import javax.swing.SwingConstants;
 import javax.swing.table.AbstractTableModel;
 import javax.swing.table.DefaultTableCellRenderer;
+import oblate.drift.timing.TimedPoint;
 import oblate.drift.timing.Timing;
 import oblate.report.TimingTable;
 import oblate.workbench.look.Figures;
@@ -19,10 +20,10 @@ import oblate.workbench.look.Theme;
 final class TimingRows extends JTable {
     private static final long serialVersionUID = 1L;
     private static final String[] KEYS = {
-        "timings.night", "timings.moon", "timings.what", "timings.moment", "timings.omp", "timings.beside"
+        "timings.night", "timings.moon", "timings.what", "timings.omp", "timings.beside"
     };
-    private static final int[] WIDTHS = {82, 110, 104, 104, 92, 88};
-    private static final int FIRST_FIGURE = 4;
+    private static final int[] WIDTHS = {100, 100, 160, 88, 116};
+    private static final int FIRST_FIGURE = 3;
     private final transient Supplier<Palette> palette;
     private final Rows rows;
 
@@ -103,9 +104,8 @@ final class TimingRows extends JTable {
             return switch (column) {
                 case 0 -> t.night().toString();
                 case 1 -> t.words();
-                case 2 -> t.phenomenon().words();
-                case 3 -> t.point().id().replace('_', ' ');
-                case 4 ->
+                case 2 -> what(t);
+                case 3 ->
                     t.hasTime()
                             ? Figures.withSigma(t.oMinusPS(), t.errors().totalS(), "")
                             : TimingTable.limit(t).orElse("–");
@@ -114,6 +114,13 @@ final class TimingRows extends JTable {
                             .map(b -> Figures.withSigma(b.arcsec(), b.sigmaArcsec(), ""))
                             .orElse("–");
             };
+        }
+
+        /** "transit, mid"; the place alone where there is no moment to name. */
+        private static String what(Timing t) {
+            return t.point() == TimedPoint.PLACE
+                    ? t.phenomenon().words()
+                    : t.phenomenon().words() + ", " + t.point().id().replace('_', ' ');
         }
     }
 }

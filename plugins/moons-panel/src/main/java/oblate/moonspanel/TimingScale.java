@@ -24,7 +24,7 @@ record TimingScale(List<Timed> places, Rectangle2D inside, double firstDay, doub
     private static final int RIGHT_PX = 16;
     private static final int TOP_PX = 24;
     private static final int FOOT_PX = 22;
-    private static final double STEP_PX = 16;
+    private static final double STEP_PX = 11;
     private static final double LEAST_ROOM_S = 4;
     private static final int DATE_GAP_PX = 84;
     private static final int SECONDS_GAP_PX = 26;
@@ -97,7 +97,7 @@ record TimingScale(List<Timed> places, Rectangle2D inside, double firstDay, doub
     double halfWidthPx(LocalDate night) {
         long count =
                 places.stream().filter(p -> p.timing().night().equals(night)).count();
-        return (count + 0.5) * STEP_PX / 2;
+        return count * STEP_PX / 2 + 1;
     }
 
     /** Round numbers of seconds, zero among them. */
