@@ -31,6 +31,7 @@ import picocli.CommandLine.Option;
             "Examples:  oblate chart marks.csv --planet jupiter --system 2 --out drift.png",
             "           oblate chart --archive season --kind residuals --out residuals.svg",
             "           oblate chart --archive season --kind speed --out speeds.svg",
+            "           oblate chart --archive season --kind timings --out timings.png",
             "           oblate chart --archive season --kind ladder --feature \"oval A\" --system 2 --out ladder.png"
         })
 final class ChartCommand implements Callable<Integer> {
@@ -46,12 +47,15 @@ final class ChartCommand implements Callable<Integer> {
     @Mixin
     private final LadderCharts ladder;
 
+    @Mixin
+    private final TimingCharts timings;
+
     @Option(
             names = "--kind",
             paramLabel = "KIND",
             defaultValue = "longitude",
-            description = "longitude, latitude or residuals (against date), speed (against latitude) or ladder (of map"
-                    + " strips); default: ${DEFAULT-VALUE}")
+            description = "longitude, latitude or residuals (against date), speed (against latitude), ladder (of map"
+                    + " strips) or timings (of moons); default: ${DEFAULT-VALUE}")
     private String kind;
 
     @Option(names = "--out", paramLabel = "FILE", required = true, description = "the chart, .png or .svg")
@@ -79,6 +83,7 @@ final class ChartCommand implements Callable<Integer> {
         source = new ChartSource(services, console);
         series = new SeriesCharts(source, console);
         ladder = new LadderCharts(services, console, source);
+        timings = new TimingCharts(services, console, source);
     }
 
     private List<ChartKind> kinds() {
@@ -87,7 +92,8 @@ final class ChartCommand implements Callable<Integer> {
                 series.kind(SeriesChart.Kind.LATITUDE),
                 series.kind(SeriesChart.Kind.RESIDUALS),
                 series.kind(SeriesChart.Kind.SPEED),
-                ladder);
+                ladder,
+                timings);
     }
 
     @Override

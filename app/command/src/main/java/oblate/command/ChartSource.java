@@ -65,6 +65,11 @@ final class ChartSource {
         return features;
     }
 
+    /** The planet's word, if one is given. */
+    Optional<String> planet() {
+        return Optional.ofNullable(planet);
+    }
+
     /** Planet of an archive. */
     PlanetModel planetOf(Archive open) {
         return new PlanetChoice(services).of(open, Optional.ofNullable(planet));

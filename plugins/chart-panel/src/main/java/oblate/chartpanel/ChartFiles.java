@@ -27,7 +27,8 @@ import org.w3c.dom.Document;
 /** Draws charts as PNG and SVG. Stateless. */
 public final class ChartFiles implements ChartWriter {
     /** Every kind of chart drawn here. */
-    private static final List<Drawing> DRAWINGS = List.of(new SeriesDrawing(), new LadderDrawing());
+    private static final List<Drawing> DRAWINGS =
+            List.of(new SeriesDrawing(), new LadderDrawing(), new TimingDrawing());
 
     private static final Font FONT = new Font(Font.SANS_SERIF, Font.PLAIN, 12);
 
