@@ -80,7 +80,8 @@ class WallScrollTest {
                     () -> window.workbench().shelf().pictures().get(0).id());
             WindowPictures.act(() -> window.workbench().selection().choosePicture(oldest));
             Rectangle tile = tileOf(wall, oldest);
-            assertThat(WindowPictures.<Rectangle>ask(wall::getVisibleRect).contains(tile)).isTrue();
+            assertThat(WindowPictures.<Rectangle>ask(wall::getVisibleRect).contains(tile))
+                    .isTrue();
             WindowPictures.await("its small image", () -> brightestOf(wall, tile) > 120);
             WindowPictures.act(() -> bar.setValue(0));
             window.settle();

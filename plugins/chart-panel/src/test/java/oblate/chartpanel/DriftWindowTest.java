@@ -186,17 +186,17 @@ class DriftWindowTest {
     private Point at(String feature, int index) {
         return PanelWindow.ask(() -> {
             DriftHits hits = canvas().hits().orElseThrow();
-            Point2D p = hits.place(
-                    hits.dot(new DriftData.Point(feature, index)).orElseThrow());
+            Point2D p = hits.place(hits.dot(new DriftData.Point(feature, index)).orElseThrow());
             return new Point((int) Math.round(p.getX()), (int) Math.round(p.getY()));
         });
     }
 
     private void mouse(int id, Point where, int clicks) {
         DriftCanvas canvas = canvas();
-        int buttons = id == MouseEvent.MOUSE_DRAGGED || id == MouseEvent.MOUSE_PRESSED ? MouseEvent.BUTTON1_DOWN_MASK : 0;
-        PanelWindow.act(() -> canvas.dispatchEvent(new MouseEvent(
-                canvas, id, 0, buttons, where.x, where.y, clicks, false, MouseEvent.BUTTON1)));
+        int buttons =
+                id == MouseEvent.MOUSE_DRAGGED || id == MouseEvent.MOUSE_PRESSED ? MouseEvent.BUTTON1_DOWN_MASK : 0;
+        PanelWindow.act(() -> canvas.dispatchEvent(
+                new MouseEvent(canvas, id, 0, buttons, where.x, where.y, clicks, false, MouseEvent.BUTTON1)));
     }
 
     private void click(Point where, int clicks) {
@@ -243,13 +243,16 @@ class DriftWindowTest {
         StoredMark sixth = marksOf("oval B").get(5);
         assertThat(PanelWindow.ask(() -> canvas().chosen())).contains(new DriftData.Point("oval B", 5));
         JTable list = (JTable) window.find("drifts");
-        assertThat(PanelWindow.ask(() -> list.getValueAt(list.getSelectedRow(), 0))).isEqualTo("oval B");
-        assertThat(PanelWindow.ask(() -> ((JLabel) window.find("drift.notes")).getText())).contains("Hollow");
+        assertThat(PanelWindow.ask(() -> list.getValueAt(list.getSelectedRow(), 0)))
+                .isEqualTo("oval B");
+        assertThat(PanelWindow.ask(() -> ((JLabel) window.find("drift.notes")).getText()))
+                .contains("Hollow");
 
         click(at("oval B", 5), 2);
         JTable marks = (JTable) window.find("marks");
         assertThat(isShown(marks)).isTrue();
-        assertThat(PanelWindow.ask(() -> marks.getValueAt(marks.getSelectedRow(), 0))).isEqualTo("oval B");
+        assertThat(PanelWindow.ask(() -> marks.getValueAt(marks.getSelectedRow(), 0)))
+                .isEqualTo("oval B");
         assertThat(sixth.mark().pictureId())
                 .isEqualTo(marksOf("oval A").get(5).mark().pictureId());
     }
@@ -267,7 +270,8 @@ class DriftWindowTest {
         key(KeyEvent.VK_ENTER);
         JTable marks = (JTable) window.find("marks");
         assertThat(isShown(marks)).isTrue();
-        assertThat(PanelWindow.ask(() -> marks.getValueAt(marks.getSelectedRow(), 0))).isEqualTo("oval A");
+        assertThat(PanelWindow.ask(() -> marks.getValueAt(marks.getSelectedRow(), 0)))
+                .isEqualTo("oval A");
     }
 
     @Test
@@ -299,8 +303,15 @@ class DriftWindowTest {
         assertThat(window.context().archive().history(0))
                 .extracting(HistoryEntry::what)
                 .anyMatch(w -> w.contains("it was the smaller oval"));
-        assertThat(window.context().archive().marks(new MarkSearch(
-                        Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty(), true)))
+        assertThat(window.context()
+                        .archive()
+                        .marks(new MarkSearch(
+                                Optional.empty(),
+                                Optional.empty(),
+                                Optional.empty(),
+                                Optional.empty(),
+                                Optional.empty(),
+                                true)))
                 .filteredOn(m -> m.id() == before)
                 .singleElement()
                 .satisfies(m -> assertThat(m.supersededBy()).isPresent());
@@ -323,10 +334,12 @@ class DriftWindowTest {
         click(at("oval A", 2), 1);
         assertThat(PanelWindow.ask(() -> canvas().hits().orElseThrow().drawn().tracks()))
                 .allSatisfy(t -> assertThat(t.bands()).hasSize(1));
-        DriftScene scene = PanelWindow.ask(
-                () -> canvas().hits().orElseThrow().drawn().scene());
-        // Grey pictures without a planet: what shows of the place is made of them nevertheless, or it is said that none does.
-        assertThat(scene.ladder().isPresent() || scene.ladderWords().startsWith("No picture")).isTrue();
+        DriftScene scene =
+                PanelWindow.ask(() -> canvas().hits().orElseThrow().drawn().scene());
+        // Grey pictures without a planet: what shows of the place is made of them nevertheless, or it is said that none
+        // does.
+        assertThat(scene.ladder().isPresent() || scene.ladderWords().startsWith("No picture"))
+                .isTrue();
         Path chart = folder.resolve("kept.svg");
         assertThat(Files.exists(chart)).isFalse();
     }
