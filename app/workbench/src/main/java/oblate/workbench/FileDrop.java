@@ -10,6 +10,7 @@ import java.awt.dnd.DnDConstants;
 import java.awt.dnd.DropTarget;
 import java.awt.dnd.DropTargetDragEvent;
 import java.awt.dnd.DropTargetDropEvent;
+import java.awt.dnd.DropTargetEvent;
 import java.awt.event.ContainerEvent;
 import java.awt.event.ContainerListener;
 import java.io.File;
@@ -125,6 +126,18 @@ final class FileDrop extends TransferHandler {
             } else {
                 behind.dragOver(e);
             }
+        }
+
+        @Override
+        public synchronized void dropActionChanged(DropTargetDragEvent e) {
+            if (!e.isDataFlavorSupported(DataFlavor.javaFileListFlavor)) {
+                behind.dropActionChanged(e);
+            }
+        }
+
+        @Override
+        public synchronized void dragExit(DropTargetEvent e) {
+            behind.dragExit(e);
         }
 
         @Override

@@ -87,6 +87,7 @@ final class Desk {
     /** Brings a picture onto the desk, unless it lies there already. */
     void open(ArchivedPicture picture) {
         if (picture.id() == wanted) {
+            chooseSelected();
             return;
         }
         hand.leave();
@@ -113,6 +114,27 @@ final class Desk {
         }
     }
 
+    /** Takes the mark chosen elsewhere, such as a point of a chart, into the hand. */
+    private void chooseSelected() {
+        context.selection().markId().filter(id -> open.isPresent()).ifPresent(id -> {
+            if (isShown(id)) {
+                hand.choose(Optional.of(id));
+            } else {
+                readAgain(() -> {
+                    listener.contentChanged();
+                    if (isShown(id)) {
+                        hand.choose(Optional.of(id));
+                    }
+                });
+            }
+        });
+    }
+
+    private boolean isShown(long markId) {
+        return open.filter(o -> o.marks().stream().anyMatch(m -> m.id() == markId))
+                .isPresent();
+    }
+
     private boolean fitsNew() {
         return context.settings().flag("fit.new", true);
     }
@@ -126,6 +148,7 @@ final class Desk {
         trouble = opening.trouble();
         trouble.ifPresent(context::say);
         listener.pictureChanged();
+        chooseSelected();
         restoring.filter(r -> r.edit().pictureId() == id).ifPresent(r -> hand.choose(r.markId()));
         restoring = Optional.empty();
         boolean unfitted =

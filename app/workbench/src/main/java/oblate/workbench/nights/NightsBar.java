@@ -3,6 +3,7 @@ package oblate.workbench.nights;
 
 import java.util.EnumMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import javax.swing.ButtonGroup;
@@ -17,10 +18,12 @@ import oblate.sky.RotationSystem;
 import oblate.workbench.PanelContext;
 import oblate.workbench.look.Drawings;
 import oblate.workbench.look.LineIcon;
+import oblate.workbench.words.Texts;
 
 /** The bar above the views: which view, the search and what it found, which way up, which system. */
 final class NightsBar extends JPanel {
     private static final long serialVersionUID = 1L;
+    private static final Texts TEXTS = Texts.of(NightsBar.class);
     private final transient PanelContext context;
     private final transient SystemChoice systems;
     private final transient Listener listener;
@@ -35,32 +38,19 @@ final class NightsBar extends JPanel {
 
     /** The views of the panel. */
     enum View {
-        PICTURES("Pictures", "Show pictures", "Pictures in rows by night", "alt 1"),
-        COVERAGE("Coverage", "Show coverage", "Which longitudes each night of the season shows", "alt 2"),
-        TODO("To do", "Show what is to do", "What wants a look, one after the other", "alt 3");
+        PICTURES("Pictures"),
+        COVERAGE("Coverage"),
+        TODO("To do");
 
         private final String label;
-        private final String action;
-        private final String hint;
-        private final String key;
 
-        View(String label, String action, String hint, String key) {
+        View(String label) {
             this.label = label;
-            this.action = action;
-            this.hint = hint;
-            this.key = key;
         }
 
-        String action() {
-            return action;
-        }
-
-        String hint() {
-            return hint;
-        }
-
-        String key() {
-            return key;
+        /** Id of the deed that shows it. */
+        String deed() {
+            return "nights.view." + name().toLowerCase(Locale.ROOT);
         }
     }
 
@@ -86,7 +76,7 @@ final class NightsBar extends JPanel {
     }
 
     NightsBar(PanelContext context, SystemChoice systems, Listener listener) {
-        super(new MigLayout("insets 8 16 8 16, gap 8, fillx, hidemode 3", "[][][grow,fill][][][][][]"));
+        super(new MigLayout("insets 8 16 8 16, gap 8, fillx, hidemode 3", "[][shrinkprio 200][grow,fill][][][][][]"));
         this.context = context;
         this.systems = systems;
         this.listener = listener;
@@ -97,9 +87,9 @@ final class NightsBar extends JPanel {
         views.setOpaque(false);
         for (View view : View.values()) {
             JToggleButton toggle = new JToggleButton(view.label, view == View.PICTURES);
-            toggle.setName("view." + view.name().toLowerCase(java.util.Locale.ROOT));
+            toggle.setName("view." + view.name().toLowerCase(Locale.ROOT));
             toggle.putClientProperty("JButton.buttonType", "toolBarButton");
-            toggle.setToolTipText(view.hint + "  (Alt+" + (view.ordinal() + 1) + ")");
+            toggle.setToolTipText(TEXTS.text(view.deed() + ".tip") + "  (Alt+" + (view.ordinal() + 1) + ")");
             toggle.addActionListener(e -> listener.viewChosen(view));
             group.add(toggle);
             toggles.put(view, toggle);
@@ -107,7 +97,7 @@ final class NightsBar extends JPanel {
         }
         count.setName("found");
         span.setName("span");
-        span.setToolTipText("Shows all of the time again  (Esc on the season ribbon)");
+        span.setToolTipText("Shows all of the time again  (Ctrl+Shift+F)");
         span.addActionListener(e -> context.selection().chooseSpan(Optional.empty()));
         span.setVisible(false);
         bearing.setName("bearing");
@@ -120,8 +110,8 @@ final class NightsBar extends JPanel {
         add.setToolTipText("Files pictures or whole folders; or drop them on the window  (Ctrl+O)");
         add.addActionListener(e -> listener.addWanted());
         add(views);
-        add(search, "w 220:320:360");
-        add(count, "wmin 0");
+        add(search, "w 150:320:360, shrinkprio 200");
+        add(count, "wmin pref");
         add(span);
         add(bearing);
         add(new JLabel("CM in"));
@@ -132,6 +122,10 @@ final class NightsBar extends JPanel {
 
     void search() {
         search.requestFocusInWindow();
+    }
+
+    void clearSearch() {
+        search.clear();
     }
 
     String searched() {

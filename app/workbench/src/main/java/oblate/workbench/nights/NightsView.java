@@ -21,12 +21,15 @@ import oblate.archive.ArchivedPicture;
 import oblate.archive.PictureSearch;
 import oblate.workbench.PanelContext;
 import oblate.workbench.Selection;
+import oblate.workbench.actions.Deed;
 import oblate.workbench.pictures.NightGroup;
 import oblate.workbench.pictures.PictureState;
+import oblate.workbench.words.Texts;
 
 /** The component of the panel of nights: three views of the same pictures, the search above them, the inspector beside them. */
 final class NightsView extends JPanel {
     private static final long serialVersionUID = 1L;
+    private static final Texts TEXTS = Texts.of(NightsView.class);
     private static final DateTimeFormatter DAY = DateTimeFormatter.ofPattern("d MMM uuuu", Locale.ENGLISH);
     private final transient PanelContext context;
     private final transient SystemChoice systems;
@@ -101,23 +104,22 @@ final class NightsView extends JPanel {
     }
 
     private void actions() {
-        NightsActions actions = new NightsActions();
-        actions.add("Add pictures …", "Files pictures or whole folders into the archive", "ctrl O", this::chooseFiles);
-        actions.add("Search", "Goes to the search", "ctrl F", whileShown(bar::search));
+        context.offer(Deed.of(TEXTS, "nights.add", this::chooseFiles));
+        context.offer(Deed.of(TEXTS, "nights.search", whileShown(bar::search)));
+        context.offer(Deed.of(TEXTS, "nights.everything", whileShown(this::showEverything)));
         for (NightsBar.View view : NightsBar.View.values()) {
-            actions.add(view.action(), view.hint(), view.key(), whileShown(() -> show(view)));
+            context.offer(Deed.of(TEXTS, view.deed(), whileShown(() -> show(view))));
         }
-        actions.add(
-                "Correct facts",
-                "Goes to the first field of the chosen pictures’ facts",
-                "F2",
-                whileShown(() -> inspector.begin(List.copyOf(chosen.ids()), FactField.PLANET, "", "")));
-        actions.add(
-                "Say they were reported",
-                "Notes that the chosen pictures’ results went into a report that was sent",
-                "",
-                whileShown(this::noteReported));
-        actions.all().forEach(context::offer);
+        context.offer(Deed.of(
+                TEXTS,
+                "nights.correct",
+                whileShown(() -> inspector.begin(List.copyOf(chosen.ids()), FactField.PLANET, "", ""))));
+        context.offer(Deed.of(TEXTS, "nights.reported", whileShown(this::noteReported)));
+    }
+
+    private void showEverything() {
+        bar.clearSearch();
+        context.selection().chooseSpan(Optional.empty());
     }
 
     private Runnable whileShown(Runnable deed) {
@@ -145,6 +147,9 @@ final class NightsView extends JPanel {
             coverage.show(found);
         }
         requestFocusInWindow();
+        if (view == NightsBar.View.TODO) {
+            todo.lookAtFirst();
+        }
     }
 
     /** Goes from another view to a picture on the wall. */
@@ -287,7 +292,7 @@ final class NightsView extends JPanel {
         if (!context.shelf().isRead() || context.shelf().pictures().isEmpty()) {
             return context.shelf().isRead() ? "Or press Ctrl+O and choose it." : "";
         }
-        return span.isPresent() || !text.isEmpty() ? "Esc shows everything." : "";
+        return span.isPresent() || !text.isEmpty() ? "Ctrl+Shift+F shows everything." : "";
     }
 
     /** What the bar above the views asks for. */

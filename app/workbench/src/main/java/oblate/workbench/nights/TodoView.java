@@ -4,6 +4,7 @@ package oblate.workbench.nights;
 import java.awt.BorderLayout;
 import java.awt.Component;
 import java.awt.event.ActionEvent;
+import java.awt.image.BufferedImage;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
@@ -15,6 +16,7 @@ import javax.accessibility.AccessibleContext;
 import javax.swing.AbstractAction;
 import javax.swing.BorderFactory;
 import javax.swing.DefaultListModel;
+import javax.swing.ImageIcon;
 import javax.swing.JButton;
 import javax.swing.JComponent;
 import javax.swing.JLabel;
@@ -32,6 +34,7 @@ import oblate.archive.StoredMark;
 import oblate.workbench.PanelContext;
 import oblate.workbench.look.StateGlyph;
 import oblate.workbench.look.Theme;
+import oblate.workbench.pictures.Thumbnails;
 
 /** The list of what wants a look, worked through one after the other: number keys and buttons mend it, the next one comes up. */
 final class TodoView extends JPanel {
@@ -45,6 +48,8 @@ final class TodoView extends JPanel {
     private final JList<Todo> list = new JList<>(model);
     private final JLabel summary = new JLabel(" ");
     private final JLabel heading = new JLabel(" ");
+    private final JLabel image = new JLabel();
+    private final transient Thumbnails thumbnails;
     private final JTextArea sentence = new JTextArea();
     private final JPanel buttons = new JPanel(new MigLayout("insets 0, gap 8, wrap 1"));
     private final JPanel detail = new JPanel(new MigLayout("insets 0 24 16 24, gap 12, wrap 1, fillx", "[grow,fill]"));
@@ -93,7 +98,11 @@ final class TodoView extends JPanel {
         sentence.setLineWrap(true);
         sentence.setWrapStyleWord(true);
         sentence.setBorder(null);
+        sentence.setMargin(new java.awt.Insets(0, 0, 0, 0));
         buttons.setOpaque(false);
+        image.setName("todo.image");
+        thumbnails = new Thumbnails(context, this::showImage);
+        detail.add(image, "h 208!, hidemode 3");
         detail.add(heading, "wmin 0");
         detail.add(sentence, "wmin 0");
         detail.add(buttons, "growx 0");
@@ -127,6 +136,14 @@ final class TodoView extends JPanel {
     @Override
     public boolean requestFocusInWindow() {
         return list.requestFocusInWindow();
+    }
+
+    /** The view has come up: what is first is what is looked at. */
+    void lookAtFirst() {
+        Todo todo = list.getSelectedValue();
+        if (todo != null) {
+            whenLookedAt.accept(todo);
+        }
     }
 
     /** Finds anew what wants a look, in the background; stays at the same place of the list. */
@@ -179,6 +196,7 @@ final class TodoView extends JPanel {
         remedies = todo == null ? List.of() : remediesOf.apply(todo, found);
         if (todo != null) {
             heading.setText(todo.title());
+            showImage();
             sentence.setText(todo.sentence());
             sentence.setForeground(context.palette().ink());
             for (int i = 0; i < remedies.size(); i++) {
@@ -196,6 +214,13 @@ final class TodoView extends JPanel {
         }
         detail.revalidate();
         detail.repaint();
+    }
+
+    private void showImage() {
+        Optional<BufferedImage> small = Optional.ofNullable(list.getSelectedValue())
+                .flatMap(todo -> context.shelf().picture(todo.first()))
+                .flatMap(thumbnails::of);
+        image.setIcon(small.map(ImageIcon::new).orElse(null));
     }
 
     private JButton button(Remedy remedy, int number) {
@@ -229,7 +254,7 @@ final class TodoView extends JPanel {
     }
 
     /** A triangle, what is the matter, and where. */
-    private final class Row extends JComponent implements ListCellRenderer<Todo> {
+    private final class Row extends JPanel implements ListCellRenderer<Todo> {
         private static final long serialVersionUID = 1L;
         private transient Todo todo;
         private boolean selected;
