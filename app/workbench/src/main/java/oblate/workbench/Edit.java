@@ -1,6 +1,7 @@
 /* SPDX-License-Identifier: Apache-2.0 */
 package oblate.workbench;
 
+import java.util.List;
 import java.util.Optional;
 import oblate.archive.PictureFacts;
 
@@ -9,11 +10,16 @@ import oblate.archive.PictureFacts;
  * session: the rows themselves are never deleted.
  */
 public sealed interface Edit {
-    /** The picture it was done to. */
+    /** The picture it was done to; of several the first. */
     long pictureId();
 
     /** What was done, in words that follow "Undo", e.g. "marking". */
     String what();
+
+    /** Pictures it was done to. */
+    default int weight() {
+        return 1;
+    }
 
     /**
      * A mark was added.
@@ -68,32 +74,134 @@ public sealed interface Edit {
         }
     }
 
+    /** How a fit came about. */
+    enum Origin {
+        FITTED("fitting the disc"),
+        BY_HAND("the outline by hand"),
+        ACCEPTED("accepting the fit");
+
+        private final String words;
+
+        Origin(String words) {
+            this.words = words;
+        }
+    }
+
     /**
      * A disc fit was kept as the picture's current one.
      *
      * @param pictureId its picture
      * @param before the current fit before, if there was one
      * @param fitId its row
-     * @param byHand drawn by hand
+     * @param origin how it came about
      */
-    record FitKept(long pictureId, Optional<Long> before, long fitId, boolean byHand) implements Edit {
+    record FitKept(long pictureId, Optional<Long> before, long fitId, Origin origin) implements Edit {
         @Override
         public String what() {
-            return byHand ? "the outline by hand" : "fitting the disc";
+            return origin.words;
         }
     }
 
     /**
-     * Facts of a filed picture were corrected.
+     * A disc fit was taken out of use.
+     *
+     * @param pictureId its picture
+     * @param fitId its row
+     */
+    record FitWithdrawn(long pictureId, long fitId) implements Edit {
+        @Override
+        public String what() {
+            return "withdrawing the fit";
+        }
+    }
+
+    /**
+     * What a correction did to one picture.
      *
      * @param pictureId the picture
      * @param before what was said of it
      * @param after what is said now
+     * @param conflicts sentences about disagreeing times that stood there before
      */
-    record FactsCorrected(long pictureId, PictureFacts before, PictureFacts after) implements Edit {
+    record FactsChange(long pictureId, PictureFacts before, PictureFacts after, List<String> conflicts) {
+        /** Copies the list. */
+        public FactsChange {
+            conflicts = List.copyOf(conflicts);
+        }
+    }
+
+    /**
+     * Facts of filed pictures were corrected together.
+     *
+     * @param changes one for each picture, at least one
+     * @param words what was corrected, e.g. "site of 12 pictures"
+     */
+    record FactsCorrected(List<FactsChange> changes, String words) implements Edit {
+        /** Copies the list. */
+        public FactsCorrected {
+            changes = List.copyOf(changes);
+            if (changes.isEmpty()) {
+                throw new IllegalArgumentException("no change");
+            }
+        }
+
+        @Override
+        public long pictureId() {
+            return changes.get(0).pictureId();
+        }
+
         @Override
         public String what() {
-            return "correcting a picture";
+            return "correcting " + words;
+        }
+
+        @Override
+        public int weight() {
+            return changes.size();
+        }
+    }
+
+    /**
+     * A time about which sources disagreed.
+     *
+     * @param pictureId its picture
+     * @param conflicts the sentences that stood there
+     */
+    record Disagreement(long pictureId, List<String> conflicts) {
+        /** Copies the list. */
+        public Disagreement {
+            conflicts = List.copyOf(conflicts);
+        }
+    }
+
+    /**
+     * Times were settled to be right though their sources disagree.
+     *
+     * @param settled one for each picture, at least one
+     * @param reason why
+     */
+    record TimesSettled(List<Disagreement> settled, String reason) implements Edit {
+        /** Copies the list. */
+        public TimesSettled {
+            settled = List.copyOf(settled);
+            if (settled.isEmpty()) {
+                throw new IllegalArgumentException("no time");
+            }
+        }
+
+        @Override
+        public long pictureId() {
+            return settled.get(0).pictureId();
+        }
+
+        @Override
+        public String what() {
+            return "settling the time";
+        }
+
+        @Override
+        public int weight() {
+            return settled.size();
         }
     }
 }

@@ -68,6 +68,14 @@ public final class EditHistory {
      */
     public record Restored(Edit edit, Optional<Long> markId) {}
 
+    /** Remembers what was done to the archive already. */
+    public void add(Edit edit) {
+        background.quietly(() -> keep(journal.with(edit)), trouble -> {
+            trouble.ifPresent(say);
+            tell();
+        });
+    }
+
     private record Told<T>(Optional<T> result, Optional<String> trouble) {}
 
     /**
@@ -155,7 +163,7 @@ public final class EditHistory {
         if (outcome instanceof EditPerformer.Outcome.Performed done) {
             EditJournal fresh = done.journal();
             Optional<String> trouble = keep(back ? fresh.back(true) : fresh.forth(true));
-            return new Told<>(Optional.of(new Restored(edit.get(), done.markId())), trouble);
+            return new Told<>(Optional.of(new Restored(edit.get(), done.markId())), trouble.or(done::remark));
         }
         keep(back ? before.back(false) : before.forth(false));
         return new Told<>(Optional.empty(), Optional.of(((EditPerformer.Outcome.Refused) outcome).why()));

@@ -22,15 +22,31 @@ record EditJournal(List<Edit> done, List<Edit> undone, Map<Long, Long> marks, Ma
     /** The oldest edits beyond this are forgotten. */
     static final int MOST = 500;
 
+    /** As are those that would make more pictures than this in all; the newest edit is always kept. */
+    static final int MOST_PICTURES = 5000;
+
     EditJournal {
-        done = List.copyOf(done.subList(Math.max(0, done.size() - MOST), done.size()));
-        undone = List.copyOf(undone.subList(Math.max(0, undone.size() - MOST), undone.size()));
+        done = newest(done);
+        undone = newest(undone);
         Set<Long> markIds = new HashSet<>();
         Set<Long> fitIds = new HashSet<>();
         done.forEach(e -> rows(e, markIds, fitIds));
         undone.forEach(e -> rows(e, markIds, fitIds));
         marks = Map.copyOf(shortened(marks, markIds));
         fits = Map.copyOf(shortened(fits, fitIds));
+    }
+
+    private static List<Edit> newest(List<Edit> edits) {
+        int from = edits.size();
+        int weight = 0;
+        while (from > 0
+                        && edits.size() - from < MOST
+                        && weight + edits.get(from - 1).weight() <= MOST_PICTURES
+                || from == edits.size() && from > 0) {
+            from--;
+            weight += edits.get(from).weight();
+        }
+        return List.copyOf(edits.subList(from, edits.size()));
     }
 
     static EditJournal empty() {
@@ -48,6 +64,8 @@ record EditJournal(List<Edit> done, List<Edit> undone, Map<Long, Long> marks, Ma
         } else if (edit instanceof Edit.FitKept e) {
             fits.add(e.fitId());
             e.before().ifPresent(fits::add);
+        } else if (edit instanceof Edit.FitWithdrawn e) {
+            fits.add(e.fitId());
         }
     }
 

@@ -5,8 +5,6 @@ import java.util.Optional;
 import oblate.archive.Archive;
 import oblate.archive.MarkSearch;
 import oblate.archive.NewMark;
-import oblate.archive.PictureCorrections;
-import oblate.archive.PictureFacts;
 import oblate.archive.StoredFit;
 import oblate.archive.StoredMark;
 import oblate.sky.Sky;
@@ -20,11 +18,11 @@ final class EditPerformer {
     private static final String REDONE = "done again";
     private final Archive archive;
 
-    private final PictureCorrections corrections;
+    private final PictureEdits pictures;
 
     EditPerformer(Archive archive, Sky sky) {
         this.archive = archive;
-        corrections = new PictureCorrections(archive, sky);
+        pictures = new PictureEdits(archive, sky);
     }
 
     /** What came of it. */
@@ -34,8 +32,13 @@ final class EditPerformer {
          *
          * @param journal with the rows that stand for others now
          * @param markId the mark that is there now, if one is
+         * @param remark what a person should know, one sentence
          */
-        record Performed(EditJournal journal, Optional<Long> markId) implements Outcome {}
+        record Performed(EditJournal journal, Optional<Long> markId, Optional<String> remark) implements Outcome {
+            Performed(EditJournal journal, Optional<Long> markId) {
+                this(journal, markId, Optional.empty());
+            }
+        }
 
         /**
          * It cannot be done any more.
@@ -55,10 +58,13 @@ final class EditPerformer {
         if (edit instanceof Edit.MarkWithdrawn e) {
             return add(journal, e, e.markId());
         }
-        if (edit instanceof Edit.FactsCorrected e) {
-            return correct(journal, e, e.after(), e.before(), UNDONE);
+        if (edit instanceof Edit.FitKept e) {
+            return withdrawFit(journal, e, e.fitId(), UNDONE);
         }
-        return undoFit(journal, (Edit.FitKept) edit);
+        if (edit instanceof Edit.FitWithdrawn e) {
+            return keepAgain(journal, e, e.fitId());
+        }
+        return pictures.undo(edit, journal);
     }
 
     Outcome redo(Edit edit, EditJournal journal) {
@@ -71,10 +77,16 @@ final class EditPerformer {
         if (edit instanceof Edit.MarkWithdrawn e) {
             return withdraw(journal, e, e.markId(), REDONE);
         }
-        if (edit instanceof Edit.FactsCorrected e) {
-            return correct(journal, e, e.before(), e.after(), REDONE);
+        if (edit instanceof Edit.FitKept e) {
+            boolean asBefore = e.before()
+                    .map(b -> isCurrent(e.pictureId(), journal.fit(b)))
+                    .orElseGet(() -> archive.currentFit(e.pictureId()).isEmpty());
+            return asBefore ? keepAgain(journal, e, e.fitId()) : elsewhere(e, "fit");
         }
-        return redoFit(journal, (Edit.FitKept) edit);
+        if (edit instanceof Edit.FitWithdrawn e) {
+            return withdrawFit(journal, e, e.fitId(), REDONE);
+        }
+        return pictures.redo(edit, journal);
     }
 
     private Optional<StoredMark> row(long pictureId, long markId) {
@@ -99,7 +111,7 @@ final class EditPerformer {
                 && a.what().equals(b.what());
     }
 
-    private static Outcome elsewhere(Edit edit, String thing) {
+    static Outcome elsewhere(Edit edit, String thing) {
         return new Outcome.Refused("This " + thing + " was changed elsewhere meanwhile, so " + edit.what()
                 + " can no longer be undone or done again; it was skipped.");
     }
@@ -146,37 +158,23 @@ final class EditPerformer {
         return archive.currentFit(pictureId).filter(f -> f.id() == fitId).isPresent();
     }
 
-    private Outcome correct(EditJournal journal, Edit edit, PictureFacts from, PictureFacts to, String reason) {
-        boolean asExpected = archive.picture(edit.pictureId())
-                .map(PictureFacts::of)
-                .filter(from::equals)
-                .isPresent();
-        if (!asExpected) {
-            return elsewhere(edit, "picture");
-        }
-        corrections.correct(edit.pictureId(), to, reason);
-        return new Outcome.Performed(journal, Optional.empty());
-    }
-
-    private Outcome undoFit(EditJournal journal, Edit.FitKept edit) {
-        long now = journal.fit(edit.fitId());
+    private Outcome withdrawFit(EditJournal journal, Edit edit, long fitId, String reason) {
+        long now = journal.fit(fitId);
         if (!isCurrent(edit.pictureId(), now)) {
             return elsewhere(edit, "fit");
         }
-        archive.withdrawFit(now, UNDONE);
+        archive.withdrawFit(now, reason);
         return new Outcome.Performed(journal, Optional.empty());
     }
 
-    private Outcome redoFit(EditJournal journal, Edit.FitKept edit) {
-        Optional<StoredFit> wanted = fit(edit.pictureId(), journal.fit(edit.fitId()));
-        boolean asBefore = edit.before()
-                .map(b -> isCurrent(edit.pictureId(), journal.fit(b)))
-                .orElseGet(() -> archive.currentFit(edit.pictureId()).isEmpty());
-        if (wanted.isEmpty() || !asBefore) {
+    private Outcome keepAgain(EditJournal journal, Edit edit, long fitId) {
+        Optional<StoredFit> wanted = fit(edit.pictureId(), journal.fit(fitId))
+                .filter(f -> f.withdrawnReason().isPresent());
+        if (wanted.isEmpty()) {
             return elsewhere(edit, "fit");
         }
         StoredFit fit = wanted.get();
         StoredFit again = archive.keepFit(fit.pictureId(), fit.fit(), fit.ephemeris(), fit.software());
-        return new Outcome.Performed(journal.withFit(edit.fitId(), again.id()), Optional.empty());
+        return new Outcome.Performed(journal.withFit(fitId, again.id()), Optional.empty());
     }
 }

@@ -30,8 +30,8 @@ import oblate.base.ProblemException;
 final class JournalFile {
     private static final int VERSION = 1;
 
-    /** 1000 edits and their links are far below this; more is no journal of ours. */
-    private static final long MOST_BYTES = 4_000_000;
+    /** Longer than any journal of ours; such a file is not read into memory. */
+    private static final long MOST_BYTES = 64_000_000;
 
     private final Path file;
     private final String archive;

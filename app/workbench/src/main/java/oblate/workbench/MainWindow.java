@@ -85,6 +85,7 @@ final class MainWindow {
                 .orElse(Bearing.NORTH_UP);
         shelf = new Shelf(context.archive(), background);
         edits = new EditHistory(context.archive(), context.sky(), context.settingsFolder(), background, this::say);
+        edits.whenRestored(restored -> shelf.refresh());
         roll = new PluginRoll(context.plugins());
         menus = new Menus(this);
         finder = new ActionFinder(menus::actions, this::palette, sheet::hide);

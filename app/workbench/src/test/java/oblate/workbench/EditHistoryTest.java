@@ -130,7 +130,7 @@ class EditHistoryTest {
         return perform(() -> {
             Optional<Long> before = archive().currentFit(picture.id()).map(StoredFit::id);
             StoredFit stored = archive().keepFit(picture.id(), fit(centre), "DE405", "test");
-            return EditHistory.Done.of(new Edit.FitKept(picture.id(), before, stored.id(), false), stored);
+            return EditHistory.Done.of(new Edit.FitKept(picture.id(), before, stored.id(), Edit.Origin.FITTED), stored);
         });
     }
 
@@ -263,7 +263,10 @@ class EditHistoryTest {
         perform(() -> {
             ArchivedPicture corrected =
                     new PictureCorrections(archive(), context.sky()).correct(picture.id(), after, "by hand");
-            return EditHistory.Done.of(new Edit.FactsCorrected(picture.id(), before, after), corrected);
+            return EditHistory.Done.of(
+                    new Edit.FactsCorrected(
+                            List.of(new Edit.FactsChange(picture.id(), before, after, List.of())), "a picture"),
+                    corrected);
         });
         startAgain();
         undo();

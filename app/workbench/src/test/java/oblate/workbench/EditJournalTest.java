@@ -78,15 +78,35 @@ class EditJournalTest {
                         planet, time, site, observer, Optional.empty(), filter, seeing, Optional.empty(), notes));
     }
 
+    private static Arbitrary<List<String>> sentences() {
+        return Arbitraries.strings().ofMaxLength(20).list().ofMaxSize(3);
+    }
+
+    private static Arbitrary<Edit.FactsChange> changes() {
+        return Combinators.combine(ids(), facts(), facts(), sentences()).as(Edit.FactsChange::new);
+    }
+
+    private static Arbitrary<Edit.Disagreement> disagreements() {
+        return Combinators.combine(ids(), sentences()).as(Edit.Disagreement::new);
+    }
+
     private static Arbitrary<Edit> edits() {
         return Arbitraries.oneOf(
                 Combinators.combine(ids(), ids()).as(Edit.MarkAdded::new),
                 Combinators.combine(ids(), ids(), ids(), Arbitraries.of(Edit.Change.class))
                         .as(Edit.MarkReplaced::new),
                 Combinators.combine(ids(), ids()).as(Edit.MarkWithdrawn::new),
-                Combinators.combine(ids(), ids().optional(), ids(), Arbitraries.of(true, false))
+                Combinators.combine(ids(), ids().optional(), ids(), Arbitraries.of(Edit.Origin.class))
                         .as(Edit.FitKept::new),
-                Combinators.combine(ids(), facts(), facts()).as(Edit.FactsCorrected::new));
+                Combinators.combine(ids(), ids()).as(Edit.FitWithdrawn::new),
+                Combinators.combine(
+                                changes().list().ofMinSize(1).ofMaxSize(4),
+                                Arbitraries.strings().ofMaxLength(9))
+                        .as(Edit.FactsCorrected::new),
+                Combinators.combine(
+                                disagreements().list().ofMinSize(1).ofMaxSize(4),
+                                Arbitraries.strings().ofMaxLength(9))
+                        .as(Edit.TimesSettled::new));
     }
 
     @Provide
@@ -131,6 +151,24 @@ class EditJournalTest {
     }
 
     @Test
+    void largeEditsCrowdOutOldOnesButTheNewestStays() {
+        Edit large = new Edit.TimesSettled(
+                java.util.stream.LongStream.range(0, 3000)
+                        .mapToObj(i -> new Edit.Disagreement(i, List.of()))
+                        .toList(),
+                "looked at");
+        EditJournal two =
+                EditJournal.empty().with(new Edit.MarkAdded(1, 1)).with(large).with(large);
+        assertThat(two.done()).containsExactly(large);
+        Edit huge = new Edit.TimesSettled(
+                java.util.stream.LongStream.range(0, 6000)
+                        .mapToObj(i -> new Edit.Disagreement(i, List.of()))
+                        .toList(),
+                "looked at");
+        assertThat(two.with(huge).done()).containsExactly(huge);
+    }
+
+    @Test
     void aNewEditForgetsWhatWasUndone() {
         EditJournal journal = EditJournal.empty()
                 .with(new Edit.MarkAdded(1, 1))
@@ -152,7 +190,7 @@ class EditJournalTest {
                 "{\"version\":9}".getBytes(java.nio.charset.StandardCharsets.UTF_8),
                 "{\"version\":1,\"done\":[{\"edit\":\"magic\",\"picture\":\"1\"}]}"
                         .getBytes(java.nio.charset.StandardCharsets.UTF_8),
-                new byte[5_000_000]);
+                new byte[65_000_000]);
         for (byte[] bytes : broken) {
             Files.write(file.file(), bytes);
             JournalFile.Found found = file.read();

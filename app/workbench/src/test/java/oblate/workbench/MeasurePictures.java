@@ -72,7 +72,7 @@ public final class MeasurePictures {
         key("canvas", "none");
         key("canvas", "layer.belts");
         key("canvas", "flip");
-        key("canvas", "turn.right15");
+        key("canvas", "turn.right.far");
         window.settle();
         save("layers-" + theme);
         key("canvas", "straight");

@@ -6,6 +6,7 @@ import java.util.Optional;
 import javax.swing.Timer;
 import oblate.archive.ArchivedPicture;
 import oblate.archive.StoredMark;
+import oblate.workbench.Edit;
 import oblate.workbench.EditHistory;
 import oblate.workbench.PanelContext;
 
@@ -16,6 +17,9 @@ final class Desk {
 
     /** What the desk tells. */
     interface Listener {
+        /** Whether the desk is looked at. */
+        boolean isSeen();
+
         /** Another picture lies on the desk, or none with a reason. */
         void pictureChanged();
 
@@ -207,25 +211,27 @@ final class Desk {
     }
 
     private void restored(EditHistory.Restored restored) {
-        changedShelf();
         long id = restored.edit().pictureId();
-        if (id != wanted || open.isEmpty()) {
+        boolean marksOrFit =
+                !(restored.edit() instanceof Edit.FactsCorrected) && !(restored.edit() instanceof Edit.TimesSettled);
+        if (!listener.isSeen()) {
+            // What lies here may have changed: it is read again when it is looked at.
+            wanted = -1;
+        } else if (id != wanted || open.isEmpty()) {
             // What is undone is shown.
             restoring = Optional.of(restored);
             context.selection().choosePicture(id);
-            return;
-        }
-        hand.restored(restored.markId());
-        if (restored.edit() instanceof oblate.workbench.Edit.FactsCorrected) {
+        } else if (marksOrFit) {
+            hand.restored(restored.markId());
+            readAgain(() -> {
+                listener.contentChanged();
+                if (open.orElseThrow().hasStaleMarks()) {
+                    marks.measureAgain(open.orElseThrow(), this::show);
+                }
+            });
+        } else {
             reopen();
-            return;
         }
-        readAgain(() -> {
-            listener.contentChanged();
-            if (open.orElseThrow().hasStaleMarks()) {
-                marks.measureAgain(open.orElseThrow(), this::show);
-            }
-        });
     }
 
     /** Opens the picture on the desk again, after its facts have changed. */
@@ -235,12 +241,13 @@ final class Desk {
         context.background().quietly(() -> context.archive().picture(id), picture -> picture.ifPresent(this::open));
     }
 
-    /** Goes on to the next picture without marks, if there is one, and nothing is left in the hand. */
+    /** Accepts the fit and goes on to the next picture without marks, if there is one, unless something is left in the hand. */
     void acceptAndGoOn() {
         if (hand.isHeldBack()) {
             hand.tryAgain();
             return;
         }
+        fits.acceptByEye();
         Optional<ArchivedPicture> here = context.shelf().picture(wanted);
         List<ArchivedPicture> next = here.map(
                         p -> NextPictures.unmeasured(context.shelf().pictures(), p))

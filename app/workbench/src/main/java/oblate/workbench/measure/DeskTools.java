@@ -3,11 +3,11 @@ package oblate.workbench.measure;
 
 import java.util.LinkedHashMap;
 import java.util.Map;
-import javax.swing.Action;
 import javax.swing.JButton;
 import javax.swing.JPanel;
 import javax.swing.JToggleButton;
 import net.miginfocom.swing.MigLayout;
+import oblate.workbench.actions.Deed;
 import oblate.workbench.look.Drawings;
 import oblate.workbench.look.LineIcon;
 
@@ -58,15 +58,16 @@ final class DeskTools extends JPanel {
     }
 
     private static JButton button(MeasureActions actions, String id, String name) {
-        JButton button = new JButton(actions.action(id));
+        JButton button = new JButton(actions.deed(id));
+        button.setToolTipText(Deed.tooltip(actions.deed(id)));
         button.setName(name);
         button.setFocusable(false);
         return button;
     }
 
     private static JToggleButton toggle(MeasureActions actions, String id, String label) {
-        Action action = actions.action(id);
-        JToggleButton toggle = new JToggleButton(action);
+        JToggleButton toggle = new JToggleButton(actions.deed(id));
+        toggle.setToolTipText(Deed.tooltip(actions.deed(id)));
         toggle.setText(label);
         toggle.setName(id);
         toggle.putClientProperty("JButton.buttonType", "toolBarButton");

@@ -18,6 +18,9 @@ import oblate.workbench.PanelContext;
 
 /** Fits the disc of the picture on the desk, and keeps fits and outlines drawn by hand so that they can be undone. On the event thread only. */
 final class FitDesk {
+    /** As the nights say it of fits accepted there. */
+    private static final String ACCEPTED = ", accepted by eye";
+
     private final PanelContext context;
     private final Desk desk;
     private final MarkDesk marks;
@@ -109,7 +112,7 @@ final class FitDesk {
     /** Takes what a fit made ahead found. */
     void fitted(OpenPicture picture, FitOutcome outcome) {
         if (outcome instanceof FitOutcome.Fitted done) {
-            keep(picture, done.fit(), false);
+            keep(picture, done.fit(), Edit.Origin.FITTED);
         } else if (desk.isWanted(picture)) {
             refusal = Optional.of(((FitOutcome.Refused) outcome).reason());
             desk.tellContent();
@@ -130,11 +133,35 @@ final class FitDesk {
             keep(
                     open,
                     new DiscFit(drawn, errors, Trust.TRUSTED, List.of(), "hand", channel, Double.NaN, 0, witnesses),
-                    true);
+                    Edit.Origin.BY_HAND);
         });
     }
 
-    private void keep(OpenPicture picture, DiscFit fit, boolean byHand) {
+    /** Keeps a doubtful fit as one that a person looked at and found good; a trusted one needs no such word. */
+    void acceptByEye() {
+        desk.open()
+                .filter(o -> o.fit().isPresent() && o.fit().get().fit().trust() == Trust.DOUBTFUL)
+                .ifPresent(open -> {
+                    DiscFit fit = open.fit().orElseThrow().fit();
+                    context.say("The doubtful fit of " + open.picture().originalName()
+                            + " was accepted by eye; undo takes that back.");
+                    keep(
+                            open,
+                            new DiscFit(
+                                    fit.placement(),
+                                    fit.covariance(),
+                                    Trust.TRUSTED,
+                                    List.of(),
+                                    fit.method() + ACCEPTED,
+                                    fit.channel(),
+                                    fit.rmsPx(),
+                                    fit.edgePoints(),
+                                    fit.witnesses()),
+                            Edit.Origin.ACCEPTED);
+                });
+    }
+
+    private void keep(OpenPicture picture, DiscFit fit, Edit.Origin origin) {
         String ephemeris = picture.disc().orElseThrow().ephemeris();
         long id = picture.picture().id();
         context.edits()
@@ -149,7 +176,7 @@ final class FitDesk {
                                             ephemeris,
                                             context.workbench().software());
                             return EditHistory.Done.of(
-                                    new Edit.FitKept(id, before, stored.id(), byHand),
+                                    new Edit.FitKept(id, before, stored.id(), origin),
                                     picture.readAgain(context.archive()));
                         },
                         this::kept,

@@ -11,12 +11,6 @@ public interface Layer {
     /** What a person reads on its switch. */
     String label();
 
-    /** What the switch's tooltip says. */
-    String hint();
-
-    /** Key that shows and hides it, a code of {@link java.awt.event.KeyEvent}. */
-    int key();
-
     /** Works out what to draw, in picture pixels. */
     List<Drawn> plan(LayerInput input);
 }

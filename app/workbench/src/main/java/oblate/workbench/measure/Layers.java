@@ -1,7 +1,6 @@
 /* SPDX-License-Identifier: Apache-2.0 */
 package oblate.workbench.measure;
 
-import java.awt.event.KeyEvent;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -31,8 +30,7 @@ public final class Layers {
 
     private Layers() {}
 
-    private record Simple(String id, String label, int key, String hint, Function<LayerInput, List<Drawn>> planner)
-            implements Layer {
+    private record Simple(String id, String label, Function<LayerInput, List<Drawn>> planner) implements Layer {
         @Override
         public List<Drawn> plan(LayerInput input) {
             return planner.apply(input);
@@ -42,35 +40,15 @@ public final class Layers {
     /** All layers. */
     public static List<Layer> all() {
         return List.of(
-                new Simple(
-                        "outline",
-                        "Outline",
-                        KeyEvent.VK_O,
-                        "Edge of the globe as fitted, and of rings",
-                        Layers::outline),
-                new Simple("grid", "Grid", KeyEvent.VK_G, "Meridians and parallels", Layers::grid),
-                new Simple("meridian", "Meridian", KeyEvent.VK_C, "Central meridian and equator", Layers::meridian),
-                new Simple("terminator", "Terminator", KeyEvent.VK_T, "Line between day and night", Layers::terminator),
-                new Simple(
-                        "belts",
-                        "Belts",
-                        KeyEvent.VK_B,
-                        "Names of belts and zones at their customary latitudes (common practice)",
-                        Layers::belts),
-                new Simple(
-                        "expected",
-                        "Expected",
-                        KeyEvent.VK_E,
-                        "Where known features are expected (dashed)",
-                        Layers::expected),
-                new Simple(
-                        "moons",
-                        "Moons",
-                        KeyEvent.VK_N,
-                        "Where moons and their shadows are predicted (dashed)",
-                        Layers::moons),
-                new Simple("errors", "Errors", KeyEvent.VK_S, "One standard error round each mark", Layers::errors),
-                new Simple("marks", "Marks", KeyEvent.VK_K, "What has been measured here", Layers::marks));
+                new Simple("outline", "Outline", Layers::outline),
+                new Simple("grid", "Grid", Layers::grid),
+                new Simple("meridian", "Meridian", Layers::meridian),
+                new Simple("terminator", "Terminator", Layers::terminator),
+                new Simple("belts", "Belts", Layers::belts),
+                new Simple("expected", "Expected", Layers::expected),
+                new Simple("moons", "Moons", Layers::moons),
+                new Simple("errors", "Errors", Layers::errors),
+                new Simple("marks", "Marks", Layers::marks));
     }
 
     private static Pattern ofFit(LayerInput input) {

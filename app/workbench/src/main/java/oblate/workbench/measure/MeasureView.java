@@ -66,7 +66,7 @@ final class MeasureView extends JPanel implements Desk.Listener, DiscCanvas.Even
         season = new SeasonPane(context, desk, () -> show("one"));
         layOut();
         actions.bind(canvas, this);
-        actions.forMenu().forEach(context::offer);
+        actions.all().forEach(context::offer);
         context.showInInspector(inspector);
         context.selection().whenChanged(this::follow);
         context.shelf().whenChanged(this::follow);
@@ -146,6 +146,11 @@ final class MeasureView extends JPanel implements Desk.Listener, DiscCanvas.Even
                 desk.open(picture);
             }
         });
+    }
+
+    @Override
+    public boolean isSeen() {
+        return isShowing();
     }
 
     @Override
