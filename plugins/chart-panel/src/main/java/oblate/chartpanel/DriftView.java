@@ -224,7 +224,7 @@ final class DriftView extends JPanel {
             return;
         }
         if (bar.wantsLadder() && !data.fits().isEmpty()) {
-            ladder.want(chosen(), canvas.range());
+            ladder.want(chosen(), canvas.range(), DriftScene.stripsWithRoom(canvas.getWidth(), canvas.getHeight()));
         } else {
             ladder.none();
         }
