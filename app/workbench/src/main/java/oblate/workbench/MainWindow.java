@@ -40,7 +40,7 @@ final class MainWindow {
     private final PanelSettings settings;
     private final Background background = new Background(this::say);
     private final Selection selection = new Selection();
-    private final EditHistory edits = new EditHistory();
+    private final EditHistory edits;
     private final Shelf shelf;
     private final PluginRoll roll;
     private final Map<String, PanelSlot> slots = new LinkedHashMap<>();
@@ -84,6 +84,8 @@ final class MainWindow {
                 .findFirst()
                 .orElse(Bearing.NORTH_UP);
         shelf = new Shelf(context.archive(), background);
+        edits = new EditHistory(context.archive(), context.sky(), context.settingsFolder(), background, this::say);
+        edits.whenRestored(restored -> shelf.refresh());
         roll = new PluginRoll(context.plugins());
         menus = new Menus(this);
         finder = new ActionFinder(menus::actions, this::palette, sheet::hide);

@@ -12,7 +12,7 @@ import oblate.archive.PictureCorrections;
 import oblate.archive.PictureFacts;
 import oblate.base.ProblemException;
 import oblate.base.Progress;
-import oblate.workbench.EditHistory;
+import oblate.workbench.Edit;
 import oblate.workbench.PanelContext;
 
 /** Corrects the facts of pictures in the background, with progress and a way to stop, and remembers how to take it back. */
@@ -26,7 +26,7 @@ final class Corrector {
     }
 
     /** What came of it: what was changed, and the first trouble there was. */
-    private record Outcome(List<FactsChange> changes, int asked, Optional<String> trouble) {}
+    private record Outcome(List<Edit.FactsChange> changes, int asked, Optional<String> trouble) {}
 
     /**
      * Corrects pictures.
@@ -55,7 +55,7 @@ final class Corrector {
 
     private Outcome run(List<Long> ids, UnaryOperator<PictureFacts> change, String reason, Progress progress) {
         PictureCorrections corrections = new PictureCorrections(archive, context.sky());
-        List<FactsChange> changes = new ArrayList<>();
+        List<Edit.FactsChange> changes = new ArrayList<>();
         Optional<String> trouble = Optional.empty();
         for (int i = 0; i < ids.size() && !progress.isCancelled(); i++) {
             progress.report(i, ids.size(), (i + 1) + " of " + ids.size());
@@ -66,7 +66,7 @@ final class Corrector {
                     PictureFacts after = change.apply(before);
                     if (!after.equals(before)) {
                         ArchivedPicture made = corrections.correct(ids.get(i), after, reason);
-                        changes.add(new FactsChange(
+                        changes.add(new Edit.FactsChange(
                                 ids.get(i),
                                 before,
                                 PictureFacts.of(made),
@@ -82,7 +82,7 @@ final class Corrector {
 
     private void finish(Outcome outcome, String what) {
         if (!outcome.changes().isEmpty()) {
-            context.edits().add(new FactsEdit(outcome.changes(), what));
+            context.edits().add(new Edit.FactsCorrected(outcome.changes(), what));
         }
         int done = outcome.changes().size();
         String said = done == 0 && outcome.trouble().isEmpty()
@@ -100,90 +100,12 @@ final class Corrector {
                             pictures.forEach(p -> archive.settleTime(p.id(), reason));
                             return pictures;
                         },
-                        done -> context.edits().add(new TimeSettled(done, reason)))
+                        done -> context.edits()
+                                .add(new Edit.TimesSettled(
+                                        done.stream()
+                                                .map(p -> new Edit.Disagreement(p.id(), p.timeConflicts()))
+                                                .toList(),
+                                        reason)))
                 .whenEnded(context.shelf()::refresh);
-    }
-
-    /** A correction that can be taken back. */
-    private final class FactsEdit implements EditHistory.Edit {
-        private final List<FactsChange> changes;
-        private final String what;
-
-        FactsEdit(List<FactsChange> changes, String what) {
-            this.changes = List.copyOf(changes);
-            this.what = what;
-        }
-
-        @Override
-        public String what() {
-            return what;
-        }
-
-        @Override
-        public void undo() {
-            replay("Taking back ", "taken back", true);
-        }
-
-        @Override
-        public void redo() {
-            replay("Doing again ", "done again", false);
-        }
-
-        private void replay(String title, String reason, boolean back) {
-            context.background()
-                    .run(
-                            title + what,
-                            progress -> {
-                                PictureCorrections corrections = new PictureCorrections(archive, context.sky());
-                                for (int i = 0; i < changes.size(); i++) {
-                                    progress.report(i, changes.size(), (i + 1) + " of " + changes.size());
-                                    FactsChange change = changes.get(i);
-                                    corrections.correct(
-                                            change.pictureId(), back ? change.before() : change.after(), reason);
-                                    if (back && !change.conflicts().isEmpty()) {
-                                        archive.reopenTime(change.pictureId(), change.conflicts(), reason);
-                                    }
-                                }
-                                return changes.size();
-                            },
-                            count -> context.say("“" + what + "” " + reason + "."))
-                    .whenEnded(context.shelf()::refresh);
-        }
-    }
-
-    /** A settling that can be taken back. */
-    private final class TimeSettled implements EditHistory.Edit {
-        private final List<ArchivedPicture> pictures;
-        private final String reason;
-
-        TimeSettled(List<ArchivedPicture> pictures, String reason) {
-            this.pictures = List.copyOf(pictures);
-            this.reason = reason;
-        }
-
-        @Override
-        public String what() {
-            return "settled time";
-        }
-
-        @Override
-        public void undo() {
-            all(p -> archive.reopenTime(p.id(), p.timeConflicts(), "taken back"));
-        }
-
-        @Override
-        public void redo() {
-            all(p -> archive.settleTime(p.id(), reason));
-        }
-
-        private void all(java.util.function.Consumer<ArchivedPicture> deed) {
-            context.background()
-                    .quietly(
-                            () -> {
-                                pictures.forEach(deed);
-                                return pictures.size();
-                            },
-                            count -> context.shelf().refresh());
-        }
     }
 }

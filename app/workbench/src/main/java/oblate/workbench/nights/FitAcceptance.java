@@ -6,6 +6,7 @@ import java.util.Optional;
 import oblate.archive.StoredFit;
 import oblate.disc.DiscFit;
 import oblate.disc.Trust;
+import oblate.workbench.Edit;
 import oblate.workbench.EditHistory;
 import oblate.workbench.PanelContext;
 
@@ -20,12 +21,18 @@ final class FitAcceptance {
 
     /** Keeps the same fit as a trusted one, which says that a person accepted it. */
     void accept(long pictureId) {
-        context.background()
-                .quietly(
-                        () -> context.archive()
-                                .currentFit(pictureId)
-                                .map(stored -> keep(stored, accepted(stored.fit()))),
-                        kept -> kept.ifPresent(fit -> done(new Accepted(fit))));
+        context.edits()
+                .perform(
+                        () -> {
+                            Optional<StoredFit> before = context.archive().currentFit(pictureId);
+                            Optional<StoredFit> kept = before.map(f -> keep(f, accepted(f.fit())));
+                            return new EditHistory.Done<>(
+                                    kept.map(f -> new Edit.FitKept(
+                                            pictureId, before.map(StoredFit::id), f.id(), Edit.Origin.ACCEPTED)),
+                                    pictureId);
+                        },
+                        done -> context.shelf().refresh(),
+                        context::say);
     }
 
     private StoredFit keep(StoredFit stored, DiscFit fit) {
@@ -53,76 +60,15 @@ final class FitAcceptance {
 
     /** Takes the current fit out of use. */
     void withdraw(long pictureId) {
-        context.background()
-                .quietly(
+        context.edits()
+                .perform(
                         () -> {
                             Optional<StoredFit> fit = context.archive().currentFit(pictureId);
                             fit.ifPresent(f -> context.archive().withdrawFit(f.id(), "found wrong by eye"));
-                            return fit;
+                            return new EditHistory.Done<>(
+                                    fit.map(f -> new Edit.FitWithdrawn(pictureId, f.id())), pictureId);
                         },
-                        fit -> fit.ifPresent(f -> done(new Withdrawn(f))));
-    }
-
-    private void done(EditHistory.Edit edit) {
-        context.edits().add(edit);
-        context.shelf().refresh();
-    }
-
-    private void later(Runnable deed) {
-        context.background()
-                .quietly(
-                        () -> {
-                            deed.run();
-                            return true;
-                        },
-                        done -> context.shelf().refresh());
-    }
-
-    /** An acceptance; undoing withdraws the accepted fit, so that the doubtful one counts again. */
-    private final class Accepted implements EditHistory.Edit {
-        private StoredFit fit;
-
-        Accepted(StoredFit fit) {
-            this.fit = fit;
-        }
-
-        @Override
-        public String what() {
-            return "accepted fit";
-        }
-
-        @Override
-        public void undo() {
-            later(() -> context.archive().withdrawFit(fit.id(), "acceptance taken back"));
-        }
-
-        @Override
-        public void redo() {
-            later(() -> fit = keep(fit, fit.fit()));
-        }
-    }
-
-    /** A withdrawal; undoing keeps the same fit anew. */
-    private final class Withdrawn implements EditHistory.Edit {
-        private StoredFit fit;
-
-        Withdrawn(StoredFit fit) {
-            this.fit = fit;
-        }
-
-        @Override
-        public String what() {
-            return "withdrawn fit";
-        }
-
-        @Override
-        public void undo() {
-            later(() -> fit = keep(fit, fit.fit()));
-        }
-
-        @Override
-        public void redo() {
-            later(() -> context.archive().withdrawFit(fit.id(), "found wrong by eye"));
-        }
+                        done -> context.shelf().refresh(),
+                        context::say);
     }
 }

@@ -12,6 +12,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.function.BiFunction;
 import java.util.function.Consumer;
+import javax.accessibility.AccessibleContext;
 import javax.swing.AbstractAction;
 import javax.swing.BorderFactory;
 import javax.swing.DefaultListModel;
@@ -257,6 +258,17 @@ final class TodoView extends JPanel {
         private static final long serialVersionUID = 1L;
         private transient Todo todo;
         private boolean selected;
+
+        @Override
+        public AccessibleContext getAccessibleContext() {
+            // A bare component has none of its own.
+            if (accessibleContext == null) {
+                accessibleContext = new AccessibleJComponent() {
+                    private static final long serialVersionUID = 1L;
+                };
+            }
+            return accessibleContext;
+        }
 
         @Override
         public Component getListCellRendererComponent(
