@@ -43,6 +43,7 @@ final class Commands {
         own.put("data", new DataCommand(services, console));
         own.put("moons", new MoonsCommand(services, console));
         own.put("events", new EventsCommand(services, console));
+        own.put("timings", new TimingsCommand(services, console));
         own.put(
                 "site",
                 new CommandLine(new SiteCommand(services, console))
@@ -51,6 +52,7 @@ final class Commands {
                 "kit",
                 new CommandLine(new KitCommand(services, console))
                         .addSubcommand(new KitCommand.Add(services, console)));
+        own.put("correct", new CorrectCommand(services, console));
         own.put("history", new HistoryCommand(services, console));
         own.put("check", new CheckCommand(services, console));
         own.put("backup", new BackupCommand(services, console));

@@ -6,7 +6,9 @@ import java.util.List;
 import java.util.concurrent.Callable;
 import oblate.base.Plugin;
 import oblate.base.PluginRefusal;
+import oblate.disc.MapFormat;
 import oblate.image.ImageFormat;
+import oblate.report.ChartWriter;
 import oblate.report.ReportFormat;
 import oblate.sky.PlanetModel;
 import oblate.workbench.WorkbenchPanel;
@@ -18,7 +20,7 @@ import picocli.CommandLine.Mixin;
         name = "plugins",
         mixinStandardHelpOptions = true,
         description = {
-            "Lists planets, picture formats, report formats, panels and commands that are plugged in,",
+            "Lists planets, formats of pictures, maps and reports, chart writers, panels and commands that are plugged in,",
             "and what was refused with the reason. Jars go into the plugins folder of the settings."
         })
 final class PluginsCommand implements Callable<Integer> {
@@ -40,7 +42,9 @@ final class PluginsCommand implements Callable<Integer> {
         List<Row> rows = new ArrayList<>();
         add(rows, "planet", PlanetModel.class);
         add(rows, "picture format", ImageFormat.class);
+        add(rows, "map format", MapFormat.class);
         add(rows, "report format", ReportFormat.class);
+        add(rows, "chart writer", ChartWriter.class);
         add(rows, "panel", WorkbenchPanel.class);
         add(rows, "command", Subcommand.class);
         for (PluginRefusal refusal : services.plugins().refusals()) {

@@ -111,7 +111,7 @@ class ChartCommandTest {
         assertThat(ending.err()).contains(".png or .svg");
         CommandRun kind = chart(marks, work.resolve("a.png"), "--kind", "pie");
         assertThat(kind.status()).isEqualTo(2);
-        assertThat(kind.err()).contains("longitude, speed");
+        assertThat(kind.err()).contains("longitude, latitude, residuals, speed");
         CommandRun size = chart(marks, work.resolve("a.png"), "--width", "99999");
         assertThat(size.status()).isEqualTo(2);
         assertThat(size.err()).contains("200 to 10000");

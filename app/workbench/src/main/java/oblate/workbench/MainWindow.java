@@ -7,6 +7,7 @@ import java.awt.Dimension;
 import java.awt.Rectangle;
 import java.io.IOException;
 import java.nio.file.Path;
+import java.time.Clock;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
@@ -28,6 +29,7 @@ import javax.swing.SwingUtilities;
 import oblate.archive.ArchivedPicture;
 import oblate.image.CaptureTime;
 import oblate.sky.PlanetModel;
+import oblate.workbench.actions.ActionFinder;
 import oblate.workbench.look.Theme;
 
 /** The frame: rail, panels, inspector, season ribbon, foot. On the event thread only. */
@@ -38,7 +40,7 @@ final class MainWindow {
     private final PanelSettings settings;
     private final Background background = new Background(this::say);
     private final Selection selection = new Selection();
-    private final EditHistory edits = new EditHistory();
+    private final EditHistory edits;
     private final Shelf shelf;
     private final PluginRoll roll;
     private final Map<String, PanelSlot> slots = new LinkedHashMap<>();
@@ -49,11 +51,15 @@ final class MainWindow {
     private final JScrollPane inspectorScroll = new JScrollPane(inspectorCards);
     private final JSplitPane split = new JSplitPane(JSplitPane.HORIZONTAL_SPLIT);
     private final Rail rail = new Rail(this::palette, this::showPanel);
-    private final SeasonRibbon ribbon = new SeasonRibbon(this::palette, this::goTo);
+    private final SeasonRibbon ribbon = new SeasonRibbon(this::palette, selection, this::goTo, Clock.systemUTC());
     private final StatusStrip status = new StatusStrip(background);
     private final JPanel root = new JPanel(new BorderLayout());
     private final Menus menus;
+    private final TopSheet sheet = new TopSheet(frame);
+    private final ActionFinder finder;
+    private final Walk walk;
     private final CountDownLatch closed = new CountDownLatch(1);
+    private volatile Leaving leaving = Leaving.DONE;
     private Consumer<List<Path>> dropTaker = files -> {};
     private Theme theme;
     private Bearing bearing;
@@ -78,12 +84,17 @@ final class MainWindow {
                 .findFirst()
                 .orElse(Bearing.NORTH_UP);
         shelf = new Shelf(context.archive(), background);
+        edits = new EditHistory(context.archive(), context.sky(), context.settingsFolder(), background, this::say);
+        edits.whenRestored(restored -> shelf.refresh());
         roll = new PluginRoll(context.plugins());
         menus = new Menus(this);
+        finder = new ActionFinder(menus::actions, this::palette, sheet::hide);
+        walk = new Walk(this, this::palette);
         loadPanels();
         buildFrame();
         shelf.whenChanged(this::shelfChanged);
-        selection.whenChanged(() -> ribbon.choose(selection.pictureId()));
+        selection.whenChanged(() -> ribbon.choose(selection.pictureId().flatMap(shelf::picture)));
+        selection.whenChanged(walk::look);
     }
 
     private static Theme themeNamed(String name) {
@@ -126,8 +137,9 @@ final class MainWindow {
         foot.add(status, BorderLayout.SOUTH);
         root.add(rail, BorderLayout.WEST);
         root.add(split, BorderLayout.CENTER);
+        root.add(walk, BorderLayout.NORTH);
         root.add(foot, BorderLayout.SOUTH);
-        root.setTransferHandler(new FileDrop(files -> dropTaker.accept(files)));
+        FileDrop.everywhere(root, files -> dropTaker.accept(files));
         frame.setContentPane(root);
         frame.setJMenuBar(menus.bar());
         frame.setBounds(bounds());
@@ -205,6 +217,7 @@ final class MainWindow {
         menus.rebuild();
         slot.component().orElseThrow().requestFocusInWindow();
         tellLook();
+        walk.look();
     }
 
     void inspectorChanged(PanelSlot slot) {
@@ -249,7 +262,8 @@ final class MainWindow {
     }
 
     private void shelfChanged() {
-        ribbon.show(shelf.pictures());
+        ribbon.show(shelf);
+        walk.look();
         if (selection.pictureId().isEmpty() && !shelf.pictures().isEmpty()) {
             selection.choosePicture(shelf.pictures().get(0).id());
         }
@@ -308,6 +322,7 @@ final class MainWindow {
     private void colour() {
         root.setBackground(palette().ground());
         status.colour(palette().quietInk());
+        walk.colour();
         frame.repaint();
     }
 
@@ -343,6 +358,34 @@ final class MainWindow {
 
     private oblate.workbench.look.Palette palette() {
         return theme.palette();
+    }
+
+    /** Everything that can be done, to be searched. */
+    void findAction() {
+        sheet.show(finder);
+        finder.open();
+    }
+
+    void walkThrough() {
+        walk.begin();
+    }
+
+    void openAnother() {
+        leaveFor(Leaving.ANOTHER_ARCHIVE);
+    }
+
+    void openSample() {
+        leaveFor(Leaving.SAMPLE_SEASON);
+    }
+
+    private void leaveFor(Leaving next) {
+        leaving = next;
+        close();
+    }
+
+    /** What the person wanted next when the window was closed. */
+    Leaving leaving() {
+        return leaving;
     }
 
     void takeDroppedFiles(Consumer<List<Path>> taker) {

@@ -11,9 +11,11 @@ import javax.swing.BorderFactory;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
 import javax.swing.JSplitPane;
+import javax.swing.JTabbedPane;
 import oblate.archive.ArchivedPicture;
 import oblate.archive.Site;
 import oblate.base.ProblemException;
+import oblate.drift.timing.Timing;
 import oblate.sky.PlanetModel;
 import oblate.sky.TimeSpan;
 import oblate.sky.UtcTime;
@@ -30,6 +32,7 @@ final class MoonsView extends JPanel implements MoonsBar.Listener, EventBands.Li
     private final EventLists lists;
     private final FactsColumn facts;
     private final EventDetails details;
+    private final TimingPane timings;
     private final transient NewestOnly<Question, Scene> scenes;
     private final transient NewestOnly<InstantFacts.Question, InstantFacts> figures;
     private transient LocalDate evening;
@@ -55,6 +58,7 @@ final class MoonsView extends JPanel implements MoonsBar.Listener, EventBands.Li
         lists = new EventLists(context::palette, this, this::chosen);
         facts = new FactsColumn(context::palette, context.settings());
         details = new EventDetails(context::palette, context::openPicture, facts);
+        timings = new TimingPane(context, this::timed);
         scenes = new NewestOnly<>(
                 context.background(), q -> Scene.at(context.sky(), q.planet(), q.time()), pane::show, this::noScene);
         figures = new NewestOnly<>(
@@ -73,13 +77,22 @@ final class MoonsView extends JPanel implements MoonsBar.Listener, EventBands.Li
     }
 
     private JSplitPane middle() {
-        JSplitPane split = new JSplitPane(JSplitPane.VERTICAL_SPLIT, pane, lists);
+        JSplitPane split = new JSplitPane(JSplitPane.VERTICAL_SPLIT, pane, tabs());
         split.setBorder(BorderFactory.createEmptyBorder());
         split.setResizeWeight(0.5);
         split.setDividerLocation(context.settings().number("divider", 330));
         split.addPropertyChangeListener(JSplitPane.DIVIDER_LOCATION_PROPERTY, e -> context.settings()
                 .keep("divider", split.getDividerLocation()));
         return split;
+    }
+
+    /** The events to come and gone, and what was observed of them. */
+    private JTabbedPane tabs() {
+        JTabbedPane tabs = new JTabbedPane();
+        tabs.setName("moons.tabs");
+        tabs.addTab(Words.of("tab.events"), lists);
+        tabs.addTab(Words.of("tab.timings"), timings);
+        return tabs;
     }
 
     private void listen() {
@@ -180,6 +193,18 @@ final class MoonsView extends JPanel implements MoonsBar.Listener, EventBands.Li
         pane.face(bar.facing(), bar.isMirrored());
     }
 
+    /** Goes to the moment of a timing. */
+    private void timed(Timing timing) {
+        timing.predictedUtc().map(UtcTime::of).ifPresent(time -> {
+            if (span().contains(time)) {
+                instant(time);
+            } else {
+                at = time;
+                dated(Stretch.eveningOf(time, bar.site()));
+            }
+        });
+    }
+
     private void enteredTime(String text) {
         try {
             UtcTime entered = UtcTime.parse(text.strip(), context.sky().leapSeconds());
@@ -219,6 +244,7 @@ final class MoonsView extends JPanel implements MoonsBar.Listener, EventBands.Li
     private void search() {
         search.ifPresent(Job::stop);
         Wish wish = wish();
+        timings.show(wish.planet());
         bar.showDate(evening);
         pane.span(wish.span());
         lists.showSearching(wish);

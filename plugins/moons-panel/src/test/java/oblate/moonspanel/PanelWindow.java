@@ -72,7 +72,7 @@ final class PanelWindow implements AutoCloseable {
                 "Oblate 0.1.0");
     }
 
-    /** Writes the picture of the guide: archive folder, output file, theme, and perhaps planet, date, and event ("Shadow Io"). */
+    /** Writes the picture of the guide: archive folder, output file, theme, and perhaps planet, date, and event ("Shadow Io"), or "timings" in their place. */
     public static void main(String[] args) throws IOException {
         Path out = Path.of(args[1]);
         try (PanelWindow window = new PanelWindow(
@@ -85,6 +85,15 @@ final class PanelWindow implements AutoCloseable {
                 window.workbench.showPanel("moons");
             });
             window.settle();
+            if (args.length == 4 && args[3].equals("timings")) {
+                act(() -> ((javax.swing.JTabbedPane) window.find("moons.tabs")).setSelectedIndex(1));
+                window.settle();
+                JTable rows = (JTable) window.find("moons.timings.rows");
+                act(() -> rows.setRowSelectionInterval(6, 6));
+                window.settle();
+                ImageIO.write(window.picture(), "png", out.toFile());
+                return;
+            }
             if (args.length > 4) {
                 act(() -> {
                     ((javax.swing.JComboBox<?>) window.find("moons.planet")).setSelectedItem(args[3]);
