@@ -82,7 +82,7 @@ final class TonightView extends JPanel implements ChoiceBar.Listener {
         listen();
         figures.choose(Optional.empty());
         context.showInInspector(figures);
-        cautions.show(told, Palette::ink);
+        showCautions();
     }
 
     private void offerDeeds() {
@@ -124,7 +124,7 @@ final class TonightView extends JPanel implements ChoiceBar.Listener {
         });
         context.whenLookChanged(() -> {
             figures.choose(pointer.chosen());
-            cautions.show(told, Palette::ink);
+            showCautions();
             night.sheet().ifPresent(this::showNight);
         });
         Timer now = new Timer(NOW_MS, e -> night.repaintNow());
@@ -212,7 +212,17 @@ final class TonightView extends JPanel implements ChoiceBar.Listener {
 
     private void showCautions(Plan plan) {
         told = plan.cautions();
-        cautions.show(told, Palette::ink);
+        showCautions();
+    }
+
+    /** The Sun first, and so that it is seen. */
+    private void showCautions() {
+        cautions.show(told.stream().filter(TonightView::isOfTheSun).toList(), Palette::alarm);
+        cautions.add(told.stream().filter(c -> !isOfTheSun(c)).toList(), Palette::ink);
+    }
+
+    private static boolean isOfTheSun(String caution) {
+        return caution.startsWith("THE SUN");
     }
 
     @Override
