@@ -11,6 +11,7 @@ public final class Selection {
     private final List<Runnable> listeners = new ArrayList<>();
     private Optional<Long> pictureId = Optional.empty();
     private Optional<String> featureName = Optional.empty();
+    private Optional<Long> markId = Optional.empty();
 
     /** Number of the chosen picture. */
     public Optional<Long> pictureId() {
@@ -22,27 +23,51 @@ public final class Selection {
         return featureName;
     }
 
-    /** Chooses a picture. */
+    /** Number of the chosen mark, which is one of the chosen picture. */
+    public Optional<Long> markId() {
+        return markId;
+    }
+
+    /** Chooses a picture; a mark of another one is chosen no more. */
     public void choosePicture(long id) {
-        change(Optional.of(id), featureName);
+        change(Optional.of(id), featureName, pictureId.equals(Optional.of(id)) ? markId : Optional.empty());
     }
 
     /** Chooses no picture. */
     public void chooseNoPicture() {
-        change(Optional.empty(), featureName);
+        change(Optional.empty(), featureName, Optional.empty());
     }
 
     /** Chooses a feature; empty for none. */
     public void chooseFeature(Optional<String> name) {
-        change(pictureId, name);
+        change(pictureId, name, markId);
     }
 
-    private void change(Optional<Long> picture, Optional<String> feature) {
-        if (Objects.equals(picture, pictureId) && Objects.equals(feature, featureName)) {
+    /**
+     * Chooses a mark with its picture, and its feature where it has one.
+     *
+     * @param picture number of its picture
+     * @param feature name of its feature; empty leaves the chosen feature as it is
+     * @param mark number of the mark
+     */
+    public void chooseMark(long picture, Optional<String> feature, long mark) {
+        change(Optional.of(picture), feature.or(() -> featureName), Optional.of(mark));
+    }
+
+    /** Chooses no mark; picture and feature stay. */
+    public void chooseNoMark() {
+        change(pictureId, featureName, Optional.empty());
+    }
+
+    private void change(Optional<Long> picture, Optional<String> feature, Optional<Long> mark) {
+        if (Objects.equals(picture, pictureId)
+                && Objects.equals(feature, featureName)
+                && Objects.equals(mark, markId)) {
             return;
         }
         pictureId = picture;
         featureName = feature;
+        markId = mark;
         List.copyOf(listeners).forEach(Runnable::run);
     }
 

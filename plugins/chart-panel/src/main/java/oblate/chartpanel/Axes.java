@@ -26,7 +26,8 @@ import org.jfree.chart.axis.ValueAxis;
 final class Axes {
     private static final double ROOM_MS = 2 * 86_400_000.0;
     private static final double LEAST_SPAN_DEG = 12;
-    private static final int MOST_TICKS = 15;
+    private static final int MOST_TICKS_DOWN = 15;
+    private static final int MOST_TICKS_RIGHT = 9;
     private static final Map<DateTickUnitType, Double> MS = Map.of(
             DateTickUnitType.HOUR,
             3_600_000.0,
@@ -70,25 +71,25 @@ final class Axes {
         DateAxis axis = new DateAxis("Date, UTC", utc, Locale.ENGLISH);
         axis.setInverted(down);
         axis.setRange(new Date((long) fromMs), new Date((long) toMs));
-        tick(axis);
+        tick(axis, down ? MOST_TICKS_DOWN : MOST_TICKS_RIGHT);
         style(axis, wish);
         return axis;
     }
 
-    /** Sets steps of a handy size; to be called when the range has changed. */
-    static void tick(DateAxis axis) {
+    /** Sets steps of a handy size, about so many at most; to be called when the range or the room has changed. */
+    static void tick(DateAxis axis, int most) {
         double days = axis.getRange().getLength() / 86_400_000;
-        String pattern = days < MOST_TICKS ? "d MMM HH:mm" : "d MMM yyyy";
+        String pattern = days < most ? "d MMM HH:mm" : "d MMM yyyy";
         SimpleDateFormat format = new SimpleDateFormat(pattern, Locale.ENGLISH);
         format.setTimeZone(TimeZone.getTimeZone("UTC"));
         axis.setDateFormatOverride(format);
         for (DateTickUnit unit : STEPS) {
-            if (days * 86_400_000 <= MOST_TICKS * (double) MS.get(unit.getUnitType()) * unit.getMultiple()) {
+            if (days * 86_400_000 <= most * (double) MS.get(unit.getUnitType()) * unit.getMultiple()) {
                 axis.setTickUnit(unit);
                 return;
             }
         }
-        axis.setTickUnit(new DateTickUnit(DateTickUnitType.YEAR, (int) Math.ceil(days / 366 / MOST_TICKS)));
+        axis.setTickUnit(new DateTickUnit(DateTickUnitType.YEAR, (int) Math.ceil(days / 366 / most)));
     }
 
     /** The whole circle of longitude. */
@@ -100,6 +101,11 @@ final class Axes {
         axis.setTickUnit(new NumberTickUnit(30));
         style(axis, wish);
         return axis;
+    }
+
+    /** Makes the steps of the whole circle as wide as the room asks (px). */
+    static void room(NumberAxis circle, double px) {
+        circle.setTickUnit(new NumberTickUnit(px < 260 ? 90 : px < 460 ? 60 : 30));
     }
 
     /** Longitudes of one feature, on one turn. */
@@ -152,14 +158,20 @@ final class Axes {
         axis.setTickLabelFont(wish.font().deriveFont(wish.font().getSize2D() - 1));
     }
 
-    /** Degrees: longitudes of any turn written 0°…360°, others with their sign. */
+    /** Numbers with the screen's minus sign and a unit: longitudes of any turn written 0°…360°, others with their sign. */
     static final class DegreeFormat extends NumberFormat {
         private static final long serialVersionUID = 1L;
         private final DecimalFormat digits = new DecimalFormat("0.##", DecimalFormatSymbols.getInstance(Locale.ROOT));
         private final boolean longitudes;
+        private final String unit;
 
         DegreeFormat(boolean longitudes) {
+            this(longitudes, "°");
+        }
+
+        DegreeFormat(boolean longitudes, String unit) {
             this.longitudes = longitudes;
+            this.unit = unit;
         }
 
         @Override
@@ -167,7 +179,7 @@ final class Axes {
             double shown = !longitudes || number == 360 ? number : Turns.reduced(number);
             String text = digits.format(shown);
             boolean nothing = text.equals("-0") || text.equals("0");
-            return to.append(nothing ? "0" : text.replace('-', '\u2212')).append('°');
+            return to.append(nothing ? "0" : text.replace('-', '\u2212')).append(unit);
         }
 
         @Override

@@ -6,6 +6,8 @@ import java.awt.Font;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
+import oblate.workbench.look.Palette;
+import oblate.workbench.look.Theme;
 
 /**
  * How a chart is to look.
@@ -45,6 +47,20 @@ public record ChartWish(
 
     private static List<Color> colours(int... rgb) {
         return IntStream.of(rgb).mapToObj(Color::new).toList();
+    }
+
+    /** The look of the window's theme; without colours, those that read on its ground. */
+    static ChartWish of(Palette palette, List<Color> colours) {
+        return new ChartWish(
+                "",
+                "",
+                true,
+                Optional.empty(),
+                palette.ground(),
+                palette.quietInk(),
+                palette.line(),
+                Theme.bodyFont(-1),
+                colours.isEmpty() ? coloursOn(palette.ground()) : colours);
     }
 
     /** The same look with a title and the label of a system. */

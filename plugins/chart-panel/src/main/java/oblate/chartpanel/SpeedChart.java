@@ -194,6 +194,7 @@ final class SpeedChart {
     private static NumberAxis axis(String label, ChartWish wish) {
         NumberAxis axis = new NumberAxis(label);
         axis.setAutoRangeIncludesZero(false);
+        axis.setNumberFormatOverride(new Axes.DegreeFormat(false, ""));
         Axes.style(axis, wish);
         return axis;
     }

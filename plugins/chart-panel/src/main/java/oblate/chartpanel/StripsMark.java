@@ -141,7 +141,7 @@ final class StripsMark extends AbstractXYAnnotation {
         g.setFont(wish.font().deriveFont(Font.PLAIN, wish.font().getSize2D() - 2));
         String words = CAPTION.format(strip.midUtc()) + " UT";
         var size = g.getFontMetrics();
-        g.setPaint(new Color(LadderStrip.UNSEEN));
+        g.setPaint(wish.redLight() ? wish.ground() : new Color(LadderStrip.UNSEEN));
         g.fill(new Rectangle2D.Double(box.getX(), box.getY(), size.stringWidth(words) + 8.0, size.getHeight()));
         g.setPaint(wish.redLight() ? wish.ink() : new Color(0xC9CDD3));
         g.drawString(words, (float) box.getX() + 4, (float) (box.getY() + size.getAscent()));

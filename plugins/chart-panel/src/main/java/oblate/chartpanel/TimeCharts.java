@@ -55,7 +55,8 @@ final class TimeCharts {
                                 .toList()
                                 .indexOf(wish.alone().get()))
                 : 0;
-        XYPlot plot = TimePlot.of(tracks, dates, lons, manner.down(), !alone, new TimePlot.Inks(wish, first));
+        XYPlot plot = TimePlot.of(
+                tracks, dates, lons, manner.down(), !alone, new TimePlot.Inks(wish, first, Optional.empty()));
         return framed(plot, notes(tracks, manner), wish);
     }
 
@@ -65,7 +66,8 @@ final class TimeCharts {
                 fits.stream().map(f -> Tracks.latitudes(f, manner.gapDays())).toList();
         NumberAxis lats = Axes.around("Planetographic latitude", tracks, LEAST_LATITUDES_DEG, wish);
         DateAxis dates = Axes.dates(tracks, Optional.empty(), manner.down(), wish);
-        XYPlot plot = TimePlot.of(tracks, dates, lats, manner.down(), false, new TimePlot.Inks(wish, 0));
+        XYPlot plot =
+                TimePlot.of(tracks, dates, lats, manner.down(), false, new TimePlot.Inks(wish, 0, Optional.empty()));
         List<String> notes = new ArrayList<>();
         notes.add("long dashes: mean; line: slope in time");
         notes.addAll(notes(tracks, manner));
@@ -80,7 +82,7 @@ final class TimeCharts {
         all.setOrientation(manner.down() ? PlotOrientation.HORIZONTAL : PlotOrientation.VERTICAL);
         all.setGap(manner.down() ? 14 : 8);
         for (int i = 0; i < tracks.size(); i++) {
-            XYPlot one = residualPlot(tracks.get(i), null, manner.down(), new TimePlot.Inks(wish, i));
+            XYPlot one = residualPlot(tracks.get(i), null, manner.down(), new TimePlot.Inks(wish, i, Optional.empty()));
             all.add(one);
         }
         all.setOrientation(manner.down() ? PlotOrientation.HORIZONTAL : PlotOrientation.VERTICAL);

@@ -11,6 +11,7 @@ import java.awt.geom.Path2D;
 import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.jfree.chart.axis.AxisLocation;
 import org.jfree.chart.axis.ValueAxis;
 import org.jfree.chart.plot.DatasetRenderingOrder;
@@ -44,7 +45,6 @@ final class TimePlot {
      * A plot.
      *
      * @param round whether the values are longitudes that go round 0…360
-     * @param firstColour place of the first track's colour
      */
     static XYPlot of(
             List<Track> tracks, ValueAxis times, ValueAxis values, boolean timeDown, boolean round, Inks inks) {
@@ -89,10 +89,21 @@ final class TimePlot {
      *
      * @param wish the look
      * @param first place of the first track among all features: its colour and shape
+     * @param chosen the track that stands out; the others are drawn paler
      */
-    record Inks(ChartWish wish, int first) {
+    record Inks(ChartWish wish, int first, Optional<Integer> chosen) {
+        private static final double PALE = 0.42;
+
         Color colour(int track) {
-            return wish.colours().get((first + track) % wish.colours().size());
+            Color full = wish.colours().get((first + track) % wish.colours().size());
+            return chosen.isEmpty() || chosen.get() == track ? full : mixed(full, wish.ground(), PALE);
+        }
+
+        private static Color mixed(Color a, Color b, double share) {
+            return new Color(
+                    (int) Math.round(share * a.getRed() + (1 - share) * b.getRed()),
+                    (int) Math.round(share * a.getGreen() + (1 - share) * b.getGreen()),
+                    (int) Math.round(share * a.getBlue() + (1 - share) * b.getBlue()));
         }
 
         Shape shape(int track) {

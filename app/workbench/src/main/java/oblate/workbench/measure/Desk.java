@@ -106,6 +106,7 @@ final class Desk {
     /** Brings a picture onto the desk, unless it lies there already. */
     void open(ArchivedPicture picture, boolean fitNew) {
         if (picture.id() == wanted) {
+            chooseSelected();
             return;
         }
         commitMove();
@@ -117,6 +118,7 @@ final class Desk {
             if (read.picture().id() == wanted) {
                 open = Optional.of(read);
                 listener.pictureChanged();
+                chooseSelected();
                 if (fitNew && read.fit().isEmpty() && read.disc().isPresent()) {
                     fit();
                 }
@@ -234,13 +236,35 @@ final class Desk {
         });
     }
 
+    /** Chooses the mark that another panel has chosen on this picture; one not known here was made by that panel, and the marks are read again. */
+    private void chooseSelected() {
+        context.selection().markId().filter(id -> open.isPresent()).ifPresent(id -> {
+            if (isShown(id)) {
+                choose(Optional.of(id));
+            } else if (open.get().picture().id() == wanted) {
+                OpenPicture before = open.get();
+                context.background().quietly(() -> before.readAgain(context.archive()), fresh -> {
+                    show(fresh);
+                    if (isShown(id)) {
+                        choose(Optional.of(id));
+                    }
+                });
+            }
+        });
+    }
+
+    private boolean isShown(long markId) {
+        return shownMarks().stream().anyMatch(m -> m.id() == markId);
+    }
+
     /** Chooses a mark, or none. */
     void choose(Optional<Long> markId) {
         if (!markId.equals(chosenMark)) {
             commitMove();
             chosenMark = markId;
-            chosen().flatMap(StoredMark::featureName)
-                    .ifPresent(f -> context.selection().chooseFeature(Optional.of(f)));
+            chosen().ifPresentOrElse(
+                            m -> context.selection().chooseMark(m.mark().pictureId(), m.featureName(), m.id()),
+                            context.selection()::chooseNoMark);
             listener.contentChanged();
         }
     }
