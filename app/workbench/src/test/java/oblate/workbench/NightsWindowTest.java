@@ -70,10 +70,14 @@ class NightsWindowTest {
         try (Archive made = context.archive()) {
             made.keepSite(new Site("Field", 51, 4, 10, Optional.empty()));
             made.keepSite(new Site("Hill", 44, 3, 900, Optional.empty()));
-            context.filing().file(List.of(folder.resolve("season/pictures")), facts(Optional.of("jupiter")), Progress.SILENT);
+            context.filing()
+                    .file(List.of(folder.resolve("season/pictures")), facts(Optional.of("jupiter")), Progress.SILENT);
             Path strange = Files.createDirectories(folder.resolve("strange"));
             context.filing()
-                    .file(List.of(WallScrollTest.disc(strange.resolve("nowhen.png"))), facts(Optional.empty()), Progress.SILENT);
+                    .file(
+                            List.of(WallScrollTest.disc(strange.resolve("nowhen.png"))),
+                            facts(Optional.empty()),
+                            Progress.SILENT);
         }
     }
 
@@ -245,21 +249,19 @@ class NightsWindowTest {
         WindowPictures.await("the field", observer::isFocusOwner);
         type("someone");
         strike(KeyEvent.VK_CONTROL, KeyEvent.VK_ENTER);
-        WindowPictures.await(
-                "all have the observer",
-                () -> all().stream().allMatch(p -> p.observer().equals(Optional.of("someone"))));
+        WindowPictures.await("all have the observer", () -> all().stream()
+                .allMatch(p -> p.observer().equals(Optional.of("someone"))));
         window.settle();
         assertThat(window.context().archive().history(total))
                 .extracting(HistoryEntry::action)
                 .containsOnly("corrected");
         strike(KeyEvent.VK_CONTROL, KeyEvent.VK_Z);
-        WindowPictures.await(
-                "none has it any more",
-                () -> all().stream().allMatch(p -> p.observer().isEmpty()));
+        WindowPictures.await("none has it any more", () -> all().stream()
+                .allMatch(p -> p.observer().isEmpty()));
         window.settle();
         strike(KeyEvent.VK_CONTROL, KeyEvent.VK_SHIFT, KeyEvent.VK_Z);
-        WindowPictures.await(
-                "all have it again", () -> all().stream().allMatch(p -> p.observer().isPresent()));
+        WindowPictures.await("all have it again", () -> all().stream()
+                .allMatch(p -> p.observer().isPresent()));
         window.settle();
     }
 
@@ -289,9 +291,9 @@ class NightsWindowTest {
         assertThat(text("facts.trouble")).contains("why the time changes");
         WindowPictures.act(() -> ((JTextField) window.find("facts.reason")).setText("the clock was slow"));
         robot.click(apply);
-        WindowPictures.await("the time is moved", () -> all().stream()
-                .filter(p -> p.id() == picture.id())
-                .allMatch(p -> p.time()
+        WindowPictures.await(
+                "the time is moved",
+                () -> all().stream().filter(p -> p.id() == picture.id()).allMatch(p -> p.time()
                         .orElseThrow()
                         .midUtc()
                         .equals(picture.time().orElseThrow().midUtc().plusSeconds(90))));
@@ -335,10 +337,9 @@ class NightsWindowTest {
         while (all().stream().anyMatch(p -> p.observer().isEmpty())) {
             long before = all().stream().filter(p -> p.observer().isEmpty()).count();
             strike(KeyEvent.VK_1);
-            WindowPictures.await("fewer lack an observer", () -> all().stream()
-                            .filter(p -> p.observer().isEmpty())
-                            .count()
-                    < before);
+            WindowPictures.await(
+                    "fewer lack an observer",
+                    () -> all().stream().filter(p -> p.observer().isEmpty()).count() < before);
             window.settle();
         }
         assertThat(all()).hasSize(total).allMatch(p -> p.observer().equals(Optional.of("somebody")));
@@ -370,14 +371,18 @@ class NightsWindowTest {
         WindowPictures.await("nothing in it", () -> text("found").equals("nothing found"));
         strike(KeyEvent.VK_ESCAPE);
         WindowPictures.await("all of the time", () -> text("found").startsWith(total + " pictures"));
-        assertThat(WindowPictures.<Boolean>ask(() -> window.find("span").isVisible())).isFalse();
+        assertThat(WindowPictures.<Boolean>ask(() -> window.find("span").isVisible()))
+                .isFalse();
 
         // Keys on the ribbon: End chooses the last dated picture.
         strike(KeyEvent.VK_END);
-        long last = all().stream().filter(p -> p.time().isPresent()).reduce((a, b) -> b).orElseThrow().id();
+        long last = all().stream()
+                .filter(p -> p.time().isPresent())
+                .reduce((a, b) -> b)
+                .orElseThrow()
+                .id();
         WindowPictures.await(
-                "the last one",
-                () -> window.workbench().selection().pictureId().equals(Optional.of(last)));
+                "the last one", () -> window.workbench().selection().pictureId().equals(Optional.of(last)));
     }
 
     private void drop(Path... files) {
@@ -396,7 +401,8 @@ class NightsWindowTest {
         Path junk = Files.createDirectories(folder.resolve("junkfolder/deep"));
         Files.writeString(junk.resolve("text.png"), "no picture");
         Files.write(junk.resolve("empty.fits"), new byte[0]);
-        try (RandomAccessFile giant = new RandomAccessFile(junk.resolve("giant.fits").toFile(), "rw")) {
+        try (RandomAccessFile giant =
+                new RandomAccessFile(junk.resolve("giant.fits").toFile(), "rw")) {
             giant.setLength(3_000_000_000L);
         }
         Files.createSymbolicLink(junk.resolve("loop"), folder.resolve("junkfolder"));
@@ -417,13 +423,18 @@ class NightsWindowTest {
         WindowPictures.await("the outcomes", () -> window.find("outcomes").isShowing());
         String sentences = text("outcome.sentences");
         assertThat(sentences.lines()).hasSize(1505).allMatch(line -> line.startsWith("Refused: "));
-        assertThat(sentences).contains("giant.fits").contains("is-not-there.fits").contains("empty.fits");
+        assertThat(sentences)
+                .contains("giant.fits")
+                .contains("is-not-there.fits")
+                .contains("empty.fits");
         assertThat(all()).hasSize(total);
         robot.click(window.find("outcomes.close"));
-        WindowPictures.await("the sheet is gone", () -> !window.find("wall").getParent().getParent().getParent().isShowing()
-                || WindowPictures.find(window.workbench().frame().getRootPane(), "outcomes")
-                        .filter(Component::isShowing)
-                        .isEmpty());
+        WindowPictures.await(
+                "the sheet is gone",
+                () -> !window.find("wall").getParent().getParent().getParent().isShowing()
+                        || WindowPictures.find(window.workbench().frame().getRootPane(), "outcomes")
+                                .filter(Component::isShowing)
+                                .isEmpty());
     }
 
     @Test
@@ -441,13 +452,15 @@ class NightsWindowTest {
         Files.move(archive, away);
         Files.writeString(archive, "in the way");
         robot.click(window.find("file"));
-        WindowPictures.await("it is told", () -> window.find("filing").isShowing()
-                        && !text("filing.trouble").isEmpty()
-                || WindowPictures.find(window.workbench().frame().getRootPane(), "outcome.sentences")
-                        .filter(Component::isShowing)
-                        .map(c -> ((JTextComponent) c).getText())
-                        .filter(t -> t.contains("Refused"))
-                        .isPresent());
+        WindowPictures.await(
+                "it is told",
+                () -> window.find("filing").isShowing()
+                                && !text("filing.trouble").isEmpty()
+                        || WindowPictures.find(window.workbench().frame().getRootPane(), "outcome.sentences")
+                                .filter(Component::isShowing)
+                                .map(c -> ((JTextComponent) c).getText())
+                                .filter(t -> t.contains("Refused"))
+                                .isPresent());
         // It comes back: the same order goes through.
         Files.delete(archive);
         Files.move(away, archive);

@@ -76,8 +76,8 @@ class WallScrollTest {
                 });
             }
             // A picture chosen elsewhere in the window is brought into view, and gets its small image.
-            long far = WindowPictures.ask(
-                    () -> window.workbench().shelf().pictures().get(PICTURES / 2).id());
+            long far = WindowPictures.ask(() ->
+                    window.workbench().shelf().pictures().get(PICTURES / 2).id());
             WindowPictures.act(() -> window.workbench().selection().choosePicture(far));
             Rectangle tile = tileOf(wall, far);
             assertThat(WindowPictures.<Rectangle>ask(wall::getVisibleRect).contains(tile))
