@@ -29,16 +29,7 @@ class RibbonTicksTest {
 
     private static ArchivedPicture at(long id, Instant mid, int seeing) {
         CaptureTime time = new CaptureTime(
-                mid,
-                OptionalDouble.empty(),
-                TimeSource.USER,
-                "",
-                "",
-                TimeMeaning.MIDDLE,
-                false,
-                false,
-                1,
-                List.of());
+                mid, OptionalDouble.empty(), TimeSource.USER, "", "", TimeMeaning.MIDDLE, false, false, 1, List.of());
         LocalDate night = mid.atOffset(ZoneOffset.UTC).minusHours(12).toLocalDate();
         return new ArchivedPicture(
                 id,
@@ -87,8 +78,12 @@ class RibbonTicksTest {
                 .distinct()
                 .count();
         assertThat(columns).hasSize((int) pixels);
-        double tallest = all.stream().mapToDouble(p -> SeasonRibbon.quality(p.seeing())).max().orElseThrow();
-        assertThat(columns.stream().mapToDouble(RibbonTicks.Column::height).max()).hasValue(tallest);
+        double tallest = all.stream()
+                .mapToDouble(p -> SeasonRibbon.quality(p.seeing()))
+                .max()
+                .orElseThrow();
+        assertThat(columns.stream().mapToDouble(RibbonTicks.Column::height).max())
+                .hasValue(tallest);
         assertThat(columns).isSortedAccordingTo(Comparator.comparingDouble(RibbonTicks.Column::xPx));
     }
 
@@ -98,7 +93,8 @@ class RibbonTicksTest {
             @ForAll @IntRange(min = -100, max = 9100) int at) {
         List<ArchivedPicture> all = pictures(hours);
         double second = START.getEpochSecond() + 3600.0 * at;
-        double least = hours.stream().mapToDouble(h -> Math.abs(h - at) * 3600.0).min().orElseThrow();
+        double least =
+                hours.stream().mapToDouble(h -> Math.abs(h - at) * 3600.0).min().orElseThrow();
         Instant found = RibbonTicks.of(all, p -> State.NEW)
                 .nearest(second)
                 .flatMap(ArchivedPicture::time)
@@ -144,6 +140,7 @@ class RibbonTicksTest {
             hours.add(i);
         }
         RibbonTicks ticks = RibbonTicks.of(pictures(hours), p -> State.NEW);
-        assertThat(ticks.columns(RibbonScale.covering(ticks.ends(), 1400)).size()).isBetween(1000, 1400);
+        assertThat(ticks.columns(RibbonScale.covering(ticks.ends(), 1400)).size())
+                .isBetween(1000, 1400);
     }
 }

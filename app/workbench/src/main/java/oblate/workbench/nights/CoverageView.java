@@ -57,7 +57,8 @@ final class CoverageView extends JPanel {
         });
         told.setName("coverage.told");
         sum.setName("coverage.sum");
-        JPanel head = new JPanel(new MigLayout("insets 0 16 4 16, gap 12, fillx, hidemode 3", "[][grow,fill]", "[28!]"));
+        JPanel head =
+                new JPanel(new MigLayout("insets 0 16 4 16, gap 12, fillx, hidemode 3", "[][grow,fill]", "[28!]"));
         head.setOpaque(false);
         head.add(seasons);
         head.add(sum, "wmin 0");

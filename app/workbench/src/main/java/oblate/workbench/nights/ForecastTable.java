@@ -20,7 +20,8 @@ import oblate.workbench.look.Theme;
 /** What was understood of each file, those that want a look first. */
 final class ForecastTable extends JTable {
     private static final long serialVersionUID = 1L;
-    private static final List<String> COLUMNS = List.of("File", "Middle of capture", "Time from", "Planet", "What to look at");
+    private static final List<String> COLUMNS =
+            List.of("File", "Middle of capture", "Time from", "Planet", "What to look at");
     private static final int[] WIDTHS = {220, 190, 130, 100, 600};
     private final transient PanelContext context;
     private final transient Function<String, String> planetLabel;

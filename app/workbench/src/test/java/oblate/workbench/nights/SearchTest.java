@@ -78,7 +78,8 @@ class SearchTest {
             @ForAll @IntRange(min = 1, max = 359) int span,
             @ForAll @DoubleRange(min = 0, max = 359.9) double meridianDeg) {
         int to = (from + span) % 360;
-        boolean inside = from <= to ? meridianDeg >= from && meridianDeg <= to : meridianDeg >= from || meridianDeg <= to;
+        boolean inside =
+                from <= to ? meridianDeg >= from && meridianDeg <= to : meridianDeg >= from || meridianDeg <= to;
         PictureQuery query = PictureQuery.of("cm:" + from + ".." + to, lookup(meridianDeg));
         assertThat(query.among(List.of(MARCH)).isEmpty()).isNotEqualTo(inside);
     }
@@ -86,9 +87,16 @@ class SearchTest {
     @Test
     void completionComesFromWhatTheArchiveHolds() {
         Completions completions = Completions.of(ALL, LOOKUP);
-        assertThat(completions.at("ki", 2)).extracting(Completions.Completion::text).first().isEqualTo("kit:");
-        assertThat(completions.at("kit:lo", 6)).extracting(Completions.Completion::text).containsExactly("kit:\"long tube\"");
-        assertThat(completions.at("long", 4)).extracting(Completions.Completion::text).contains("kit:\"long tube\"");
+        assertThat(completions.at("ki", 2))
+                .extracting(Completions.Completion::text)
+                .first()
+                .isEqualTo("kit:");
+        assertThat(completions.at("kit:lo", 6))
+                .extracting(Completions.Completion::text)
+                .containsExactly("kit:\"long tube\"");
+        assertThat(completions.at("long", 4))
+                .extracting(Completions.Completion::text)
+                .contains("kit:\"long tube\"");
         assertThat(completions.at("night:", 6))
                 .extracting(Completions.Completion::text)
                 .containsExactly("night:2031-04-02", "night:2031-03-24");
@@ -102,6 +110,7 @@ class SearchTest {
         int caret = "red -kit:lo".length();
         Completions.Completion way = completions.at(typed, caret).get(0);
         assertThat(Completions.taken(typed, caret, way)).isEqualTo("red -kit:\"long tube\" state:new");
-        assertThat(Completions.taken("", 0, new Completions.Completion("kit:", "", true))).isEqualTo("kit:");
+        assertThat(Completions.taken("", 0, new Completions.Completion("kit:", "", true)))
+                .isEqualTo("kit:");
     }
 }

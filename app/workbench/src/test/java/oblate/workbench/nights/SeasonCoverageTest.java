@@ -22,8 +22,7 @@ import org.junit.jupiter.api.Test;
 class SeasonCoverageTest {
     private static final Sky SKY = Sky.bundled();
     private static final Jupiter JUPITER = new Jupiter();
-    private static final RotationSystem SYSTEM =
-            JUPITER.globe().system("2").orElseThrow();
+    private static final RotationSystem SYSTEM = JUPITER.globe().system("2").orElseThrow();
 
     private static ArchivedPicture at(long id, String time) {
         Instant mid = Instant.parse(time);
@@ -74,7 +73,8 @@ class SeasonCoverageTest {
     void emissionGrowsWithTheDistanceFromTheMeridian() {
         SeasonCoverage coverage = SeasonCoverage.of(SKY, JUPITER, SYSTEM, List.of(at(7, "2023-11-03T22:00:00Z")));
         SeasonCoverage.Night night = coverage.nights().get(0);
-        int meridian = (int) Math.floor(SKY.disc(JUPITER, Instant.parse("2023-11-03T22:00:00Z")).centralMeridianDeg(SYSTEM));
+        int meridian = (int) Math.floor(
+                SKY.disc(JUPITER, Instant.parse("2023-11-03T22:00:00Z")).centralMeridianDeg(SYSTEM));
         assertThat(night.bestDeg()[meridian]).isLessThanOrEqualTo(1);
         assertThat(night.bestDeg()[(meridian + 30) % 360]).isBetween(29, 31);
         assertThat(night.bestDeg()[(meridian + 310) % 360]).isBetween(49, 51);
@@ -100,7 +100,10 @@ class SeasonCoverageTest {
     @Test
     void longGapsPartSeasons() {
         List<LocalDate> nights = List.of(
-                LocalDate.of(2030, 11, 1), LocalDate.of(2031, 1, 10), LocalDate.of(2031, 9, 1), LocalDate.of(2031, 9, 2));
+                LocalDate.of(2030, 11, 1),
+                LocalDate.of(2031, 1, 10),
+                LocalDate.of(2031, 9, 1),
+                LocalDate.of(2031, 9, 2));
         assertThat(SeasonCoverage.seasons(nights)).containsExactly(nights.subList(0, 2), nights.subList(2, 4));
         assertThat(SeasonCoverage.seasons(List.of())).isEmpty();
     }

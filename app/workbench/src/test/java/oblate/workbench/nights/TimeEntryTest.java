@@ -13,8 +13,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 class TimeEntryTest {
-    private static final Taken BEFORE =
-            new Taken(Instant.parse("2031-03-24T23:50:00Z"), OptionalDouble.of(120), 0.5);
+    private static final Taken BEFORE = new Taken(Instant.parse("2031-03-24T23:50:00Z"), OptionalDouble.of(120), 0.5);
 
     @ParameterizedTest
     @CsvSource({
@@ -30,7 +29,8 @@ class TimeEntryTest {
         "9:05:01.25, 2031-03-25T09:05:01.250Z",
     })
     void wholeTimesTimesOfDayAndShiftsAreUnderstood(String typed, Instant expected) {
-        Taken after = TimeEntry.of(typed).orElseThrow().applied(Optional.of(BEFORE)).orElseThrow();
+        Taken after =
+                TimeEntry.of(typed).orElseThrow().applied(Optional.of(BEFORE)).orElseThrow();
         assertThat(after.midUtc()).isEqualTo(expected);
         assertThat(after.exposureS()).hasValue(120);
         assertThat(after.sigmaS()).isEqualTo(0.5);
@@ -44,8 +44,10 @@ class TimeEntryTest {
 
     @Test
     void anUndatedPictureTakesOnlyAWholeTime() {
-        assertThat(TimeEntry.of("+1 h").orElseThrow().applied(Optional.<Taken>empty())).isEmpty();
-        assertThat(TimeEntry.of("21:05").orElseThrow().applied(Optional.<Taken>empty())).isEmpty();
+        assertThat(TimeEntry.of("+1 h").orElseThrow().applied(Optional.<Taken>empty()))
+                .isEmpty();
+        assertThat(TimeEntry.of("21:05").orElseThrow().applied(Optional.<Taken>empty()))
+                .isEmpty();
         assertThat(TimeEntry.of("2031-03-24T21:05:30Z").orElseThrow().applied(Optional.<Taken>empty()))
                 .contains(new Taken(Instant.parse("2031-03-24T21:05:30Z"), OptionalDouble.empty(), 1));
     }

@@ -66,14 +66,19 @@ class TodoListTest {
                 WallTest.picture(3, NIGHT, true, 0, List.of()));
         List<Todo> todos = of(
                 pictures, fit(1, Trust.TRUSTED, 63, 12), fit(2, Trust.TRUSTED, 63, 20), fit(3, Trust.TRUSTED, -18, 2));
-        assertThat(todos).filteredOn(t -> t.kind() == Todo.Kind.CLOCK).extracting(Todo::first).containsExactly(1L);
+        assertThat(todos)
+                .filteredOn(t -> t.kind() == Todo.Kind.CLOCK)
+                .extracting(Todo::first)
+                .containsExactly(1L);
         assertThat(todos.get(0).sentence()).contains("63 ± 12 s");
     }
 
     @Test
     void anEmptyListSaysSo() {
         assertThat(new TodoList(List.of(), java.util.Map.of()).summary()).startsWith("Nothing to do");
-        assertThat(new TodoList(of(List.of(WallTest.picture(1, Optional.empty(), false, 0, List.of()))), java.util.Map.of())
+        assertThat(new TodoList(
+                                of(List.of(WallTest.picture(1, Optional.empty(), false, 0, List.of()))),
+                                java.util.Map.of())
                         .summary())
                 .isEqualTo("1 picture without a time, 1 night without an observer");
     }

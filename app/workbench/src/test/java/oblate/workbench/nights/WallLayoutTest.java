@@ -77,7 +77,8 @@ class WallLayoutTest {
         WallLayout layout = layout(counts, widthPx, 132);
         List<WallLayout.Tile> all = all(layout);
         WallLayout.Tile tile = all.get(which % all.size());
-        assertThat(layout.at(new Point(tile.bounds().x + dx, tile.bounds().y + dy))).contains(tile);
+        assertThat(layout.at(new Point(tile.bounds().x + dx, tile.bounds().y + dy)))
+                .contains(tile);
         assertThat(layout.tileOf(tile.picture().id())).contains(tile);
     }
 
@@ -89,7 +90,10 @@ class WallLayoutTest {
         List<Long> ids = all(layout).stream().map(t -> t.picture().id()).toList();
         List<Long> walked = new ArrayList<>(List.of(ids.get(0)));
         for (int i = 1; i < ids.size(); i++) {
-            long next = layout.beside(walked.get(i - 1), 1, 0).orElseThrow().picture().id();
+            long next = layout.beside(walked.get(i - 1), 1, 0)
+                    .orElseThrow()
+                    .picture()
+                    .id();
             assertThat(layout.beside(next, -1, 0).orElseThrow().picture().id()).isEqualTo(walked.get(i - 1));
             walked.add(next);
         }
