@@ -2,10 +2,9 @@
 package oblate.workbench;
 
 import java.util.ArrayDeque;
-import java.util.ArrayList;
 import java.util.Deque;
-import java.util.List;
 import java.util.Optional;
+import java.util.function.Predicate;
 
 /**
  * What was done in this session and can be undone. On the event thread only.
@@ -28,7 +27,7 @@ public final class EditHistory {
     private static final int MOST = 200;
     private final Deque<Edit> done = new ArrayDeque<>();
     private final Deque<Edit> undone = new ArrayDeque<>();
-    private final List<Runnable> listeners = new ArrayList<>();
+    private final Listeners listeners = new Listeners();
 
     /** Remembers what was just done; what had been undone can no longer be redone. */
     public void add(Edit edit) {
@@ -76,6 +75,11 @@ public final class EditHistory {
     }
 
     private void tell() {
-        List.copyOf(listeners).forEach(Runnable::run);
+        listeners.tell();
+    }
+
+    /** Forgets the listeners of a jar that was switched off. */
+    void forget(Predicate<Runnable> its) {
+        listeners.forget(its);
     }
 }

@@ -53,7 +53,7 @@ final class Menus {
     private JMenu archiveMenu() {
         JMenu menu = new JMenu("Archive");
         window.slots().stream()
-                .filter(s -> s.panel().id().equals("nights"))
+                .filter(s -> s.id().equals("nights"))
                 .flatMap(s -> s.actions().stream())
                 .forEach(menu::add);
         menu.add(item(
@@ -121,19 +121,19 @@ final class Menus {
         JMenu menu = new JMenu("Go");
         List<PanelSlot> slots = window.slots();
         for (int i = 0; i < slots.size(); i++) {
-            String id = slots.get(i).panel().id();
+            String id = slots.get(i).id();
             KeyStroke key = i < 9 ? ctrl(KeyEvent.VK_1 + i) : null;
-            menu.add(item(slots.get(i).panel().label(), key, () -> window.showPanel(id)));
+            menu.add(item(slots.get(i).label(), key, () -> window.showPanel(id)));
         }
         return menu;
     }
 
     private void panelMenu() {
         for (PanelSlot slot : window.slots()) {
-            if (slot.panel().id().equals(window.shown())
+            if (slot.id().equals(window.shown())
                     && !slot.actions().isEmpty()
-                    && !slot.panel().id().equals("nights")) {
-                JMenu menu = new JMenu(slot.panel().label());
+                    && !slot.id().equals("nights")) {
+                JMenu menu = new JMenu(slot.label());
                 slot.actions().forEach(menu::add);
                 bar.add(menu);
             }

@@ -1,14 +1,13 @@
 /* SPDX-License-Identifier: Apache-2.0 */
 package oblate.workbench;
 
-import java.util.ArrayList;
-import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.function.Predicate;
 
 /** What is chosen in the window, one for all panels. On the event thread only. */
 public final class Selection {
-    private final List<Runnable> listeners = new ArrayList<>();
+    private final Listeners listeners = new Listeners();
     private Optional<Long> pictureId = Optional.empty();
     private Optional<String> featureName = Optional.empty();
 
@@ -43,11 +42,16 @@ public final class Selection {
         }
         pictureId = picture;
         featureName = feature;
-        List.copyOf(listeners).forEach(Runnable::run);
+        listeners.tell();
     }
 
     /** Called after every change. */
     public void whenChanged(Runnable listener) {
         listeners.add(listener);
+    }
+
+    /** Forgets the listeners of a jar that was switched off. */
+    void forget(Predicate<Runnable> its) {
+        listeners.forget(its);
     }
 }

@@ -2,11 +2,11 @@
 package oblate.workbench;
 
 import java.time.LocalDate;
-import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Predicate;
 import oblate.archive.Archive;
 import oblate.archive.ArchivedPicture;
 import oblate.archive.PictureSearch;
@@ -19,7 +19,7 @@ import oblate.archive.PictureSearch;
 public final class Shelf {
     private final Archive archive;
     private final Background background;
-    private final List<Runnable> listeners = new ArrayList<>();
+    private final Listeners listeners = new Listeners();
     private List<ArchivedPicture> pictures = List.of();
     private Map<Long, ArchivedPicture> byId = Map.of();
     private boolean read;
@@ -62,11 +62,16 @@ public final class Shelf {
         byId = new HashMap<>();
         pictures.forEach(p -> byId.put(p.id(), p));
         read = true;
-        List.copyOf(listeners).forEach(Runnable::run);
+        listeners.tell();
     }
 
     /** Called after every reading. */
     public void whenChanged(Runnable listener) {
         listeners.add(listener);
+    }
+
+    /** Forgets the listeners of a jar that was switched off. */
+    void forget(Predicate<Runnable> its) {
+        listeners.forget(its);
     }
 }

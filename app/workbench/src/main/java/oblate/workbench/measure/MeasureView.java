@@ -56,6 +56,9 @@ final class MeasureView extends JPanel implements Desk.Listener, DiscCanvas.Even
     private final JPanel tools = new JPanel(new MigLayout("insets 6 12 6 12, gap 2", "[]12[]push[]"));
     private final JLabel readout = new JLabel(" ");
     private final JLabel zoom = new JLabel();
+    private final ToolRack rack;
+    private final JLabel toolResult = new JLabel();
+    private transient List<Drawn> planned = List.of();
     private final transient List<Layer> shownLayers = new ArrayList<>();
     private transient Optional<Tone> waitingTone = Optional.empty();
     private boolean toning;
@@ -70,6 +73,7 @@ final class MeasureView extends JPanel implements Desk.Listener, DiscCanvas.Even
         naming = new NamingList(context::palette, this::named, this::leaveUnnamed);
         stretch = new StretchBar(s -> toneAgain());
         inspector = new MeasureInspector(context, desk, stretch);
+        rack = new ToolRack(context, this, new RackBench());
         canvas.add(naming);
         canvas.setEmptyWords("Choose a picture in the nights or on the ribbon.");
         buildTools();
@@ -95,11 +99,15 @@ final class MeasureView extends JPanel implements Desk.Listener, DiscCanvas.Even
         top.setOpaque(false);
         top.add(strip, BorderLayout.NORTH);
         top.add(tools, BorderLayout.CENTER);
-        JPanel foot = new JPanel(new MigLayout("insets 6 16 6 16, fillx", "[grow,fill][]", "[20!]"));
+        JPanel foot = new JPanel(new MigLayout("insets 6 16 6 16, fillx, hidemode 3", "[grow,fill][][]", "[20!]"));
         foot.setOpaque(false);
         readout.setName("readout");
         readout.setFont(Theme.figureFont(0));
         foot.add(readout, "wmin 0");
+        toolResult.setName("tool.result");
+        toolResult.setFont(Theme.figureFont(0));
+        toolResult.setVisible(false);
+        foot.add(toolResult, "gapright 16");
         foot.add(zoom);
         add(top, BorderLayout.NORTH);
         add(canvas, BorderLayout.CENTER);
@@ -142,6 +150,7 @@ final class MeasureView extends JPanel implements Desk.Listener, DiscCanvas.Even
                     canvas.setMagnifying(on);
                 });
         canvas.setMagnifying(context.settings().flag("magnifier", true));
+        switches.add(rack, "gapbefore 10");
         tools.add(switches);
         JButton next = new JButton("Accept and next");
         next.setName("next");
@@ -177,7 +186,11 @@ final class MeasureView extends JPanel implements Desk.Listener, DiscCanvas.Even
         key("previous", KeyEvent.VK_PAGE_UP, 0, WHEN_ANCESTOR_OF_FOCUSED_COMPONENT, () -> desk.step(-1));
         canvasKey("accept", KeyEvent.VK_SPACE, () -> desk.step(1));
         canvasKey("withdraw", KeyEvent.VK_DELETE, desk::withdraw);
-        canvasKey("none", KeyEvent.VK_ESCAPE, () -> desk.choose(Optional.empty()));
+        canvasKey("none", KeyEvent.VK_ESCAPE, () -> {
+            if (!rack.layDown()) {
+                desk.choose(Optional.empty());
+            }
+        });
         canvasKey("whole", KeyEvent.VK_0, canvas::showWhole);
         canvasKey("in", KeyEvent.VK_PLUS, () -> canvas.zoom(1.25));
         canvasKey("in2", KeyEvent.VK_EQUALS, () -> canvas.zoom(1.25));
@@ -274,6 +287,7 @@ final class MeasureView extends JPanel implements Desk.Listener, DiscCanvas.Even
         turn();
         toneAgain();
         inspector.showPicture();
+        rack.pictureChanged();
         plan();
         readout.setText(pixels.widthPx() + " × " + pixels.heightPx() + " px    "
                 + open.picture().originalName());
@@ -314,6 +328,7 @@ final class MeasureView extends JPanel implements Desk.Listener, DiscCanvas.Even
         if (desk.open().isPresent()) {
             whole(false);
             turn();
+            rack.pictureChanged();
             plan();
             inspector.showContent();
         }
@@ -332,7 +347,14 @@ final class MeasureView extends JPanel implements Desk.Listener, DiscCanvas.Even
                     open.expected());
             shownLayers.forEach(l -> plan.addAll(l.plan(input)));
         });
-        canvas.setPlan(plan);
+        planned = plan;
+        showPlan();
+    }
+
+    private void showPlan() {
+        List<Drawn> all = new ArrayList<>(planned);
+        all.addAll(rack.overlay());
+        canvas.setPlan(all);
     }
 
     /** Makes the shown image anew; while one is being made, only the last wish is kept. */
@@ -382,6 +404,7 @@ final class MeasureView extends JPanel implements Desk.Listener, DiscCanvas.Even
 
     @Override
     public void pointed(Optional<PixelPoint> pixel) {
+        rack.moved(pixel);
         if (pixel.isEmpty() || desk.open().isEmpty()) {
             return;
         }
@@ -395,6 +418,9 @@ final class MeasureView extends JPanel implements Desk.Listener, DiscCanvas.Even
     public void clicked(PixelPoint pixel, Point screen) {
         if (naming.isVisible()) {
             leaveUnnamed();
+            return;
+        }
+        if (rack.clicked(pixel)) {
             return;
         }
         Optional<StoredMark> hit = desk.shownMarks().stream()
@@ -465,5 +491,30 @@ final class MeasureView extends JPanel implements Desk.Listener, DiscCanvas.Even
     private void leaveUnnamed() {
         naming.setVisible(false);
         canvas.requestFocusInWindow();
+    }
+
+    /** What the plugged-in tools work on. */
+    private final class RackBench implements ToolRack.Bench {
+        @Override
+        public Optional<OpenPicture> open() {
+            return desk.open();
+        }
+
+        @Override
+        public void overlayChanged() {
+            showPlan();
+        }
+
+        @Override
+        public void drop(PixelPoint at) {
+            desk.drop(at);
+        }
+
+        @Override
+        public void tell(Optional<String> result) {
+            toolResult.setText(result.orElse(""));
+            toolResult.setToolTipText(result.orElse(null));
+            toolResult.setVisible(result.isPresent());
+        }
     }
 }
