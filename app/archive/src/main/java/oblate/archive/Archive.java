@@ -40,6 +40,7 @@ public final class Archive implements AutoCloseable {
     private final GearRows gear = new GearRows();
     private final FeatureRows features = new FeatureRows();
     private final HistoryRows history = new HistoryRows();
+    private final SettlementRows settlements = new SettlementRows();
     private final PictureEntering entering = new PictureEntering();
     private final AtomicBoolean written = new AtomicBoolean();
     private final AtomicBoolean closed = new AtomicBoolean();
@@ -205,6 +206,23 @@ public final class Archive implements AutoCloseable {
         });
     }
 
+    /**
+     * Takes a fit out of use; it stays readable. The newest fit of its picture that is not withdrawn becomes the current one.
+     *
+     * @throws ProblemException with {@link ArchiveProblem#NO_FIT_TO_WITHDRAW}
+     */
+    public void withdrawFit(long fitId, String reason) {
+        write(handle -> {
+            StoredFit fit = fits.pictureOf(handle, fitId).map(p -> fits.ofPicture(handle, p)).stream()
+                    .flatMap(List::stream)
+                    .filter(f -> f.id() == fitId && f.withdrawnReason().isEmpty())
+                    .findFirst()
+                    .orElseThrow(() -> new ProblemException(ArchiveProblem.NO_FIT_TO_WITHDRAW, fitId));
+            fits.withdraw(handle, fit, reason, clock.instant());
+            return fitId;
+        });
+    }
+
     /** The picture's current fit. */
     public Optional<StoredFit> currentFit(long pictureId) {
         return catalog.read(handle -> fits.current(handle, pictureId));
@@ -317,6 +335,27 @@ public final class Archive implements AutoCloseable {
     }
 
     /**
+     * Settles by hand which track a mark belongs to when marks without names are joined; earlier words about it stay readable.
+     *
+     * @throws ProblemException with {@link ArchiveProblem#NO_SUCH_MARK}
+     */
+    public void settleLink(LinkSettlement settlement) {
+        write(handle -> {
+            StoredMark mark = marks.byId(handle, settlement.markId())
+                    .orElseThrow(() -> new ProblemException(ArchiveProblem.NO_SUCH_MARK, settlement.markId()));
+            Instant now = clock.instant();
+            settlements.add(handle, settlement, now);
+            history.add(handle, now, "settled", "mark " + mark.id(), settlement.sentence());
+            return mark.id();
+        });
+    }
+
+    /** What was settled by hand about current marks, the newest word about each, in order of the marks' numbers; words taken back are left out. */
+    public List<LinkSettlement> linkSettlements() {
+        return catalog.read(settlements::current);
+    }
+
+    /**
      * Adds a feature; its id in the argument is ignored.
      *
      * @throws ProblemException with {@link ArchiveProblem#FEATURE_EXISTS}
@@ -396,6 +435,56 @@ public final class Archive implements AutoCloseable {
     /** Enters a picture whose file is in its place; empty when the same bytes are in the catalog already. */
     Optional<ArchivedPicture> enter(PictureEntry entry) {
         return write(handle -> entering.enter(handle, entry, clock.instant()).flatMap(id -> pictures.byId(handle, id)));
+    }
+
+    /** Does several steps in one transaction. */
+    <T> T together(java.util.function.Function<Step, T> work) {
+        return write(handle -> work.apply(new Step(handle)));
+    }
+
+    /** The steps of a correction, all in one transaction. */
+    final class Step {
+        private final Handle handle;
+        private final Instant now = clock.instant();
+
+        private Step(Handle handle) {
+            this.handle = handle;
+        }
+
+        ArchivedPicture picture(long id) {
+            return existing(handle, id);
+        }
+
+        Optional<StoredFit> fit(long pictureId) {
+            return fits.current(handle, pictureId);
+        }
+
+        List<StoredFit> fitsOf(long pictureId) {
+            return fits.ofPicture(handle, pictureId);
+        }
+
+        List<StoredMark> marksOf(long pictureId) {
+            return marks.find(handle, MarkSearch.ofPicture(pictureId));
+        }
+
+        void correct(PictureCorrecting.Corrected corrected, String reason) {
+            new PictureCorrecting().update(handle, corrected, reason, now);
+        }
+
+        void supersede(StoredMark before, NewMark mark, String reason) {
+            Optional<MarkRows.Replacing> replacing = Optional.of(new MarkRows.Replacing(before.id(), reason));
+            long id = marks.add(handle, mark, longitudes(handle, mark), replacing, now);
+            history.add(handle, now, "superseded", "mark " + before.id(), "by mark " + id + ": " + reason);
+        }
+
+        void withdraw(StoredMark mark, String reason) {
+            marks.withdraw(handle, mark.id(), reason, now);
+            history.add(handle, now, "withdrawn", "mark " + mark.id(), reason);
+        }
+
+        void withdraw(StoredFit fit, String reason) {
+            fits.withdraw(handle, fit, reason, now);
+        }
     }
 
     Optional<ArchivedPicture> pictureWithSha(String sha256) {

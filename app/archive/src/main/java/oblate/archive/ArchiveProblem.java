@@ -23,6 +23,7 @@ public enum ArchiveProblem implements ProblemKind {
     NO_MERIDIAN("picture {0}: has no central meridian, since its planet is not known; file it again with --planet"),
     NO_SUCH_MARK("mark {0}: there is no such current mark; list them with: oblate marks"),
     NO_SUCH_FIT("fit {0}: picture {1} has no such disc fit; fit it first with: oblate fit"),
+    NO_FIT_TO_WITHDRAW("fit {0}: there is no such disc fit in use; list a picture's fits with: oblate history"),
     NO_SUCH_FEATURE("feature {0}: the planet of picture {1} has no such feature; add it first"),
     NO_SUCH_SITE("site \"{0}\": the archive has no such site; add it with: oblate site add"),
     NO_SUCH_PLANET("planet \"{0}\": no planet of this name is known; known are {1}"),

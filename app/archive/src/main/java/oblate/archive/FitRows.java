@@ -17,8 +17,11 @@ import org.jdbi.v3.core.Handle;
 /** Disc fits: added, and read with the chain of what superseded what. */
 final class FitRows {
     private static final String SELECT = """
-            select f.*, (select x.id from disc_fit x where x.supersedes = f.id) as superseded_by
-            from disc_fit f where f.picture_id = :picture order by f.id
+            select f.*, w.reason as withdrawn_reason,
+              (select min(x.id) from disc_fit x where x.picture_id = f.picture_id and x.id > f.id
+                 and not exists (select 1 from fit_withdrawal v where v.fit_id = x.id)) as superseded_by
+            from disc_fit f left join fit_withdrawal w on w.fit_id = f.id
+            where f.picture_id = :picture order by f.id
             """;
 
     private static final String INSERT = """
@@ -38,7 +41,13 @@ final class FitRows {
     StoredFit add(Handle handle, NewFit added, Instant now) {
         long pictureId = added.pictureId();
         DiscFit fit = added.fit();
-        Optional<StoredFit> before = current(handle, pictureId);
+        List<StoredFit> earlier = ofPicture(handle, pictureId);
+        Optional<StoredFit> before =
+                earlier.stream().filter(StoredFit::isCurrent).findFirst();
+        // The chain of fits has no forks: a new one follows the newest, be that withdrawn or not.
+        Optional<Long> newest = earlier.isEmpty()
+                ? Optional.empty()
+                : Optional.of(earlier.get(earlier.size() - 1).id());
         Placement at = fit.placement();
         var insert = handle.createQuery(INSERT)
                 .bind("picture", pictureId)
@@ -55,7 +64,7 @@ final class FitRows {
                 .bind("ephemeris", added.ephemeris())
                 .bind("software", added.software())
                 .bind("made", UtcText.of(now))
-                .bind("supersedes", before.map(StoredFit::id));
+                .bind("supersedes", newest);
         for (int row = 0; row < 4; row++) {
             for (int column = row; column < 4; column++) {
                 insert.bind("c" + row + column, fit.covariance().get(row, column));
@@ -100,8 +109,26 @@ final class FitRows {
 
     Optional<StoredFit> current(Handle handle, long pictureId) {
         return ofPicture(handle, pictureId).stream()
-                .filter(f -> f.supersededBy().isEmpty())
+                .filter(StoredFit::isCurrent)
                 .findFirst();
+    }
+
+    /** Takes a fit out of use. */
+    void withdraw(Handle handle, StoredFit fit, String reason, Instant now) {
+        handle.createUpdate("insert into fit_withdrawal (fit_id, reason, withdrawn_utc) values (:fit, :reason, :at)")
+                .bind("fit", fit.id())
+                .bind("reason", reason)
+                .bind("at", UtcText.of(now))
+                .execute();
+        history.add(handle, now, "withdrawn", "fit " + fit.id(), "of picture " + fit.pictureId() + ": " + reason);
+    }
+
+    /** The picture a fit belongs to. */
+    Optional<Long> pictureOf(Handle handle, long fitId) {
+        return handle.createQuery("select picture_id from disc_fit where id = :fit")
+                .bind("fit", fitId)
+                .mapTo(Long.class)
+                .findOne();
     }
 
     /** All fits of a picture, oldest first. */
@@ -139,7 +166,8 @@ final class FitRows {
                 rs.getString("ephemeris"),
                 rs.getString("software"),
                 UtcText.parse(rs.getString("made_utc")),
-                Columns.id(rs, "superseded_by"));
+                Columns.id(rs, "superseded_by"),
+                Columns.text(rs, "withdrawn_reason"));
     }
 
     private static List<Witness> witnesses(Handle handle, long fitId) {

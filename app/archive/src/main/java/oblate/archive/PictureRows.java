@@ -21,7 +21,8 @@ import org.jdbi.v3.core.Handle;
 final class PictureRows {
     private static final String SELECT = """
             select p.*, n.evening, s.name as site, o.name as observer, k.name as kit,
-              exists (select 1 from disc_fit f where f.picture_id = p.id) as fitted,
+              exists (select 1 from disc_fit f where f.picture_id = p.id
+                 and not exists (select 1 from fit_withdrawal v where v.fit_id = f.id)) as fitted,
               (select count(*) from mark m where m.picture_id = p.id
                  and not exists (select 1 from mark x where x.supersedes = m.id)
                  and not exists (select 1 from mark_withdrawal w where w.mark_id = m.id)) as mark_count
@@ -35,9 +36,15 @@ final class PictureRows {
     private static final String IN_ORDER_OF_TIME = " order by coalesce(p.mid_utc, '~'), p.id limit :limit";
 
     // Asked of the short tables and not of every picture: an archive has many more pictures than measured ones.
-    private static final String FITTED = "p.id in (select f.picture_id from disc_fit f)";
+    private static final String FITTED = """
+            p.id in (select f.picture_id from disc_fit f
+               where not exists (select 1 from fit_withdrawal v where v.fit_id = f.id))
+            """;
 
-    private static final String NOT_FITTED = "p.id not in (select f.picture_id from disc_fit f)";
+    private static final String NOT_FITTED = """
+            p.id not in (select f.picture_id from disc_fit f
+               where not exists (select 1 from fit_withdrawal v where v.fit_id = f.id))
+            """;
 
     private static final String MARKED = """
             p.id in (select m.picture_id from mark m

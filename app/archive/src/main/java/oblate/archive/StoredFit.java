@@ -14,7 +14,8 @@ import oblate.disc.DiscFit;
  * @param ephemeris ephemeris the apparent disc was computed with
  * @param software program and version that made it
  * @param madeUtc when
- * @param supersededBy the fit that replaced it; empty for the current one
+ * @param supersededBy the fit in use that came after it; empty for the current one
+ * @param withdrawnReason why it was taken out of use; empty for one that was not
  */
 public record StoredFit(
         long id,
@@ -23,4 +24,11 @@ public record StoredFit(
         String ephemeris,
         String software,
         Instant madeUtc,
-        Optional<Long> supersededBy) {}
+        Optional<Long> supersededBy,
+        Optional<String> withdrawnReason) {
+
+    /** Whether it is the fit its picture is measured with: the newest one not withdrawn. */
+    public boolean isCurrent() {
+        return supersededBy.isEmpty() && withdrawnReason.isEmpty();
+    }
+}

@@ -51,6 +51,7 @@ final class Commands {
                 "kit",
                 new CommandLine(new KitCommand(services, console))
                         .addSubcommand(new KitCommand.Add(services, console)));
+        own.put("correct", new CorrectCommand(services, console));
         own.put("history", new HistoryCommand(services, console));
         own.put("check", new CheckCommand(services, console));
         own.put("backup", new BackupCommand(services, console));

@@ -18,6 +18,10 @@ final class ConsoleProgress implements Progress {
 
     @Override
     public synchronized void report(long done, long total, String message) {
+        if (console.watcher().isPresent()) {
+            console.watcher().get().report(done, total, work);
+            return;
+        }
         long tenth = total > 0 ? 10 * done / total : done / 20;
         if (console.interactive()) {
             String line = String.format(Locale.ROOT, "%s %d/%d %s", work, done, total, message);
@@ -41,6 +45,7 @@ final class ConsoleProgress implements Progress {
 
     @Override
     public boolean isCancelled() {
-        return Thread.currentThread().isInterrupted();
+        return Thread.currentThread().isInterrupted()
+                || console.watcher().filter(Progress::isCancelled).isPresent();
     }
 }

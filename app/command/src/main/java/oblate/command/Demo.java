@@ -15,6 +15,7 @@ import oblate.archive.ArchivedPicture;
 import oblate.archive.MarkSearch;
 import oblate.archive.PictureSearch;
 import oblate.base.ProblemException;
+import oblate.base.Progress;
 import oblate.drift.Drift;
 import oblate.drift.DriftFitter;
 import oblate.drift.LongitudeSeries;
@@ -42,7 +43,7 @@ final class Demo {
         return folder.resolve("archive");
     }
 
-    /** Runs every step and prints the summary; 0 when every drift was recovered. */
+    /** Runs every step and prints the summary; 0 when every drift was recovered, 1 also when it was stopped. */
     int run() {
         long start = System.nanoTime();
         SampleTruth truth = season();
@@ -50,6 +51,9 @@ final class Demo {
             PlanetModel jupiter = services.planet("jupiter");
             DemoFiling.Tally filed = new DemoFiling(services, console, archive).file(folder.resolve("season"), truth);
             DemoFits.Tally fits = new DemoFits(services, console, archive).fitAll(truth);
+            if (isStopped()) {
+                return 1;
+            }
             DemoMarks.Tally marks = new DemoMarks(services, console, archive).markAll(truth);
             List<Drift> drifts = drifts(archive, jupiter, truth);
             List<Path> tables = tables(archive, jupiter, drifts);
@@ -62,6 +66,15 @@ final class Demo {
             console.say("Done in " + Duration.ofNanos(System.nanoTime() - start).toSeconds() + " s.");
             return status;
         }
+    }
+
+    /** Whether an earlier run was stopped before its end: the tables are written last. */
+    boolean isUnfinished() {
+        return !Files.exists(folder.resolve("drifts.csv"));
+    }
+
+    private boolean isStopped() {
+        return console.watcher().filter(Progress::isCancelled).isPresent();
     }
 
     private SampleTruth season() {

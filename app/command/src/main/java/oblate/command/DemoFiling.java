@@ -58,6 +58,9 @@ final class DemoFiling {
         List<String> remarks = new ArrayList<>();
         int done = 0;
         for (Map.Entry<Group, List<Path>> group : groups.entrySet()) {
+            if (progress.isCancelled()) {
+                break;
+            }
             oblate.sample.Kit kit = kits.get(group.getKey().kit());
             for (FilingOutcome outcome :
                     filing.file(group.getValue(), facts(kit, group.getKey(), false), Progress.SILENT)) {

@@ -11,7 +11,6 @@ import oblate.archive.Archive;
 import oblate.drift.DriftFitter;
 import oblate.drift.LongitudeSeries;
 import oblate.drift.MarkFile;
-import oblate.drift.MarkSeries;
 import oblate.drift.MarkTable;
 import oblate.drift.RateWindow;
 import oblate.drift.SystemConversion;
@@ -85,7 +84,8 @@ final class DriftCommand implements Callable<Integer> {
     @Option(
             names = "--settle",
             paramLabel = "FILE",
-            description = "with --link: links settled by hand (row, track, reason; track none takes a mark out)")
+            description =
+                    "with --link: links settled by hand (row, track, reason; track none takes a mark out, open takes earlier words back); an archive keeps them")
     private Path settle;
 
     @Option(
@@ -141,14 +141,13 @@ final class DriftCommand implements Callable<Integer> {
         if (!link) {
             return run.archived(open, model, chosen, Optional.ofNullable(feature), output);
         }
-        MarkTable table = new MarkSeries()
-                .toLink(open, model, chosen.orElseGet(() -> model.globe().iauSystem()));
-        if (table.rows().isEmpty()) {
-            console.say("The archive has no mark on " + model.label() + "; add marks with: oblate marks add");
+        MarkTable linked = linking()
+                .linked(open, model, chosen.orElseGet(() -> model.globe().iauSystem()));
+        if (linked.rows().isEmpty()) {
+            console.say("The archive has no marks on " + model.label()
+                    + " that make a track; add marks with: oblate marks add");
             return 1;
         }
-        table.remarks().forEach(console::say);
-        MarkTable linked = linking().linked(table);
         return run.fitAndPrint(
                 model,
                 linked.series().stream()

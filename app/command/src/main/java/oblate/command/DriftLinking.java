@@ -6,14 +6,20 @@ import java.io.Writer;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import oblate.archive.Archive;
 import oblate.base.ProblemException;
 import oblate.drift.Linked;
 import oblate.drift.MarkTable;
 import oblate.drift.RateWindow;
 import oblate.drift.SettleFile;
+import oblate.drift.SettledMarks;
+import oblate.drift.Settlement;
 import oblate.drift.TrackLinker;
+import oblate.sky.PlanetModel;
+import oblate.sky.RotationSystem;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVPrinter;
 
@@ -33,11 +39,36 @@ final class DriftLinking {
 
     /** The marks with the names of their tracks; those of no track are left out. */
     MarkTable linked(MarkTable table) {
-        TrackLinker linker = window.map(TrackLinker::new).orElseGet(TrackLinker::new);
-        Linked linked = linker.link(table.toLink(), table.planet(), table.system());
+        Linked linked = linker().link(table.toLink(), table.planet(), table.system());
         if (settlements.isPresent()) {
             linked = linked.settled(SettleFile.read(settlements.get(), table));
         }
+        tell(table, linked);
+        return table.named(linked);
+    }
+
+    /** The same for the marks of an archive, where what is settled by hand is kept. */
+    MarkTable linked(Archive archive, PlanetModel planet, RotationSystem system) {
+        SettledMarks marks = new SettledMarks(archive, linker());
+        SettledMarks.Result result = marks.link(planet, system);
+        if (settlements.isPresent() && !result.table().rows().isEmpty()) {
+            List<Settlement> settled = SettleFile.read(settlements.get(), result.table());
+            marks.keep(settled, result);
+            console.say(settled.size() + (settled.size() == 1 ? " link" : " links")
+                    + " settled by hand; the archive keeps them for later runs.");
+            result = marks.link(planet, system);
+        }
+        if (!result.table().rows().isEmpty()) {
+            tell(result.table(), result.linked());
+        }
+        return result.table().named(result.linked());
+    }
+
+    private TrackLinker linker() {
+        return window.map(TrackLinker::new).orElseGet(TrackLinker::new);
+    }
+
+    private void tell(MarkTable table, Linked linked) {
         long free = linked.links().stream().filter(l -> l.track().isEmpty()).count();
         long doubtful = linked.links().stream().filter(Linked.Link::doubtful).count();
         console.say(String.format(
@@ -51,7 +82,6 @@ final class DriftLinking {
         if (assignments.isPresent()) {
             write(linked, table, assignments.get());
         }
-        return table.named(linked);
     }
 
     private static void write(Linked linked, MarkTable table, Path file) {

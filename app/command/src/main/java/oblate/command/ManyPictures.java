@@ -27,7 +27,13 @@ final class ManyPictures {
      * @param value what came of it; null when refused
      * @param refusal the sentence when it was refused; null else
      */
-    record Answer<R>(R value, String refusal) {}
+    record Answer<R>(R value, String refusal) {
+        private static final String NOT_DONE = "stopped before it was done";
+
+        private static <R> Answer<R> stopped() {
+            return new Answer<>(null, NOT_DONE);
+        }
+    }
 
     <T, R> List<Answer<R>> each(List<T> inputs, String work, Function<T, R> task) {
         ConsoleProgress progress = new ConsoleProgress(console, work);
@@ -37,7 +43,7 @@ final class ManyPictures {
             List<Future<Answer<R>>> pending = new ArrayList<>();
             for (T input : inputs) {
                 pending.add(pool.submit(() -> {
-                    Answer<R> answer = answer(input, task);
+                    Answer<R> answer = progress.isCancelled() ? Answer.stopped() : answer(input, task);
                     if (inputs.size() > 1) {
                         progress.report(done.incrementAndGet(), inputs.size(), "");
                     }

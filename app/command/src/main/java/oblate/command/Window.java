@@ -7,8 +7,11 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Optional;
 import oblate.archive.Archive;
+import oblate.base.ProblemException;
+import oblate.base.Progress;
 import oblate.disc.MoonWitness;
 import oblate.image.ImageFormat;
+import oblate.workbench.FirstRun;
 import oblate.workbench.Workbench;
 import oblate.workbench.WorkbenchContext;
 
@@ -25,11 +28,27 @@ final class Window {
     }
 
     /**
-     * @param named the archive to open; null for the last one
+     * @param named the archive to open; null for the last one, or to ask when there is none
      * @return the exit status
      */
     int open(Path named) {
-        Path folder = Optional.ofNullable(named).or(this::last).orElseGet(Window::usual);
+        boolean first = named == null && last().isEmpty();
+        Optional<Path> folder = Optional.ofNullable(named).or(this::last).or(() -> asked(""));
+        while (folder.isPresent()) {
+            try {
+                folder = show(folder.get(), first);
+                first = false;
+            } catch (ProblemException e) {
+                if (named != null) {
+                    throw e;
+                }
+                folder = asked(e.getMessage());
+            }
+        }
+        return 0;
+    }
+
+    private Optional<Path> show(Path folder, boolean first) {
         Archive archive = services.openOrMakeArchive(folder, console);
         remember(folder);
         Workbench workbench = Workbench.open(new WorkbenchContext(
@@ -46,8 +65,43 @@ final class Window {
                 System.getProperty("user.name", "observer"),
                 Version.text()));
         services.skyData().warnings().stream().findFirst().ifPresent(workbench::say);
-        workbench.awaitClose();
-        return 0;
+        if (first) {
+            workbench.walkThrough();
+        }
+        return switch (workbench.awaitClose()) {
+            case DONE -> Optional.empty();
+            case ANOTHER_ARCHIVE -> asked("").or(() -> Optional.of(folder));
+            case SAMPLE_SEASON -> sample().or(() -> Optional.of(folder));
+        };
+    }
+
+    /** Asks a person; a wish that cannot be met is asked again. */
+    private Optional<Path> asked(String problem) {
+        Optional<FirstRun.Choice> choice = FirstRun.ask(usual(), problem);
+        if (choice.isEmpty()) {
+            return Optional.empty();
+        }
+        return choice.get() instanceof FirstRun.InFolder there ? Optional.of(there.folder()) : sample();
+    }
+
+    /** The archive of the sample season, made when it is not there; what was made before a stop is gone on from the next time. */
+    private Optional<Path> sample() {
+        Path home = usual().resolveSibling("Oblate sample season");
+        try {
+            return FirstRun.prepare(progress -> made(home, progress));
+        } catch (ProblemException e) {
+            console.say(e.getMessage());
+            return Optional.empty();
+        }
+    }
+
+    private Path made(Path home, Progress progress) {
+
+        Demo demo = new Demo(services, console.watchedBy(progress), home);
+        if (demo.isUnfinished()) {
+            demo.run();
+        }
+        return demo.archiveFolder();
     }
 
     private Optional<Path> last() {

@@ -34,6 +34,9 @@ public record Linked(List<Link> links, List<String> tracks) {
     public Linked settled(List<Settlement> settlements) {
         List<Link> changed = new ArrayList<>(links);
         for (Settlement one : settlements) {
+            if (one.track().equalsIgnoreCase(SettleFile.OPEN)) {
+                continue;
+            }
             changed.set(one.mark(), new Link(one.track(), false, "settled by hand: " + one.reason()));
         }
         List<String> named = new ArrayList<>(tracks);

@@ -25,10 +25,13 @@ import org.apache.commons.csv.CSVRecord;
 public final class SettleFile {
     private static final List<String> COLUMNS = List.of("row", "track", "reason");
 
+    /** The track that takes earlier words about a mark back. */
+    public static final String OPEN = "open";
+
     private SettleFile() {}
 
     /**
-     * Reads a file. The track "none" or an empty one takes a mark out of its track.
+     * Reads a file. The track "none" or an empty one takes a mark out of its track, {@link #OPEN} leaves it to the program.
      *
      * @param marks the marks that are settled, known by their row numbers
      * @throws ProblemException naming the first bad row

@@ -55,14 +55,23 @@ final class FollowedSeason {
 
     /** Made under a folder; returns the archive's own. */
     static Path in(Path work) throws IOException {
+        return made(work, true);
+    }
+
+    /** The same with marks that have no feature's name. */
+    static Path unnamedIn(Path work) throws IOException {
+        return made(work, false);
+    }
+
+    private static Path made(Path work, boolean named) throws IOException {
         Path folder = work.resolve("season");
         Clock clock = Clock.fixed(Instant.parse("2024-12-08T00:00:00Z"), ZoneOffset.UTC);
         try (Archive archive = Archive.create(folder, List.of(JUPITER), clock);
                 PluginHost host = PluginHost.bundledOnly()) {
             archive.keepSite(new Site("Garden", 48.2, 16.3, 170, Optional.empty()));
-            long oval = feature(archive, "Oval, \"A\"; 1");
-            long lone = feature(archive, "Lone");
-            long brief = feature(archive, "Brief");
+            Optional<Long> oval = named(named, archive, "Oval, \"A\"; 1");
+            Optional<Long> lone = named(named, archive, "Lone");
+            Optional<Long> brief = named(named, archive, "Brief");
             feature(archive, "Unmarked");
             PictureReader reader = new PictureReader(host.load(ImageFormat.class), PictureLimits.usual());
             Filing filing = new Filing(archive, reader, new CaptureTimes(), Sky.bundled(), List.of(JUPITER));
@@ -80,6 +89,10 @@ final class FollowedSeason {
             }
         }
         return folder;
+    }
+
+    private static Optional<Long> named(boolean named, Archive archive, String name) {
+        return named ? Optional.of(feature(archive, name)) : Optional.empty();
     }
 
     private static long feature(Archive archive, String name) {
@@ -127,11 +140,12 @@ final class FollowedSeason {
                 List.of());
     }
 
-    private static NewMark mark(ArchivedPicture picture, StoredFit fit, long feature, double lon, double lat) {
+    private static NewMark mark(
+            ArchivedPicture picture, StoredFit fit, Optional<Long> feature, double lon, double lat) {
         return new NewMark(
                 picture.id(),
                 Optional.of(fit.id()),
-                Optional.of(feature),
+                feature,
                 new PixelPoint(30, 40),
                 0.3,
                 Optional.of(new SurfacePoint(

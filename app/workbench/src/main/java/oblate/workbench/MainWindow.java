@@ -24,14 +24,17 @@ import javax.swing.JPanel;
 import javax.swing.JScrollPane;
 import javax.swing.JSplitPane;
 import javax.swing.SwingUtilities;
+import javax.swing.Timer;
 import oblate.archive.ArchivedPicture;
 import oblate.image.CaptureTime;
 import oblate.sky.PlanetModel;
+import oblate.workbench.actions.ActionFinder;
 import oblate.workbench.look.Theme;
 
 /** The frame: rail, panels, inspector, season ribbon, foot. On the event thread only. */
 final class MainWindow {
     private static final int INSPECTOR_PX = 408;
+    private static final int QUIET_MS = 500;
     private final WorkbenchContext context;
     private final DeskSettings deskSettings;
     private final PanelSettings settings;
@@ -53,7 +56,11 @@ final class MainWindow {
     private final StatusStrip status = new StatusStrip(background);
     private final JPanel root = new JPanel(new BorderLayout());
     private final Menus menus;
+    private final TopSheet sheet = new TopSheet(frame);
+    private final ActionFinder finder;
+    private final Walk walk;
     private final CountDownLatch closed = new CountDownLatch(1);
+    private volatile Leaving leaving = Leaving.DONE;
     private Consumer<List<Path>> dropTaker = files -> {};
     private Theme theme;
     private Bearing bearing;
@@ -81,12 +88,15 @@ final class MainWindow {
         roll = new PluginRoll(context.plugins(), this::say);
         watch = new PluginWatch(context.plugins(), roll, this::say, status::shout);
         menus = new Menus(this);
+        finder = new ActionFinder(menus::actions, this::palette, sheet::hide);
+        walk = new Walk(this, this::palette);
         arrangePanels();
         roll.whenChanged(this::arrangePanels);
         context.plugins().switches().whenChanged(() -> SwingUtilities.invokeLater(this::pluginsTurned));
         buildFrame();
         shelf.whenChanged(this::shelfChanged);
         selection.whenChanged(() -> ribbon.choose(selection.pictureId()));
+        selection.whenChanged(walk::look);
     }
 
     private static Theme themeNamed(String name) {
@@ -169,6 +179,7 @@ final class MainWindow {
         foot.add(status, BorderLayout.SOUTH);
         root.add(rail, BorderLayout.WEST);
         root.add(split, BorderLayout.CENTER);
+        root.add(walk, BorderLayout.NORTH);
         root.add(foot, BorderLayout.SOUTH);
         root.setTransferHandler(new FileDrop(files -> dropTaker.accept(files)));
         frame.setContentPane(root);
@@ -201,10 +212,30 @@ final class MainWindow {
         String first = slots.containsKey(settings.text("panel", "")) ? settings.text("panel", "") : firstPanel();
         showPanel(first);
         shelf.refresh();
-        // Panels are made when they are first shown; the nights offer what the archive's menu has and take dropped
-        // files.
-        SwingUtilities.invokeLater(
-                () -> Optional.ofNullable(slots.get("nights")).ifPresent(this::make));
+        // The nights offer what the archive's menu has and take dropped files. The others are made when they are first shown, or in a
+        // quiet moment: what ships so that showing it is quick, and never a stranger's before a person asks for it.
+        SwingUtilities.invokeLater(() -> Optional.ofNullable(slots.get("nights")).ifPresent(this::make));
+        Timer quiet = new Timer(QUIET_MS, e -> {
+            if (closed.getCount() == 0 || background.isIdle() && !makeOneThatShips()) {
+                ((Timer) e.getSource()).stop();
+            }
+        });
+        quiet.setInitialDelay(4 * QUIET_MS);
+        quiet.start();
+    }
+
+    private boolean makeOneThatShips() {
+        Optional<PanelSlot> next = slots.values().stream()
+                .filter(s -> s.component().isEmpty() && !roll.isStranger(s.panel()))
+                .findFirst();
+        return next.isPresent() && make(next.get());
+    }
+
+    /** Makes every panel that ships, for those who want to know all that can be done. */
+    void makeAllThatShip() {
+        while (makeOneThatShips()) {
+            // the next one
+        }
     }
 
     private String firstPanel() {
@@ -248,6 +279,7 @@ final class MainWindow {
                 .orElseThrow()
                 .requestFocusInWindow());
         tellLook();
+        walk.look();
     }
 
     void inspectorChanged(PanelSlot slot) {
@@ -293,6 +325,7 @@ final class MainWindow {
 
     private void shelfChanged() {
         ribbon.show(shelf.pictures());
+        walk.look();
         if (selection.pictureId().isEmpty() && !shelf.pictures().isEmpty()) {
             selection.choosePicture(shelf.pictures().get(0).id());
         }
@@ -352,6 +385,7 @@ final class MainWindow {
         root.setBackground(palette().ground());
         status.colour(palette().quietInk());
         status.shoutColours(palette().ground(), palette().alarm());
+        walk.colour();
         frame.repaint();
     }
 
@@ -388,6 +422,34 @@ final class MainWindow {
 
     private oblate.workbench.look.Palette palette() {
         return theme.palette();
+    }
+
+    /** Everything that can be done, to be searched. */
+    void findAction() {
+        sheet.show(finder);
+        finder.open();
+    }
+
+    void walkThrough() {
+        walk.begin();
+    }
+
+    void openAnother() {
+        leaveFor(Leaving.ANOTHER_ARCHIVE);
+    }
+
+    void openSample() {
+        leaveFor(Leaving.SAMPLE_SEASON);
+    }
+
+    private void leaveFor(Leaving next) {
+        leaving = next;
+        close();
+    }
+
+    /** What the person wanted next when the window was closed. */
+    Leaving leaving() {
+        return leaving;
     }
 
     void takeDroppedFiles(Consumer<List<Path>> taker) {

@@ -100,13 +100,23 @@ public final class Workbench {
         });
     }
 
-    /** Waits until the window is closed. Not on the event thread. */
-    public void awaitClose() {
+    /** Waits until the window is closed, and says what is wanted then. Not on the event thread. */
+    public Leaving awaitClose() {
         try {
             window.closed().await();
+            return window.leaving();
         } catch (InterruptedException e) {
             Thread.currentThread().interrupt();
+            return Leaving.DONE;
         }
+    }
+
+    /** Begins the short walk through the loop. May be called from any thread. */
+    public void walkThrough() {
+        onEventThread(() -> {
+            window.walkThrough();
+            return null;
+        });
     }
 
     /** Keeps the layout, closes the window and the archive. May be called from any thread. */

@@ -1,0 +1,58 @@
+/* SPDX-License-Identifier: Apache-2.0 */
+package oblate.workbench.words;
+
+import java.text.MessageFormat;
+import java.util.Locale;
+import java.util.MissingResourceException;
+import java.util.Optional;
+import java.util.ResourceBundle;
+
+/**
+ * The texts of one package, from the resource bundle {@code texts} beside its classes, in UTF-8. A translation is a file {@code texts_xx.properties}
+ * beside it. Immutable.
+ */
+public final class Texts {
+    private final ResourceBundle bundle;
+
+    private Texts(ResourceBundle bundle) {
+        this.bundle = bundle;
+    }
+
+    /**
+     * The texts of a class's package.
+     *
+     * @throws MissingResourceException when it has none
+     */
+    public static Texts of(Class<?> owner) {
+        return new Texts(ResourceBundle.getBundle(
+                owner.getPackageName() + ".texts", Locale.getDefault(), owner.getClassLoader(), FALLBACK));
+    }
+
+    /** A language that is not there means the plain bundle, not that of the machine's own language. */
+    private static final ResourceBundle.Control FALLBACK =
+            ResourceBundle.Control.getNoFallbackControl(ResourceBundle.Control.FORMAT_PROPERTIES);
+
+    /**
+     * A text as it stands.
+     *
+     * @throws MissingResourceException when there is none of that key
+     */
+    public String text(String key) {
+        return bundle.getString(key);
+    }
+
+    /**
+     * A text with its places filled in, by the rules of {@link MessageFormat}. Numbers should be handed in as text, formatted by whoever knows their
+     * error.
+     *
+     * @throws MissingResourceException when there is none of that key
+     */
+    public String text(String key, Object... values) {
+        return new MessageFormat(bundle.getString(key), Locale.ROOT).format(values);
+    }
+
+    /** A text, if there is one of that key. */
+    public Optional<String> maybe(String key) {
+        return bundle.containsKey(key) ? Optional.of(bundle.getString(key)) : Optional.empty();
+    }
+}

@@ -1,0 +1,105 @@
+/* SPDX-License-Identifier: Apache-2.0 */
+package oblate.workbench;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.awt.Frame;
+import java.nio.file.Path;
+import java.util.Arrays;
+import java.util.Optional;
+import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.TimeUnit;
+import javax.swing.JButton;
+import javax.swing.JFrame;
+import javax.swing.JTextArea;
+import oblate.base.Progress;
+import org.assertj.swing.core.BasicRobot;
+import org.assertj.swing.core.Robot;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Tag;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.Timeout;
+
+/** The window before the first archive, with a real mouse. */
+@Tag("window")
+@Timeout(value = 90, threadMode = Timeout.ThreadMode.SEPARATE_THREAD)
+class FirstRunTest {
+    private Robot robot;
+
+    @BeforeEach
+    void start() {
+        robot = BasicRobot.robotWithCurrentAwtHierarchy();
+    }
+
+    @AfterEach
+    void end() {
+        robot.cleanUpWithoutDisposingWindows();
+    }
+
+    private static JFrame frame(String name) {
+        WindowPictures.await("the window " + name, () -> found(name).isPresent());
+        return WindowPictures.ask(() -> found(name).orElseThrow());
+    }
+
+    private static Optional<JFrame> found(String name) {
+        return Arrays.stream(Frame.getFrames())
+                .filter(f -> name.equals(f.getName()) && f.isShowing())
+                .map(JFrame.class::cast)
+                .findFirst();
+    }
+
+    private void press(JFrame frame, String button) {
+        robot.click(WindowPictures.ask(
+                () -> WindowPictures.find(frame.getContentPane(), button).orElseThrow()));
+    }
+
+    @Test
+    void theSampleSeasonIsOneClickAway() throws Exception {
+        CompletableFuture<Optional<FirstRun.Choice>> answer =
+                CompletableFuture.supplyAsync(() -> FirstRun.ask(Path.of("nowhere"), ""));
+        press(frame("first"), "first.sample");
+        assertThat(answer.get(20, TimeUnit.SECONDS)).contains(new FirstRun.Sample());
+    }
+
+    @Test
+    void leavingChoosesNothingAndWhatWentWrongIsSaid() throws Exception {
+        CompletableFuture<Optional<FirstRun.Choice>> answer =
+                CompletableFuture.supplyAsync(() -> FirstRun.ask(Path.of("nowhere"), "It was none. Try another."));
+        JFrame frame = frame("first");
+        JTextArea problem = (JTextArea) WindowPictures.ask(() ->
+                WindowPictures.find(frame.getContentPane(), "first.problem").orElseThrow());
+        assertThat(WindowPictures.<String>ask(problem::getText)).isEqualTo("It was none. Try another.");
+        assertThat(WindowPictures.<Boolean>ask(() -> problem.getHeight() >= problem.getPreferredSize().height))
+                .as("nothing is cut off")
+                .isTrue();
+        press(frame, "first.leave");
+        assertThat(answer.get(20, TimeUnit.SECONDS)).isEmpty();
+    }
+
+    @Test
+    void longWorkShowsItsProgressAndCanBeStopped() throws Exception {
+        CompletableFuture<Optional<String>> work = CompletableFuture.supplyAsync(() -> FirstRun.prepare(this::endless));
+        JFrame frame = frame("prepare");
+        JButton stop = (JButton) WindowPictures.ask(() ->
+                WindowPictures.find(frame.getContentPane(), "prepare.stop").orElseThrow());
+        robot.click(stop);
+        assertThat(work.get(20, TimeUnit.SECONDS)).isEmpty();
+        WindowPictures.await("it is gone", () -> found("prepare").isEmpty());
+        assertThat(FirstRun.prepare(progress -> "done")).contains("done");
+    }
+
+    private String endless(Progress progress) {
+        long step = 0;
+        while (!progress.isCancelled()) {
+            progress.report(step % 100, 100, "step " + step++);
+            try {
+                Thread.sleep(5);
+            } catch (InterruptedException e) {
+                Thread.currentThread().interrupt();
+                return "interrupted";
+            }
+        }
+        return "stopped";
+    }
+}
