@@ -70,7 +70,7 @@ final class MainWindow {
     /** Installs the look first: components take their colours from it when they are made. */
     static MainWindow make(WorkbenchContext context) {
         DeskSettings kept = new DeskSettings(context.settingsFolder());
-        Theme theme = themeNamed(kept.forPanel("desk").text("theme", Theme.DUSK.name()));
+        Theme theme = keptTheme(kept);
         theme.install();
         return new MainWindow(context, kept, theme);
     }
@@ -99,7 +99,8 @@ final class MainWindow {
         selection.whenChanged(walk::look);
     }
 
-    private static Theme themeNamed(String name) {
+    static Theme keptTheme(DeskSettings kept) {
+        String name = kept.forPanel("desk").text("theme", Theme.DUSK.name());
         return List.of(Theme.values()).stream()
                 .filter(t -> t.name().equals(name))
                 .findFirst()

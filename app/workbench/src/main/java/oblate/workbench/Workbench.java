@@ -2,6 +2,7 @@
 package oblate.workbench;
 
 import java.awt.GraphicsEnvironment;
+import java.nio.file.Path;
 import java.util.concurrent.Callable;
 import java.util.concurrent.FutureTask;
 import javax.swing.JFrame;
@@ -30,6 +31,13 @@ public final class Workbench {
             window.show();
             return new Workbench(window);
         });
+    }
+
+    /** Makes ready what every window needs, on the event thread and without waiting for it; opening one is quicker afterwards. */
+    public static void prepare(Path settingsFolder) {
+        if (!GraphicsEnvironment.isHeadless()) {
+            SwingUtilities.invokeLater(() -> MainWindow.keptTheme(new DeskSettings(settingsFolder)).install());
+        }
     }
 
     private static <T> T onEventThread(Callable<T> call) {
