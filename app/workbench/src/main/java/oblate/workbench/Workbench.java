@@ -33,11 +33,19 @@ public final class Workbench {
         });
     }
 
-    /** Makes ready what every window needs, on the event thread and without waiting for it; opening one is quicker afterwards. */
+    /** Makes ready what every window needs, without being waited for; opening one is quicker afterwards. */
     public static void prepare(Path settingsFolder) {
-        if (!GraphicsEnvironment.isHeadless()) {
-            SwingUtilities.invokeLater(() -> MainWindow.keptTheme(new DeskSettings(settingsFolder)).install());
-        }
+        // Asking for the screen starts the toolkit, which takes as long as opening an archive does.
+        Thread preparing = new Thread(
+                () -> {
+                    if (!GraphicsEnvironment.isHeadless()) {
+                        SwingUtilities.invokeLater(() -> MainWindow.keptTheme(new DeskSettings(settingsFolder))
+                                .install());
+                    }
+                },
+                "oblate-look");
+        preparing.setDaemon(true);
+        preparing.start();
     }
 
     private static <T> T onEventThread(Callable<T> call) {
