@@ -43,6 +43,7 @@ final class Commands {
         own.put("data", new DataCommand(services, console));
         own.put("moons", new MoonsCommand(services, console));
         own.put("events", new EventsCommand(services, console));
+        own.put("timings", new TimingsCommand(services, console));
         own.put(
                 "site",
                 new CommandLine(new SiteCommand(services, console))

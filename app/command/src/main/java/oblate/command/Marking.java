@@ -24,6 +24,9 @@ final class Marking {
     /** Kinds that are not on the globe: a place in the picture is kept, but no longitude. */
     private static final Set<String> OFF_GLOBE = Set.of("moon");
 
+    /** On the globe, but wanted at its very edge too, and marked where it is not seen: kept without a longitude there. */
+    private static final String SHADOW = "shadow";
+
     private final Services services;
     private final Archive archive;
     private final double pickSigmaPx;
@@ -77,13 +80,12 @@ final class Marking {
 
     StoredMark add(Wish wish) {
         ArchivedPicture picture = archive.pictureCalled(wish.picture());
-        boolean offGlobe = wish.kind().filter(OFF_GLOBE::contains).isPresent()
-                || wish.feature()
-                        .flatMap(name -> known(picture, name))
-                        .filter(f -> OFF_GLOBE.contains(f.kind()))
-                        .isPresent();
+        Optional<String> kind = wish.feature()
+                .flatMap(name -> known(picture, name))
+                .map(Feature::kind)
+                .or(wish::kind);
         // Measured first: a point that cannot be measured must not leave a new feature behind.
-        NewMark measured = measure(picture, wish.pixel(), wish.what(), offGlobe, Optional.empty());
+        NewMark measured = measure(picture, wish.pixel(), wish.what(), onGlobe(kind), Optional.empty());
         Optional<Long> feature =
                 wish.feature().map(name -> featureNamed(picture, name, wish).id());
         return archive.addMark(withFeature(measured, feature));
@@ -99,7 +101,7 @@ final class Marking {
                 picture,
                 pixel,
                 old.mark().what(),
-                old.mark().point().isEmpty(),
+                old.mark().point().isEmpty() ? OnGlobe.NO : OnGlobe.YES,
                 old.mark().featureId());
         Optional<Long> feature = featureName
                 .map(name -> known(picture, name)
@@ -110,16 +112,28 @@ final class Marking {
         return archive.supersedeMark(markId, withFeature(measured, feature), reason);
     }
 
+    /** Whether a longitude is wanted. */
+    private enum OnGlobe {
+        YES,
+        IF_IT_CAN,
+        NO
+    }
+
+    private static OnGlobe onGlobe(Optional<String> kind) {
+        return kind.map(k -> OFF_GLOBE.contains(k) ? OnGlobe.NO : k.equals(SHADOW) ? OnGlobe.IF_IT_CAN : OnGlobe.YES)
+                .orElse(OnGlobe.YES);
+    }
+
     private NewMark measure(
-            ArchivedPicture picture, PixelPoint pixel, String what, boolean offGlobe, Optional<Long> feature) {
+            ArchivedPicture picture, PixelPoint pixel, String what, OnGlobe onGlobe, Optional<Long> feature) {
         StoredFit fit = archive.currentFit(picture.id())
                 .orElseThrow(() -> new ProblemException(CommandProblem.NO_FIT, picture.name()));
         Optional<MarkMeasurer.Measured> place = Optional.empty();
-        if (!offGlobe) {
+        if (onGlobe != OnGlobe.NO) {
             Subject subject = new Subjects(services, null).ofArchive(archive, picture, FitHints.none());
             DiscFrame frame = new DiscFrame(subject.disc(), fit.fit().placement());
             place = new MarkMeasurer().measure(frame, fit.fit().covariance(), pixel, pickSigmaPx, subject.timeSigmaS());
-            if (place.isEmpty()) {
+            if (place.isEmpty() && onGlobe == OnGlobe.YES) {
                 throw new ProblemException(CommandProblem.OFF_DISC, picture.name(), pixel.xPx(), pixel.yPx());
             }
         }

@@ -141,7 +141,7 @@ final class MarksCommand implements Callable<Integer> {
                 names = "--kind",
                 paramLabel = "WORD",
                 description =
-                        "kind of a new feature: oval, spot, bar, moon, shadow … (moon: the mark is off the globe)")
+                        "kind of a new feature: oval, spot, bar, moon, shadow … (moon: the mark is off the globe; shadow: it may be)")
         private String kind;
 
         @Option(names = "--tone", paramLabel = "WORD", description = "bright or dark, of a new feature")
@@ -151,7 +151,8 @@ final class MarksCommand implements Callable<Integer> {
                 names = "--what",
                 paramLabel = "WORDS",
                 defaultValue = "centre",
-                description = "what is measured: centre, preceding end, following end, north edge, south edge")
+                description = "what is measured: centre, preceding end, following end, north edge, south edge;"
+                        + " of a moon or shadow also what is seen, see oblate timings: clear, on_limb, gone …")
         private String what;
 
         @Mixin

@@ -60,9 +60,9 @@ final class PluginsCommand implements Callable<Integer> {
         List<Row> rows = new ArrayList<>();
         add(rows, "planet", PlanetModel.class);
         add(rows, "picture format", ImageFormat.class);
-        add(rows, "report format", ReportFormat.class);
-        add(rows, "chart format", ChartWriter.class);
         add(rows, "map format", MapFormat.class);
+        add(rows, "report format", ReportFormat.class);
+        add(rows, "chart writer", ChartWriter.class);
         add(rows, "panel", WorkbenchPanel.class);
         add(rows, "measuring tool", MeasureTool.class);
         add(rows, "command", Subcommand.class);

@@ -3,6 +3,7 @@ package oblate.command;
 
 import java.nio.file.Path;
 import java.time.Clock;
+import java.util.List;
 import java.util.Map;
 import oblate.base.ProblemException;
 import picocli.CommandLine;
@@ -35,6 +36,11 @@ public final class Program {
 
     /** Follows the words of a command line. */
     public int run(String... args) {
+        if (!opensWindow(args)) {
+            // Charts and maps are drawn without any display, also where one is named but not there; whoever asks first
+            // settles it.
+            System.setProperty("java.awt.headless", "true");
+        }
         Path settings = new SettingsFolder(environment).path();
         try (Services services = new Services(settings, clock, console::say)) {
             if (isPlainWindow(args)) {
@@ -69,6 +75,10 @@ public final class Program {
         } catch (Exception e) {
             return tell(e);
         }
+    }
+
+    private static boolean opensWindow(String... args) {
+        return args.length == 0 || args[0].startsWith("-") || List.of(args).contains("--open");
     }
 
     private LaunchHint line() {

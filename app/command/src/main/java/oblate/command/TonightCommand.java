@@ -17,6 +17,7 @@ import oblate.drift.plan.PlanWish;
 import oblate.drift.plan.Planner;
 import oblate.drift.plan.SmearLimit;
 import oblate.report.plan.PlanCalendar;
+import oblate.report.plan.PlanTable;
 import oblate.report.plan.PlanText;
 import oblate.sky.GroundSite;
 import oblate.sky.GroundSky;

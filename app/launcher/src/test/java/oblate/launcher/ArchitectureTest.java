@@ -27,7 +27,9 @@ class ArchitectureTest {
     /** The line of stages; base stands below all of them. */
     private static final List<String> LINE = List.of("base", "sky", "image", "disc", "archive", "drift", "report");
 
-    private static final String[] PANELS = {"oblate.workbench..", "oblate.chartpanel..", "oblate.moonspanel.."};
+    private static final String[] PANELS = {
+        "oblate.workbench..", "oblate.chartpanel..", "oblate.moonspanel..", "oblate.tonightpanel.."
+    };
 
     @Test
     void theWholeProgramWasLookedAt() {
@@ -46,6 +48,7 @@ class ArchitectureTest {
                 "oblate.planet.jupiter.Jupiter",
                 "oblate.chartpanel.ChartPanel",
                 "oblate.moonspanel.MoonsPanel",
+                "oblate.tonightpanel.TonightPanel",
                 "oblate.sample.SampleSeason")) {
             assertThat(PROGRAM.contain(known)).as(known).isTrue();
         }
@@ -89,7 +92,8 @@ class ArchitectureTest {
                         "oblate.format..",
                         "oblate.tables..",
                         "oblate.chartpanel..",
-                        "oblate.moonspanel..")))
+                        "oblate.moonspanel..",
+                        "oblate.tonightpanel..")))
                 .check(PROGRAM);
         noClasses()
                 .that()
@@ -101,7 +105,8 @@ class ArchitectureTest {
                         "oblate.format..",
                         "oblate.tables..",
                         "oblate.chartpanel..",
-                        "oblate.moonspanel..")
+                        "oblate.moonspanel..",
+                        "oblate.tonightpanel..")
                 .check(PROGRAM);
     }
 

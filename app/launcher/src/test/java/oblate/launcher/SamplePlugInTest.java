@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.awt.Component;
 import java.awt.Container;
+import java.awt.GraphicsEnvironment;
 import java.awt.Point;
 import java.awt.image.BufferedImage;
 import java.io.File;
@@ -56,6 +57,10 @@ class SamplePlugInTest {
 
     @Test
     void thePanelAndTheToolAreUsed() throws IOException {
+        // Asked first: the command line does without a display for good where none has been asked for.
+        assertThat(GraphicsEnvironment.isHeadless())
+                .as("needs a display: run under xvfb-run, or leave it out with -DexcludedTags=window")
+                .isFalse();
         Path settings = work.resolve("settings");
         writeJar(settings.resolve("plugins/meridian-profile.jar"));
         Path archive = work.resolve("archive");

@@ -1,40 +1,15 @@
 /* SPDX-License-Identifier: Apache-2.0 */
 package oblate.report;
 
-import java.time.Instant;
-import java.util.List;
-import java.util.Optional;
-import oblate.drift.Drift;
-import oblate.drift.LongitudeSeries;
-
 /**
  * A chart as it is wished for.
  *
- * @param kind what is drawn
- * @param features at least one, all of one planet; for {@link Kind#LONGITUDE} in one system
- * @param until instant up to which each fitted motion is predicted, with one standard error on both sides; {@link Kind#LONGITUDE} only
+ * @param content what it shows
  * @param size of the drawing
  * @param theme colours
  * @param format of the file
  */
-public record ChartOrder(
-        Kind kind, List<Feature> features, Optional<Instant> until, Size size, Theme theme, Format format) {
-
-    /** Copies the list. */
-    public ChartOrder {
-        features = List.copyOf(features);
-        if (features.isEmpty()) {
-            throw new IllegalArgumentException("no feature");
-        }
-    }
-
-    /** What is drawn. */
-    public enum Kind {
-        /** Longitude against date. */
-        LONGITUDE,
-        /** Speed against planetographic latitude. */
-        SPEED
-    }
+public record ChartOrder(ChartContent content, Size size, Theme theme, Format format) {
 
     /** Colours of the whole. */
     public enum Theme {
@@ -42,6 +17,8 @@ public record ChartOrder(
         LIGHT,
         /** On a dark screen. */
         DARK,
+        /** Shades of dim red, for eyes used to the dark. */
+        RED,
         /** On white paper. */
         PRINT
     }
@@ -53,14 +30,6 @@ public record ChartOrder(
         /** Lines and text. */
         SVG
     }
-
-    /**
-     * A feature.
-     *
-     * @param series its longitudes
-     * @param drift what was fitted to them; empty when nothing could be
-     */
-    public record Feature(LongitudeSeries series, Optional<Drift> drift) {}
 
     /**
      * Size of the drawing.

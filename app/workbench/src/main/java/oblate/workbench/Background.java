@@ -114,7 +114,7 @@ public final class Background implements AutoCloseable {
             "checkstyle:IllegalCatch") // border: work of any panel may fail in any way, and a person must hear of it
     private <T> void submit(ExecutorService where, Supplier<T> call, Consumer<T> whenDone, Runnable atEnd) {
         if (where.isShutdown()) {
-            // A timer or a listener that comes after the window was closed.
+            // The window is closed: nobody waits for this any more.
             return;
         }
         pending.incrementAndGet();

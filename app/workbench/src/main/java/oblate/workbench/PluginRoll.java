@@ -61,7 +61,7 @@ public final class PluginRoll {
         kinds.put("planet", PlanetModel.class);
         kinds.put("picture format", ImageFormat.class);
         kinds.put("report format", ReportFormat.class);
-        kinds.put("chart format", ChartWriter.class);
+        kinds.put("chart writer", ChartWriter.class);
         kinds.put("map format", MapFormat.class);
         kinds.put("panel", WorkbenchPanel.class);
         kinds.put("measuring tool", MeasureTool.class);

@@ -4,7 +4,9 @@ package oblate.chartpanel;
 import java.awt.Color;
 import java.awt.Dimension;
 import java.awt.Font;
+import java.awt.Graphics2D;
 import java.awt.geom.Rectangle2D;
+import java.awt.image.BufferedImage;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.io.OutputStreamWriter;
@@ -13,18 +15,21 @@ import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Optional;
 import javax.imageio.ImageIO;
+import oblate.report.ChartContent;
 import oblate.report.ChartOrder;
 import oblate.report.ChartWriter;
-import oblate.sky.PlanetModel;
 import org.apache.batik.dom.GenericDOMImplementation;
 import org.apache.batik.svggen.SVGGeneratorContext;
 import org.apache.batik.svggen.SVGGraphics2D;
-import org.jfree.chart.JFreeChart;
 import org.jfree.chart.text.TextUtils;
 import org.w3c.dom.Document;
 
-/** Draws the charts of drifts as PNG and SVG. Stateless. */
+/** Draws charts as PNG and SVG. Stateless. */
 public final class ChartFiles implements ChartWriter {
+    /** Every kind of chart drawn here. */
+    private static final List<Drawing> DRAWINGS =
+            List.of(new SeriesDrawing(), new LadderDrawing(), new TimingDrawing());
+
     private static final Font FONT = new Font(Font.SANS_SERIF, Font.PLAIN, 12);
 
     @Override
@@ -34,59 +39,57 @@ public final class ChartFiles implements ChartWriter {
 
     @Override
     public String label() {
-        return "Longitude against date, speed against latitude";
+        return "Charts of drifts, ladders of map strips";
+    }
+
+    @Override
+    public boolean draws(ChartContent content) {
+        return drawing(content).isPresent();
+    }
+
+    private static Optional<Drawing> drawing(ChartContent content) {
+        return DRAWINGS.stream().filter(d -> d.draws(content)).findFirst();
     }
 
     @Override
     public void write(ChartOrder order, OutputStream out) throws IOException {
-        JFreeChart chart = chart(order);
+        Drawing drawing = drawing(order.content())
+                .orElseThrow(() ->
+                        new IllegalArgumentException(order.content().getClass().getName()));
         ChartOrder.Size size = order.size();
+        Dimension whole = new Dimension(size.widthPx() * size.scale(), size.heightPx() * size.scale());
+        Rectangle2D area = new Rectangle2D.Double(0, 0, size.widthPx(), size.heightPx());
         if (order.format() == ChartOrder.Format.SVG) {
-            writeSvg(chart, size, out);
+            SVGGraphics2D graphics = svg(whole);
+            graphics.scale(size.scale(), size.scale());
+            drawing.draw(order.content(), look(order.theme()), graphics, area);
+            Writer text = new OutputStreamWriter(out, StandardCharsets.UTF_8);
+            graphics.stream(text, true);
+            text.flush();
         } else {
-            ImageIO.write(
-                    chart.createBufferedImage(
-                            size.widthPx() * size.scale(),
-                            size.heightPx() * size.scale(),
-                            size.widthPx(),
-                            size.heightPx(),
-                            null),
-                    "png",
-                    out);
+            BufferedImage image = new BufferedImage(whole.width, whole.height, BufferedImage.TYPE_INT_RGB);
+            Graphics2D graphics = image.createGraphics();
+            graphics.scale(size.scale(), size.scale());
+            drawing.draw(order.content(), look(order.theme()), graphics, area);
+            graphics.dispose();
+            ImageIO.write(image, "png", out);
         }
     }
 
-    private static JFreeChart chart(ChartOrder order) {
-        PlanetModel planet = order.features().get(0).series().planet();
-        String system = order.features().get(0).series().system().label();
-        if (order.kind() == ChartOrder.Kind.SPEED) {
-            return SpeedChart.of(
-                    planet,
-                    order.features().stream().flatMap(f -> f.drift().stream()).toList(),
-                    wish("Speeds on " + planet.label(), system, order.theme()));
-        }
-        List<Fitted> fits = order.features().stream()
-                .map(f -> new Fitted(f.series(), f.drift(), ""))
-                .toList();
-        ChartWish wish = wish("Longitudes on " + planet.label(), system, order.theme());
-        JFreeChart chart = DriftChart.of(fits, wish);
-        order.until().ifPresent(until -> new PredictionBand(wish).add(chart.getXYPlot(), fits, until));
-        return chart;
-    }
-
-    private static ChartWish wish(String title, String system, ChartOrder.Theme theme) {
+    private static ChartWish look(ChartOrder.Theme theme) {
         return switch (theme) {
-            case PRINT -> ChartWish.forPaper(title, system);
-            case LIGHT -> wish(title, system, 0xF7F6F2, 0x1F2328, 0xD8D5CD);
-            case DARK -> wish(title, system, 0x1B1F24, 0xE3E5E8, 0x3A4149);
+            case PRINT -> ChartWish.forPaper("", "");
+            case LIGHT -> look(0xF7F6F2, 0x1F2328, 0xD8D5CD);
+            case DARK -> look(0x1B1F24, 0xE3E5E8, 0x3A4149);
+            case RED -> look(0x0E0403, 0xC2392B, 0x3A100C);
         };
     }
 
-    private static ChartWish wish(String title, String system, int ground, int ink, int quiet) {
+    private static ChartWish look(int ground, int ink, int quiet) {
         Color behind = new Color(ground);
         return new ChartWish(
-                title,
-                system,
+                "",
+                "",
                 true,
                 Optional.empty(),
                 behind,
@@ -96,19 +99,16 @@ public final class ChartFiles implements ChartWriter {
                 ChartWish.coloursOn(behind));
     }
 
-    private static void writeSvg(JFreeChart chart, ChartOrder.Size size, OutputStream out) throws IOException {
+    private static SVGGraphics2D svg(Dimension whole) {
         Document document = GenericDOMImplementation.getDOMImplementation()
                 .createDocument("http://www.w3.org/2000/svg", "svg", null);
         SVGGeneratorContext context = SVGGeneratorContext.createDefault(document);
         context.setComment("Oblate");
+        context.setImageHandler(new PngInSvg());
         SVGGraphics2D graphics = new SVGGraphics2D(context, false);
-        graphics.setSVGCanvasSize(new Dimension(size.widthPx() * size.scale(), size.heightPx() * size.scale()));
-        graphics.scale(size.scale(), size.scale());
+        graphics.setSVGCanvasSize(whole);
         // Else the library draws turned words as outlines; it is a switch of the whole library, and good on screen too.
         TextUtils.setUseDrawRotatedStringWorkaround(false);
-        chart.draw(graphics, new Rectangle2D.Double(0, 0, size.widthPx(), size.heightPx()));
-        Writer text = new OutputStreamWriter(out, StandardCharsets.UTF_8);
-        graphics.stream(text, true);
-        text.flush();
+        return graphics;
     }
 }

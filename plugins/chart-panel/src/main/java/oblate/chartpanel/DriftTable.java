@@ -10,10 +10,10 @@ import javax.swing.table.DefaultTableCellRenderer;
 import oblate.workbench.look.Figures;
 import oblate.workbench.look.Theme;
 
-/** Features with their rates. */
+/** Features with their rates and small pictures of their residuals. */
 final class DriftTable extends JTable {
     private static final long serialVersionUID = 1L;
-    private static final String[] COLUMNS = {"Feature", "°/30 d", "Marks"};
+    private static final String[] COLUMNS = {"Feature", "°/30 d", "Marks", "Residuals"};
     private final transient Rows rows;
 
     DriftTable() {
@@ -42,9 +42,11 @@ final class DriftTable extends JTable {
         figures.setHorizontalAlignment(SwingConstants.RIGHT);
         getColumnModel().getColumn(1).setCellRenderer(figures);
         getColumnModel().getColumn(2).setCellRenderer(figures);
-        getColumnModel().getColumn(0).setPreferredWidth(110);
-        getColumnModel().getColumn(1).setPreferredWidth(120);
-        getColumnModel().getColumn(2).setPreferredWidth(50);
+        getColumnModel().getColumn(3).setCellRenderer(new Sparkline());
+        getColumnModel().getColumn(3).setPreferredWidth(86);
+        getColumnModel().getColumn(0).setPreferredWidth(96);
+        getColumnModel().getColumn(1).setPreferredWidth(112);
+        getColumnModel().getColumn(2).setPreferredWidth(56);
     }
 
     void show(List<Fitted> fits) {
@@ -60,6 +62,11 @@ final class DriftTable extends JTable {
     private static final class Rows extends AbstractTableModel {
         private static final long serialVersionUID = 1L;
         private transient List<Fitted> fits = List.of();
+
+        @Override
+        public Class<?> getColumnClass(int column) {
+            return column == 3 ? Fitted.class : String.class;
+        }
 
         @Override
         public int getRowCount() {
@@ -81,6 +88,7 @@ final class DriftTable extends JTable {
             Fitted one = fits.get(row);
             return switch (column) {
                 case 0 -> one.name();
+                case 3 -> one;
                 case 1 ->
                     one.drift()
                             .map(d -> Figures.withSigma(d.rateDegPer30Days(), d.sigmaRateDegPer30Days(), ""))

@@ -2,89 +2,75 @@
 package oblate.chartpanel;
 
 import java.awt.BorderLayout;
-import java.awt.Color;
-import java.awt.Dimension;
+import java.awt.CardLayout;
+import java.awt.event.ActionEvent;
 import java.awt.event.HierarchyEvent;
+import java.awt.event.KeyEvent;
 import java.time.Instant;
-import java.util.HashMap;
+import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
+import javax.swing.AbstractAction;
+import javax.swing.Action;
 import javax.swing.BorderFactory;
-import javax.swing.JCheckBox;
-import javax.swing.JComboBox;
+import javax.swing.JButton;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
+import javax.swing.JPopupMenu;
 import javax.swing.JScrollPane;
 import javax.swing.JSplitPane;
-import net.miginfocom.swing.MigLayout;
-import oblate.archive.MarkSearch;
+import javax.swing.KeyStroke;
 import oblate.archive.StoredMark;
-import oblate.drift.Drift;
-import oblate.drift.DriftModel;
 import oblate.drift.LongitudePoint;
-import oblate.drift.LongitudeSeries;
-import oblate.drift.MarkSeries;
+import oblate.report.SeriesChart;
+import oblate.report.ladder.LadderChart;
 import oblate.sky.PlanetModel;
 import oblate.sky.RotationSystem;
 import oblate.workbench.PanelContext;
 import oblate.workbench.look.Figures;
-import oblate.workbench.look.FoldSection;
-import oblate.workbench.look.Palette;
-import oblate.workbench.look.Theme;
-import oblate.workbench.pictures.FactList;
-import oblate.workbench.pictures.SystemLabel;
-import org.jfree.chart.ChartMouseEvent;
-import org.jfree.chart.ChartMouseListener;
-import org.jfree.chart.entity.XYItemEntity;
-import org.jfree.data.xy.XYIntervalSeriesCollection;
 
-/** List of features on the left, chart on the right, the chosen feature's figures in the inspector. */
+/** The panel of drifts: features on the left; longitudes, ladder and residuals on one axis of time; the chosen feature's figures in the inspector. */
 final class DriftView extends JPanel {
     private static final long serialVersionUID = 1L;
+    private static final String NO_MARKS =
+            "No named marks yet: name some on the measuring desk, and their drifts appear here.";
+    private static final int MOST_RIVALS = 8;
     private final transient PanelContext context;
     private final DriftTable table = new DriftTable();
-    private final JComboBox<String> systems = new JComboBox<>();
-    private final JCheckBox leftward = new JCheckBox("Longitude grows to the left");
-    private final JCheckBox others = new JCheckBox("Also features of other systems");
-    private final JCheckBox alone = new JCheckBox("Only the chosen one");
-    private final JPanel chartPlace = new JPanel(new BorderLayout());
-    private final JPanel inspector = new JPanel(new MigLayout("insets 4 0 4 0, gap 0, wrap 1, fillx", "[grow,fill]"));
-    private transient Map<String, Long> pictureOf = Map.of();
-    private transient Optional<org.jfree.chart.ChartPanel> chart = Optional.empty();
+    private final DriftBar bar;
+    private final ReasonBar reasons = new ReasonBar();
+    private final DriftCanvas canvas;
+    private final DriftInspector inspector;
+    private final JPanel place = new JPanel(new CardLayout());
+    private final JLabel empty = new JLabel(NO_MARKS, JLabel.CENTER);
+    private final JLabel notes = new JLabel(" ");
+    private final transient LadderWork ladder;
+    private final transient ChartKeeping keeping;
+    private transient DriftData data = DriftData.NONE;
     private boolean filling;
     private boolean stale = true;
-    private String systemsOf = "";
-
-    /** What the background made. */
-    private record Result(List<Fitted> fits, Map<String, Long> pictureOf) {}
 
     DriftView(PanelContext context) {
         super(new BorderLayout());
         this.context = context;
         setOpaque(false);
-        chartPlace.setOpaque(false);
-        chartPlace.setName("chart");
-        JScrollPane list = new JScrollPane(table);
-        list.setBorder(BorderFactory.createEmptyBorder());
-        JSplitPane split = new JSplitPane(JSplitPane.HORIZONTAL_SPLIT, list, chartPlace);
-        split.setBorder(BorderFactory.createEmptyBorder());
-        split.setDividerLocation(context.settings().number("list", 300));
-        split.addPropertyChangeListener(
-                JSplitPane.DIVIDER_LOCATION_PROPERTY, e -> context.settings().keep("list", split.getDividerLocation()));
-        add(bar(), BorderLayout.NORTH);
-        add(split, BorderLayout.CENTER);
-        inspector.setOpaque(false);
+        bar = new DriftBar(context, new BarEvents());
+        canvas = new DriftCanvas(context.background(), context::palette, this::scene, new CanvasEvents());
+        inspector = new DriftInspector(context);
+        ladder = new LadderWork(context, this::ladderTold);
+        keeping = new ChartKeeping(context);
+        layOut();
+        bindKeys();
         context.showInInspector(inspector);
         table.getSelectionModel().addListSelectionListener(e -> {
             if (!filling && !e.getValueIsAdjusting()) {
                 context.selection().chooseFeature(chosen().map(Fitted::name));
-                draw();
+                featureChosen();
             }
         });
         context.shelf().whenChanged(this::read);
         context.selection().whenChanged(this::followSelection);
-        context.whenLookChanged(this::draw);
+        context.whenLookChanged(this::lookChanged);
         addHierarchyListener(e -> {
             if ((e.getChangeFlags() & HierarchyEvent.SHOWING_CHANGED) != 0 && isShowing() && stale) {
                 read();
@@ -92,59 +78,80 @@ final class DriftView extends JPanel {
         });
     }
 
-    private JPanel bar() {
-        JPanel bar = new JPanel(new MigLayout("insets 8 16 8 16, gap 12", "[][][][]push[]"));
-        bar.setOpaque(false);
-        bar.add(new JLabel("Longitudes in"), "split 2, gapright 6");
-        systems.setName("drift.system");
-        bar.add(systems);
-        bar.add(others);
-        bar.add(alone);
-        leftward.setSelected(context.settings().flag("leftward", true));
-        others.setSelected(context.settings().flag("others", false));
-        alone.setName("drift.alone");
-        others.setToolTipText("Draws features whose custom is another system too; they run fast here");
-        alone.setToolTipText("Draws only the feature chosen in the list, on a scale of its own");
-        leftward.setToolTipText("As on maps with north up; else to the right");
-        bar.add(leftward);
-        leftward.addActionListener(e -> {
-            context.settings().keep("leftward", leftward.isSelected());
-            draw();
-        });
-        others.addActionListener(e -> {
-            context.settings().keep("others", others.isSelected());
-            read();
-        });
-        alone.addActionListener(e -> draw());
-        systems.addActionListener(e -> {
-            if (!filling) {
-                context.settings().keep("system." + context.planet().id(), system().id());
-                read();
+    private void layOut() {
+        JScrollPane list = new JScrollPane(table);
+        list.setBorder(BorderFactory.createEmptyBorder());
+        place.setOpaque(false);
+        place.setName("chart");
+        place.add(empty, "empty");
+        place.add(canvas, "canvas");
+        notes.setName("drift.notes");
+        notes.setBorder(BorderFactory.createEmptyBorder(4, 16, 6, 16));
+        JSplitPane split = new JSplitPane(JSplitPane.HORIZONTAL_SPLIT, list, place);
+        split.setBorder(BorderFactory.createEmptyBorder());
+        split.setDividerLocation(context.settings().number("list", 340));
+        split.addPropertyChangeListener(
+                JSplitPane.DIVIDER_LOCATION_PROPERTY, e -> context.settings().keep("list", split.getDividerLocation()));
+        JPanel top = new JPanel(new BorderLayout());
+        top.setOpaque(false);
+        top.add(bar, BorderLayout.NORTH);
+        top.add(reasons, BorderLayout.SOUTH);
+        add(top, BorderLayout.NORTH);
+        add(split, BorderLayout.CENTER);
+        add(notes, BorderLayout.SOUTH);
+    }
+
+    private void bindKeys() {
+        key(KeyEvent.VK_ENTER, "Open the picture of the chosen mark", () -> canvas.chosen()
+                .ifPresent(this::open));
+        key(KeyEvent.VK_M, "Move the chosen mark to another feature…", () -> canvas.chosen()
+                .ifPresent(this::menuAtMark));
+        key(KeyEvent.VK_DOWN, "Next mark of the feature", () -> step(1));
+        key(KeyEvent.VK_UP, "Previous mark of the feature", () -> step(-1));
+        hidden(KeyEvent.VK_RIGHT, () -> step(1));
+        hidden(KeyEvent.VK_LEFT, () -> step(-1));
+        hidden(KeyEvent.VK_ESCAPE, () -> choose(Optional.empty()));
+        hidden(KeyEvent.VK_0, this::wholeTime);
+        hidden(KeyEvent.VK_PLUS, () -> zoom(1 / 1.4));
+        hidden(KeyEvent.VK_EQUALS, () -> zoom(1 / 1.4));
+        hidden(KeyEvent.VK_ADD, () -> zoom(1 / 1.4));
+        hidden(KeyEvent.VK_MINUS, () -> zoom(1.4));
+        hidden(KeyEvent.VK_SUBTRACT, () -> zoom(1.4));
+        context.offer(action("All of the season  (0)", this::wholeTime));
+        context.offer(action("Save the chart…", this::saveChart));
+        context.offer(action("Save the ladder…", this::saveLadder));
+        context.offer(action("Copy the chart as a picture", this::copyPicture));
+        context.offer(action("Copy the table of drifts", this::copyTable));
+    }
+
+    private void key(int code, String words, Runnable deed) {
+        hidden(code, deed);
+        context.offer(action(words + "  (" + KeyEvent.getKeyText(code) + ")", deed));
+    }
+
+    private void hidden(int code, Runnable deed) {
+        canvas.getInputMap(WHEN_FOCUSED).put(KeyStroke.getKeyStroke(code, 0), "key " + code);
+        canvas.getActionMap().put("key " + code, action("key " + code, deed));
+    }
+
+    private static Action action(String name, Runnable deed) {
+        return new AbstractAction(name) {
+            private static final long serialVersionUID = 1L;
+
+            @Override
+            public void actionPerformed(ActionEvent e) {
+                deed.run();
             }
-        });
-        return bar;
+        };
     }
 
-    private RotationSystem system() {
-        return context.planet().globe().systems().stream()
-                .filter(s -> s.label().equals(systems.getSelectedItem()))
-                .findFirst()
-                .orElseGet(() -> SystemLabel.usual(context.planet()));
+    private void zoom(double factor) {
+        canvas.zoom(factor);
     }
 
-    private void fillSystems() {
-        PlanetModel planet = context.planet();
-        if (planet.id().equals(systemsOf)) {
-            return;
-        }
-        systemsOf = planet.id();
-        filling = true;
-        systems.removeAllItems();
-        String wish = context.settings()
-                .text("system." + planet.id(), SystemLabel.usual(planet).id());
-        planet.globe().systems().forEach(s -> systems.addItem(s.label()));
-        planet.globe().system(wish).ifPresent(s -> systems.setSelectedItem(s.label()));
-        filling = false;
+    private void wholeTime() {
+        canvas.show(Optional.empty());
+        wantLadder();
     }
 
     private void read() {
@@ -153,66 +160,51 @@ final class DriftView extends JPanel {
             return;
         }
         stale = false;
-        fillSystems();
+        bar.fillSystems();
         PlanetModel planet = context.planet();
-        RotationSystem system = system();
-        boolean all = others.isSelected();
-        context.background().promptly(() -> fit(planet, system, all), this::show);
+        RotationSystem system = bar.system();
+        boolean all = bar.others();
+        context.background().promptly(() -> DriftData.of(context.archive(), planet, system, all), this::show);
     }
 
-    private Result fit(PlanetModel planet, RotationSystem system, boolean all) {
-        List<String> own = new MarkSeries()
-                .ofArchive(context.archive(), planet, Optional.empty()).stream()
-                        .filter(s -> all
-                                || s.system().equals(system)
-                                || planet.globe().systems().size() == 1)
-                        .map(LongitudeSeries::feature)
-                        .toList();
-        List<Fitted> fits = new MarkSeries()
-                .ofArchive(context.archive(), planet, Optional.of(system)).stream()
-                        .filter(s -> own.contains(s.feature()))
-                        .map(Fitted::of)
-                        .toList();
-        Map<String, Long> pictures = new HashMap<>();
-        MarkSearch search = new MarkSearch(
-                Optional.of(planet.id()),
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty(),
-                false);
-        for (StoredMark mark : context.archive().marks(search)) {
-            mark.featureName()
-                    .ifPresent(name ->
-                            pictures.put(key(name, mark.midUtc()), mark.mark().pictureId()));
-        }
-        return new Result(fits, pictures);
-    }
-
-    private static String key(String feature, Instant time) {
-        return time.toEpochMilli() + " " + feature;
-    }
-
-    private void show(Result result) {
-        pictureOf = result.pictureOf();
+    private void show(DriftData fresh) {
+        data = fresh;
         filling = true;
-        table.show(result.fits());
+        table.show(fresh.fits());
         filling = false;
+        ((CardLayout) place.getLayout()).show(place, fresh.fits().isEmpty() ? "empty" : "canvas");
+        empty.setForeground(context.palette().quietInk());
+        empty.setText(
+                fresh.hidden() == 0
+                        ? NO_MARKS
+                        : "The features here are of other systems: choose another above, or View, Also features of other systems.");
         followSelection();
-        draw();
+        featureChosen();
     }
 
     private void followSelection() {
         filling = true;
-        table.clearSelection();
+        Optional<String> name = context.selection().featureName();
+        int row = -1;
         for (int i = 0; i < table.fits().size(); i++) {
-            if (context.selection()
-                    .featureName()
-                    .equals(Optional.of(table.fits().get(i).name()))) {
-                table.setRowSelectionInterval(i, i);
+            if (name.equals(Optional.of(table.fits().get(i).name()))) {
+                row = i;
             }
         }
+        boolean other = row != table.getSelectedRow();
+        if (row < 0) {
+            table.clearSelection();
+        } else if (other) {
+            table.setRowSelectionInterval(row, row);
+            table.scrollRectToVisible(table.getCellRect(row, 0, true));
+        }
         filling = false;
+        canvas.choose(context.selection().markId().flatMap(data::pointOf));
+        if (other) {
+            featureChosen();
+        } else {
+            showFigures();
+        }
     }
 
     private Optional<Fitted> chosen() {
@@ -222,146 +214,284 @@ final class DriftView extends JPanel {
                 : Optional.of(table.fits().get(row));
     }
 
-    private List<Fitted> drawn() {
-        Optional<Fitted> one = chosen();
-        return alone.isSelected() && one.isPresent() ? List.of(one.get()) : table.fits();
+    private void featureChosen() {
+        wantLadder();
+        redraw();
     }
 
-    private void draw() {
+    private void wantLadder() {
         if (!isShowing()) {
             return;
         }
-        Palette colours = context.palette();
-        chartPlace.removeAll();
-        if (table.fits().isEmpty()) {
-            JLabel empty = new JLabel(
-                    "No named marks yet: name some on the measuring desk, and their drifts appear here.",
-                    JLabel.CENTER);
-            empty.setForeground(colours.quietInk());
-            chartPlace.add(empty, BorderLayout.CENTER);
+        if (bar.wantsLadder() && !data.fits().isEmpty()) {
+            ladder.want(chosen(), canvas.range(), DriftScene.stripsWithRoom(canvas.getWidth(), canvas.getHeight()));
         } else {
-            Optional<String> only = alone.isSelected() ? chosen().map(Fitted::name) : Optional.empty();
-            List<Color> inks = colours.picturesRed()
-                    ? List.of(colours.accent(), colours.ink(), colours.quietInk())
-                    : ChartWish.coloursOn(colours.ground());
-            ChartWish wish = new ChartWish(
-                    "",
-                    system().label(),
-                    leftward.isSelected(),
-                    only,
-                    colours.ground(),
-                    colours.quietInk(),
-                    colours.line(),
-                    Theme.bodyFont(-1),
-                    inks);
-            org.jfree.chart.ChartPanel panel = new org.jfree.chart.ChartPanel(DriftChart.of(drawn(), wish));
-            panel.setMinimumDrawWidth(100);
-            panel.setMinimumDrawHeight(100);
-            panel.setMaximumDrawWidth(6000);
-            panel.setMaximumDrawHeight(4000);
-            panel.setPopupMenu(null);
-            panel.setMouseWheelEnabled(true);
-            panel.setPreferredSize(new Dimension(700, 600));
-            panel.setToolTipText("A click on a point opens its picture; the wheel zooms");
-            panel.addChartMouseListener(new Clicks());
-            chart = Optional.of(panel);
-            chartPlace.add(panel, BorderLayout.CENTER);
+            ladder.none();
         }
-        chartPlace.revalidate();
-        chartPlace.repaint();
-        showFigures();
     }
 
-    /** The chart shown. */
-    Optional<org.jfree.chart.ChartPanel> chart() {
-        return chart;
+    private void ladderTold() {
+        redraw();
+    }
+
+    private void lookChanged() {
+        empty.setForeground(context.palette().quietInk());
+        wantLadder();
+        redraw();
+    }
+
+    private void redraw() {
+        if (isShowing()) {
+            canvas.redraw();
+            showFigures();
+        }
+    }
+
+    private ChartWish look() {
+        ChartWish plain = ChartWish.of(context.palette(), List.of());
+        Optional<String> only = bar.alone() ? chosen().map(Fitted::name) : Optional.empty();
+        return new ChartWish(
+                "",
+                bar.system().label(),
+                bar.leftward(),
+                only,
+                plain.ground(),
+                plain.ink(),
+                plain.quiet(),
+                plain.font(),
+                plain.colours());
+    }
+
+    private Optional<DriftScene> scene() {
+        if (data.fits().isEmpty()) {
+            return Optional.empty();
+        }
+        return Optional.of(new DriftScene(
+                canvas.getWidth(),
+                canvas.getHeight(),
+                canvas.scale(),
+                data.fits(),
+                chosen().map(Fitted::name),
+                bar.manner(),
+                look(),
+                canvas.range(),
+                ladder.ladder(),
+                ladder.words()));
     }
 
     private void showFigures() {
-        inspector.removeAll();
-        FactList list = new FactList(context::palette);
-        if (chosen().isEmpty()) {
-            list.remark("Choose a feature in the list for its figures.");
-            inspector.add(new FoldSection("Drift", list), "wmin 0");
-        } else {
-            Fitted one = chosen().get();
-            if (one.drift().isPresent()) {
-                figures(list, one.drift().get());
+        List<String> sentences = new ArrayList<>();
+        ladder.ladder().ifPresent(l -> sentences.addAll(LadderDrawing.sentences(l, canvas.ladderLeftOut())));
+        String mark = canvas.chosen().map(this::words).orElse("");
+        inspector.show(chosen(), bar.until(), mark, sentences);
+        notes.setForeground(context.palette().quietInk());
+        boolean gaps = data.fits().stream()
+                .flatMap(f -> f.drift().stream())
+                .anyMatch(d -> Gaps.of(d, SeriesChart.USUAL_GAP_DAYS).stream().anyMatch(Gaps.Piece::empty));
+        notes.setText(
+                data.fits().isEmpty()
+                        ? " "
+                        : "Hollow: left out of the fit"
+                                + (gaps
+                                        ? "; dotted: no mark for more than "
+                                                + Figures.fixed(SeriesChart.USUAL_GAP_DAYS, 0) + " days"
+                                        : "")
+                                + (data.hidden() > 0
+                                        ? "; not drawn: " + data.hidden() + " of other systems (View)"
+                                        : "")
+                                + (bar.until().isPresent() ? "; band: expected, one standard error to each side" : "")
+                                + ". Drag a mark onto another track to move it there; double click opens its picture.");
+    }
+
+    /** A mark in words. */
+    private String words(DriftData.Point point) {
+        LongitudePoint p = data.measured(point);
+        return point.feature() + ", " + Figures.dayUt(p.time()) + " " + Figures.clockUt(p.time()) + ", "
+                + bar.system().label() + " " + Figures.longitude(p.lonDeg(), p.sigmaDeg());
+    }
+
+    private void choose(Optional<DriftData.Point> point) {
+        canvas.choose(point);
+        Optional<StoredMark> mark = point.flatMap(data::mark);
+        mark.ifPresentOrElse(
+                m -> context.selection().chooseMark(m.mark().pictureId(), m.featureName(), m.id()),
+                context.selection()::chooseNoMark);
+        showFigures();
+    }
+
+    private void step(int places) {
+        Optional<DriftData.Point> next = canvas.chosen()
+                .flatMap(p -> data.step(p, places))
+                .or(() -> canvas.chosen().isPresent()
+                        ? Optional.empty()
+                        : chosen().map(f -> new DriftData.Point(f.name(), 0)));
+        next.ifPresent(p -> choose(Optional.of(p)));
+    }
+
+    private void open(DriftData.Point point) {
+        data.mark(point).ifPresent(m -> {
+            context.selection().chooseMark(m.mark().pictureId(), m.featureName(), m.id());
+            context.openPicture(m.mark().pictureId());
+        });
+    }
+
+    private void menuAtMark(DriftData.Point point) {
+        canvas.hits()
+                .flatMap(h -> h.dot(point).map(h::place))
+                .ifPresent(at -> menu(point, (int) at.getX(), (int) at.getY()));
+    }
+
+    private void menu(DriftData.Point point, int x, int y) {
+        JPopupMenu menu = new JPopupMenu();
+        menu.setName("drift.menu");
+        menu.add(action("Open its picture", () -> open(point)));
+        menu.addSeparator();
+        List<DriftData.Rival> rivals = data.rivals(point);
+        for (DriftData.Rival rival : rivals.subList(0, Math.min(MOST_RIVALS, rivals.size()))) {
+            String off = rival.offDeg()
+                    .map(d -> "   " + Figures.fixed(Math.abs(d), 1) + "° off")
+                    .orElse("   no drift");
+            menu.add(action("Move to " + rival.feature() + off, () -> askToMove(point, rival.feature())));
+        }
+        if (rivals.isEmpty()) {
+            JLabel none = new JLabel("  No other feature to move it to  ");
+            menu.add(none);
+        }
+        menu.show(canvas, x, y);
+    }
+
+    private void askToMove(DriftData.Point point, String feature) {
+        Optional<StoredMark> mark = data.mark(point);
+        if (mark.isEmpty()) {
+            return;
+        }
+        Instant time = data.measured(point).time();
+        reasons.ask(
+                "Move the mark of " + Figures.dayUt(time) + ", " + Figures.clockUt(time) + ", from " + point.feature()
+                        + " to " + feature + "?",
+                context.palette(),
+                reason -> move(mark.get(), feature, reason),
+                canvas::requestFocusInWindow);
+    }
+
+    private void move(StoredMark mark, String feature, String reason) {
+        new MarkMove(mark, feature, reason).start(context, stored -> {
+            context.selection().chooseMark(stored.mark().pictureId(), stored.featureName(), stored.id());
+            context.shelf().refresh();
+        });
+        canvas.requestFocusInWindow();
+    }
+
+    private Optional<SeriesChart> chart() {
+        List<SeriesChart.Feature> features = data.fits().stream()
+                .filter(f -> !bar.alone() || chosen().map(Fitted::name).equals(Optional.of(f.name())))
+                .map(f -> new SeriesChart.Feature(f.series(), f.drift()))
+                .toList();
+        TimeCharts.Manner manner = bar.manner();
+        return features.isEmpty()
+                ? Optional.empty()
+                : Optional.of(new SeriesChart(
+                        SeriesChart.Kind.LONGITUDE, features, manner.until(), manner.timeAxis(), manner.gapDays()));
+    }
+
+    private void saveChart() {
+        chart().ifPresentOrElse(
+                        c -> keeping.save(this, context.planet().id() + "-longitudes", c, 1100, 900),
+                        () -> context.say(NO_MARKS));
+    }
+
+    private void saveLadder() {
+        Optional<LadderChart> built = ladder.ladder();
+        built.ifPresentOrElse(
+                l -> keeping.save(this, context.planet().id() + "-ladder", l, 1000, 1400),
+                () -> context.say("There is no ladder yet: choose a feature and switch the ladder on."));
+    }
+
+    private void copyPicture() {
+        canvas.hits().ifPresent(h -> keeping.copy(h.drawn().image()));
+    }
+
+    private void copyTable() {
+        PlanetModel planet = context.planet();
+        List<Fitted> fits = data.fits();
+        context.background()
+                .quietly(
+                        () -> DriftCopy.of(planet, fits, context.workbench().reportFormats()),
+                        text -> keeping.copy(text, "the table of drifts"));
+    }
+
+    /** Follows the choices above the chart. */
+    private final class BarEvents implements DriftBar.Events {
+        @Override
+        public void sourceChanged() {
+            read();
+        }
+
+        @Override
+        public void viewChanged() {
+            redraw();
+        }
+
+        @Override
+        public void ladderChanged() {
+            wantLadder();
+        }
+
+        @Override
+        public void keep(JButton from) {
+            JPopupMenu menu = new JPopupMenu();
+            menu.add(action("Save the chart…", DriftView.this::saveChart));
+            menu.add(action("Save the ladder…", DriftView.this::saveLadder));
+            menu.add(action("Copy the chart as a picture", DriftView.this::copyPicture));
+            menu.add(action("Copy the table of drifts", DriftView.this::copyTable));
+            menu.show(from, 0, from.getHeight());
+        }
+    }
+
+    /** Follows what is done on the canvas. */
+    private final class CanvasEvents implements DriftCanvas.Events {
+        @Override
+        public void chosen(DriftData.Point point) {
+            choose(Optional.of(point));
+        }
+
+        @Override
+        public void opened(DriftData.Point point) {
+            open(point);
+        }
+
+        @Override
+        public void moved(DriftData.Point point, String feature) {
+            askToMove(point, feature);
+        }
+
+        @Override
+        public void menu(DriftData.Point point, int x, int y) {
+            DriftView.this.menu(point, x, y);
+        }
+
+        @Override
+        public void strip(long pictureId, boolean open) {
+            if (open) {
+                context.openPicture(pictureId);
             } else {
-                list.alarm(one.why());
-            }
-            inspector.add(new FoldSection(one.name(), list), "wmin 0");
-        }
-        inspector.revalidate();
-        inspector.repaint();
-    }
-
-    private static void figures(FactList list, Drift drift) {
-        drift.warnings().forEach(list::alarm);
-        list.figure(
-                "Rate",
-                Figures.withSigma(drift.rateDegPer30Days(), drift.sigmaRateDegPer30Days(), "°/30 d") + "\n"
-                        + Figures.withSigma(drift.rateDegPerDay(), drift.sigmaRateDegPerDay(), "°/d"));
-        motion(list, drift.motion());
-        list.figure("Longitude", Figures.longitude(drift.lonDeg(), drift.sigmaLonDeg()));
-        list.fact("on", Figures.dayUt(drift.epochUtc()) + ", " + Figures.clockUt(drift.epochUtc()));
-        list.fact("System", drift.series().system().label());
-        list.figure("Period", Figures.period(drift.periodS(), drift.sigmaPeriodS()));
-        drift.speedMS()
-                .ifPresent(v -> list.figure(
-                        "Speed", Figures.withSigma(v, drift.sigmaSpeedMS().orElse(0), "m/s")));
-        drift.meanLatDeg()
-                .ifPresent(v -> list.figure(
-                        "Latitude",
-                        Figures.latitudeGraphic(v, drift.sigmaMeanLatDeg().orElse(0))));
-        int all = drift.series().points().size();
-        list.fact("Marks", all - drift.rejected() + " used, " + drift.rejected() + " left out (hollow)");
-        list.figure("Scatter", Figures.fixed(drift.rmsDeg(), 2) + "°");
-    }
-
-    /** The kind of motion with its own numbers. */
-    private static void motion(FactList list, DriftModel motion) {
-        if (motion instanceof DriftModel.Acceleration a) {
-            list.figure(
-                    "Rate gains",
-                    Figures.withSigma(a.accelerationDegPerDay2(), a.sigmaAccelerationDegPerDay2(), "°/d each day"));
-        } else if (motion instanceof DriftModel.RateChange c) {
-            list.figure("Before", Figures.withSigma(30 * c.beforeDegPerDay(), 30 * c.sigmaBeforeDegPerDay(), "°/30 d"));
-            list.figure("After", Figures.withSigma(30 * c.afterDegPerDay(), 30 * c.sigmaAfterDegPerDay(), "°/30 d"));
-            list.figure(
-                    "Changed on", Figures.dayUt(c.changeUtc()) + "\n± " + Figures.fixed(c.sigmaChangeDays(), 1) + " d");
-        } else if (motion instanceof DriftModel.Oscillation o) {
-            list.figure("Swings by", Figures.withSigma(o.amplitudeDeg(), o.sigmaAmplitudeDeg(), "°"));
-            list.figure("in", Figures.withSigma(o.periodDays(), o.sigmaPeriodDays(), "d"));
-        }
-    }
-
-    /** Opens the picture of a point that is clicked. */
-    private final class Clicks implements ChartMouseListener {
-        @Override
-        public void chartMouseClicked(ChartMouseEvent event) {
-            if (event.getEntity() instanceof XYItemEntity entity
-                    && entity.getDataset() instanceof XYIntervalSeriesCollection points) {
-                open(points, entity.getSeriesIndex(), entity.getItem());
+                context.selection().choosePicture(pictureId);
             }
         }
 
         @Override
-        public void chartMouseMoved(ChartMouseEvent event) {
-            // Nothing follows the pointer here.
+        public void ranged() {
+            wantLadder();
         }
-    }
 
-    private void open(XYIntervalSeriesCollection points, int series, int item) {
-        DriftChart.Key key = (DriftChart.Key) points.getSeriesKey(series);
-        Fitted fitted = drawn().get(key.feature());
-        long time = (long) points.getYValue(series, item);
-        context.selection().chooseFeature(Optional.of(fitted.name()));
-        fitted.series().points().stream()
-                .map(LongitudePoint::time)
-                .filter(t -> t.toEpochMilli() == time)
-                .findFirst()
-                .map(t -> pictureOf.get(key(fitted.name(), t)))
-                .ifPresent(context::openPicture);
+        @Override
+        public String words(DriftData.Point point) {
+            return DriftView.this.words(point);
+        }
+
+        @Override
+        public void drawn() {
+            showFigures();
+        }
     }
 }

@@ -194,7 +194,8 @@ final class SpeedChart {
     private static NumberAxis axis(String label, ChartWish wish) {
         NumberAxis axis = new NumberAxis(label);
         axis.setAutoRangeIncludesZero(false);
-        DriftChart.style(axis, wish);
+        axis.setNumberFormatOverride(new Axes.DegreeFormat(false, ""));
+        Axes.style(axis, wish);
         return axis;
     }
 }

@@ -5,13 +5,13 @@ import java.awt.Color;
 import java.awt.Component;
 import java.util.List;
 import java.util.function.Supplier;
+import java.util.function.ToDoubleFunction;
 import javax.swing.JTable;
 import javax.swing.ListSelectionModel;
 import javax.swing.SwingConstants;
 import javax.swing.table.AbstractTableModel;
 import javax.swing.table.DefaultTableCellRenderer;
 import oblate.sky.GroundView;
-import oblate.sky.UtcTime;
 import oblate.workbench.look.Figures;
 import oblate.workbench.look.Palette;
 import oblate.workbench.look.Theme;
@@ -30,7 +30,7 @@ final class EventTable extends JTable {
         "column.sun",
         "column.notes"
     };
-    private static final int[] WIDTHS = {90, 86, 126, 82, 82, 40, 86, 86, 240};
+    private static final int[] WIDTHS = {150, 76, 122, 70, 70, 38, 86, 86, 250};
     private static final int FIRST_FIGURE = 2;
     private static final int NOTES = 8;
     private final transient Supplier<Palette> palette;
@@ -52,16 +52,16 @@ final class EventTable extends JTable {
             boolean figure = i >= FIRST_FIGURE && i < NOTES;
             getColumnModel().getColumn(i).setCellRenderer(new Cell(figure));
             getColumnModel().getColumn(i).setPreferredWidth(WIDTHS[i]);
-            getColumnModel().getColumn(i).setMinWidth(i == NOTES ? WIDTHS[i] / 3 : WIDTHS[i]);
+            getColumnModel().getColumn(i).setMinWidth(i == NOTES ? WIDTHS[i] / 2 : WIDTHS[i]);
         }
     }
 
-    void show(List<MoonEvent> events) {
+    void show(List<Happening> events) {
         rows.events = List.copyOf(events);
         rows.fireTableDataChanged();
     }
 
-    List<MoonEvent> events() {
+    List<Happening> events() {
         return rows.events;
     }
 
@@ -80,7 +80,7 @@ final class EventTable extends JTable {
                 JTable table, Object value, boolean isSelected, boolean hasFocus, int row, int column) {
             super.getTableCellRendererComponent(table, value, isSelected, false, row, column);
             setFont(figure ? Theme.figureFont(-1) : Theme.bodyFont(0));
-            MoonEvent event = rows.events.get(row);
+            Happening event = rows.events.get(row);
             if (!isSelected) {
                 Palette colours = palette.get();
                 setForeground(event.hindrance().isPresent() ? dimmed(colours) : colours.ink());
@@ -97,7 +97,7 @@ final class EventTable extends JTable {
     /** The rows. */
     private static final class Rows extends AbstractTableModel {
         private static final long serialVersionUID = 1L;
-        private transient List<MoonEvent> events = List.of();
+        private transient List<Happening> events = List.of();
 
         @Override
         public int getRowCount() {
@@ -116,31 +116,21 @@ final class EventTable extends JTable {
 
         @Override
         public Object getValueAt(int row, int column) {
-            MoonEvent event = events.get(row);
+            Happening event = events.get(row);
             return switch (column) {
-                case 0 -> Words.of("kind." + event.passage().kind().id());
-                case 1 -> event.passage().moon().name();
-                case 2 -> day(MoonEvent.begin(event.passage()));
-                case 3 -> clock(event.passage().mid().time());
-                case 4 -> clock(MoonEvent.end(event.passage()));
-                case 5 -> event.passage().sigmaS().map(s -> Figures.fixed(s, 0)).orElse("–");
+                case 0 -> event.what();
+                case 1 -> event.moonName();
+                case 2 -> EventClock.day(event.from());
+                case 3 -> EventClock.clock(event.mid());
+                case 4 -> EventClock.clock(event.to());
+                case 5 -> event.sigmaS().map(s -> Figures.fixed(s, 0)).orElse("–");
                 case 6 -> pair(event, GroundView::altitudeDeg);
                 case 7 -> pair(event, GroundView::sunAltitudeDeg);
                 default -> event.words();
             };
         }
 
-        private static String day(UtcTime time) {
-            String iso = time.iso(0);
-            return iso.substring(iso.indexOf('-', 1) + 1).replace('T', ' ').replace("Z", "");
-        }
-
-        private static String clock(UtcTime time) {
-            String iso = time.iso(0);
-            return iso.substring(iso.indexOf('T') + 1).replace("Z", "");
-        }
-
-        private static String pair(MoonEvent event, java.util.function.ToDoubleFunction<GroundView> what) {
+        private static String pair(Happening event, ToDoubleFunction<GroundView> what) {
             if (event.begin().isEmpty() || event.end().isEmpty()) {
                 return "–";
             }

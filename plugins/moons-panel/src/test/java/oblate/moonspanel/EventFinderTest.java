@@ -30,7 +30,11 @@ class EventFinderTest {
 
     private List<MoonEvent> night(LocalDate evening, Optional<Site> site) {
         Wish wish = new Wish(jupiter, site, Stretch.NIGHT.from(evening, site));
-        return new EventFinder(sky).find(wish, Progress.SILENT);
+        return new EventFinder(sky)
+                .find(wish, Progress.SILENT).events().stream()
+                        .filter(MoonEvent.class::isInstance)
+                        .map(MoonEvent.class::cast)
+                        .toList();
     }
 
     /** JPL DE431 and JPL satellite orbits, computed outside this project: Ganymede's transit of 22 September 2027. */
@@ -64,7 +68,7 @@ class EventFinderTest {
             if (low && behind) {
                 assertThat(event.hindrance()).isPresent();
             }
-            event.hindrance().filter(h -> h != MoonEvent.Hindrance.HIDDEN).ifPresent(h -> assertThat(event.words())
+            event.hindrance().filter(h -> h != Hindrance.HIDDEN).ifPresent(h -> assertThat(event.words())
                     .startsWith(h.words()));
         }
         assertThat(events.stream().map(MoonEvent::hindrance).distinct().count()).isGreaterThan(1);
@@ -97,6 +101,6 @@ class EventFinderTest {
         };
         Wish wish =
                 new Wish(jupiter, Optional.empty(), Stretch.MONTH.from(LocalDate.of(2031, 3, 24), Optional.empty()));
-        assertThat(new EventFinder(sky).find(wish, stopped)).isEmpty();
+        assertThat(new EventFinder(sky).find(wish, stopped).events()).isEmpty();
     }
 }

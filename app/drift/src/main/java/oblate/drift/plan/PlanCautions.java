@@ -10,7 +10,7 @@ import java.util.stream.Stream;
 import oblate.sky.GroundView;
 
 /** What to beware of in the nights of a plan; common practice, which replaces no local code. */
-final class PlanCautions {
+public final class PlanCautions {
     private static final Set<String> INNER = Set.of("mercury", "venus");
 
     private final PlanWish wish;
@@ -24,11 +24,17 @@ final class PlanCautions {
     List<String> sentences() {
         List<String> said = new ArrayList<>();
         sun().ifPresent(said::add);
-        said.add("Mains power outdoors: residual-current device, dry connectors, low voltage where you can; dew makes"
-                + " everything wet. Fixed wiring is for a licensed electrician.");
-        said.add("Lights and lasers: never toward people, aircraft or vehicles. Cables, steps and tiredness are risks"
-                + " too. Local codes and rules come first (docs/cautions.md).");
+        said.addAll(always());
         return said;
+    }
+
+    /** Those of every night, one sentence each. */
+    public static List<String> always() {
+        return List.of(
+                "Mains power outdoors: residual-current device, dry connectors, low voltage where you can; dew makes"
+                        + " everything wet. Fixed wiring is for a licensed electrician.",
+                "Lights and lasers: never toward people, aircraft or vehicles. Cables, steps and tiredness are risks"
+                        + " too. Local codes and rules come first (docs/cautions.md).");
     }
 
     private Optional<String> sun() {

@@ -5,6 +5,7 @@ import java.util.Optional;
 import oblate.sky.GroundView;
 import oblate.sky.TimeSpan;
 import oblate.sky.UtcTime;
+import oblate.sky.event.Passage;
 
 /**
  * One thing to see.
@@ -17,6 +18,7 @@ import oblate.sky.UtcTime;
  * @param span from first to last touch of a moon's disc; of a crossing its time give or take its error
  * @param view where planet and Sun stand then
  * @param expected of a feature, where it is expected
+ * @param passage of a moon, the whole passage that this begins or ends
  * @param whyNot what hinders; blank for what can be observed
  * @param note what else to know; may be blank
  * @param key names the thing within its night in a way that a newer plan of the same night keeps
@@ -30,6 +32,7 @@ public record PlanItem(
         TimeSpan span,
         GroundView view,
         Optional<Expected> expected,
+        Optional<Passage> passage,
         String whyNot,
         String note,
         String key) {

@@ -3,6 +3,7 @@ package oblate.drift.plan;
 
 import java.time.Instant;
 import java.time.LocalDate;
+import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
@@ -13,6 +14,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import oblate.base.ProblemException;
+import oblate.base.Progress;
 import oblate.drift.Drift;
 import oblate.drift.Prediction;
 import oblate.sky.DarkWindow;
@@ -56,11 +58,24 @@ public final class Planner {
      * @throws ProblemException {@link SkyProblem#OUTSIDE_EPHEMERIS} for a night that planet positions do not cover
      */
     public Plan plan(PlanWish wish, FollowedFeatures features) {
+        return plan(wish, features, Progress.SILENT);
+    }
+
+    /**
+     * The same, told night by night. Stopped, it ends with the nights done so far; told nothing of a next window then.
+     *
+     * @throws ProblemException as {@link #plan(PlanWish, FollowedFeatures)}
+     */
+    public Plan plan(PlanWish wish, FollowedFeatures features, Progress progress) {
         Map<String, String> why = new LinkedHashMap<>();
         features.untimed().forEach(u -> why.put(u.feature(), u.why()));
         List<String> remarks = new ArrayList<>();
         List<PlanNight> nights = new ArrayList<>();
-        for (LocalDate date = wish.first(); !date.isAfter(wish.last()); date = date.plusDays(1)) {
+        long days = wish.first().until(wish.last(), ChronoUnit.DAYS) + 1;
+        for (LocalDate date = wish.first();
+                !date.isAfter(wish.last()) && !progress.isCancelled();
+                date = date.plusDays(1)) {
+            progress.report(nights.size(), days, date.toString());
             nights.add(night(wish, date, features.drifts(), why, remarks));
         }
         doubts(features, why, remarks);
@@ -72,7 +87,7 @@ public final class Planner {
                 nights,
                 untimed,
                 remarks.stream().distinct().toList(),
-                dark ? Optional.empty() : nextWindow(wish),
+                dark || progress.isCancelled() ? Optional.empty() : nextWindow(wish),
                 new PlanCautions(wish, nights).sentences());
     }
 
@@ -205,6 +220,7 @@ public final class Planner {
                 new TimeSpan(time.plusClockSeconds(-sigmaS), time.plusClockSeconds(sigmaS)),
                 view,
                 Optional.of(expected),
+                Optional.empty(),
                 whyNot(wish, windows, view),
                 "",
                 "crossing/" + name + "/" + number);
@@ -233,6 +249,7 @@ public final class Planner {
                         moment.span(),
                         view,
                         Optional.empty(),
+                        Optional.of(moment.passage()),
                         whyNot(wish, windows, view),
                         moment.note(),
                         key + "/" + numbers.merge(key, 1, Integer::sum)));

@@ -8,9 +8,11 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
+import java.util.function.Supplier;
 import javax.swing.AbstractAction;
 import javax.swing.Icon;
 import javax.swing.JComponent;
+import javax.swing.JLabel;
 import javax.swing.JPanel;
 import javax.swing.JToggleButton;
 import javax.swing.KeyStroke;
@@ -21,28 +23,17 @@ import oblate.workbench.PanelContext;
 import oblate.workbench.ToolContext;
 import oblate.workbench.ToolInHand;
 import oblate.workbench.ToolPicture;
+import oblate.workbench.look.Theme;
 
 /** The plugged-in tools of the desk: their buttons, the one in hand, and what it draws. A tool that throws is laid down and switched off. */
 final class ToolRack extends JPanel {
     private static final long serialVersionUID = 1L;
 
-    /** What the rack asks of the desk it hangs over. */
-    interface Bench {
-        /** The picture on it. */
-        Optional<OpenPicture> open();
-
-        /** Draws the overlay anew. */
-        void overlayChanged();
-
-        /** Sets a mark. */
-        void drop(PixelPoint at);
-
-        /** Shows a result, or nothing more. */
-        void tell(Optional<String> result);
-    }
-
     private final transient PanelContext context;
-    private final transient Bench bench;
+    private final transient Supplier<Optional<OpenPicture>> open;
+    private final transient Runnable overlayChanged;
+    private final transient Consumer<PixelPoint> drop;
+    private final JLabel result = new JLabel();
     private final JComponent keys;
     private final transient List<KeyStroke> bound = new ArrayList<>();
     private transient Optional<Held> held = Optional.empty();
@@ -52,16 +43,40 @@ final class ToolRack extends JPanel {
 
     /**
      * @param keys component below which the tools' keys work
+     * @param open the picture on the desk
+     * @param overlayChanged draws anew what lies over the picture
+     * @param drop sets a mark
      */
-    ToolRack(PanelContext context, JComponent keys, Bench bench) {
+    ToolRack(
+            PanelContext context,
+            JComponent keys,
+            Supplier<Optional<OpenPicture>> open,
+            Runnable overlayChanged,
+            Consumer<PixelPoint> drop) {
         super(new MigLayout("insets 0, gap 2"));
         this.context = context;
-        this.bench = bench;
+        this.open = open;
+        this.overlayChanged = overlayChanged;
+        this.drop = drop;
         this.keys = keys;
+        result.setName("tool.result");
+        result.setFont(Theme.figureFont(0));
+        tell(Optional.empty());
         setOpaque(false);
         setName("tools");
         context.plugins().whenChanged(this::fill);
         fill();
+    }
+
+    /** Where the tool in hand shows its result. */
+    JLabel result() {
+        return result;
+    }
+
+    private void tell(Optional<String> words) {
+        result.setText(words.orElse(""));
+        result.setToolTipText(words.orElse(null));
+        result.setVisible(words.isPresent());
     }
 
     private void fill() {
@@ -69,8 +84,8 @@ final class ToolRack extends JPanel {
         if (held.isPresent() && !tools.contains(held.get().tool())) {
             held = Optional.empty();
             overlay = List.of();
-            bench.tell(Optional.empty());
-            bench.overlayChanged();
+            tell(Optional.empty());
+            overlayChanged.run();
         }
         removeAll();
         bound.forEach(k -> keys.getInputMap(WHEN_ANCESTOR_OF_FOCUSED_COMPONENT).remove(k));
@@ -137,8 +152,8 @@ final class ToolRack extends JPanel {
         overlay = List.of();
         context.plugins()
                 .tell(before.tool(), "being laid down", () -> before.hand().laidDown());
-        bench.tell(Optional.empty());
-        bench.overlayChanged();
+        tell(Optional.empty());
+        overlayChanged.run();
         for (java.awt.Component child : getComponents()) {
             ((JToggleButton) child).setSelected(false);
         }
@@ -179,7 +194,7 @@ final class ToolRack extends JPanel {
         List<Drawn> before = overlay;
         overlay = held.map(this::asked).orElse(List.of());
         if (!overlay.equals(before)) {
-            bench.overlayChanged();
+            overlayChanged.run();
         }
     }
 
@@ -214,7 +229,7 @@ final class ToolRack extends JPanel {
     private final class Context implements ToolContext {
         @Override
         public Optional<ToolPicture> picture() {
-            return bench.open()
+            return open.get()
                     .map(o -> new ToolPicture(
                             o.picture(),
                             o.pixels(),
@@ -231,13 +246,13 @@ final class ToolRack extends JPanel {
         }
 
         @Override
-        public void tell(String result) {
-            bench.tell(Optional.of(result));
+        public void tell(String words) {
+            ToolRack.this.tell(Optional.of(words));
         }
 
         @Override
         public void addMark(PixelPoint at) {
-            bench.drop(at);
+            drop.accept(at);
         }
 
         @Override

@@ -1,0 +1,196 @@
+/* SPDX-License-Identifier: Apache-2.0 */
+package oblate.chartpanel;
+
+import java.time.DateTimeException;
+import java.time.Instant;
+import java.time.LocalDate;
+import java.time.ZoneOffset;
+import java.util.Optional;
+import javax.swing.JButton;
+import javax.swing.JCheckBoxMenuItem;
+import javax.swing.JComboBox;
+import javax.swing.JLabel;
+import javax.swing.JPanel;
+import javax.swing.JPopupMenu;
+import javax.swing.JTextField;
+import javax.swing.JToggleButton;
+import net.miginfocom.swing.MigLayout;
+import oblate.report.SeriesChart;
+import oblate.sky.PlanetModel;
+import oblate.sky.RotationSystem;
+import oblate.workbench.PanelContext;
+import oblate.workbench.PanelSettings;
+import oblate.workbench.pictures.SystemLabel;
+
+/** The choices above the charts of drifts: system, way of time, prediction, ladder, and more; kept between sessions. */
+final class DriftBar extends JPanel {
+    private static final long serialVersionUID = 1L;
+    private final transient PanelContext context;
+    private final transient Events events;
+    private final JComboBox<String> systems = new JComboBox<>();
+    private final JComboBox<String> ways = new JComboBox<>(new String[] {"down", "to the right"});
+    private final JTextField predict = new JTextField(9);
+    private final JToggleButton ladder = new JToggleButton("Ladder");
+    private final JToggleButton alone = new JToggleButton("Only the chosen one");
+    private final JCheckBoxMenuItem others = new JCheckBoxMenuItem("Also features of other systems");
+    private final JCheckBoxMenuItem leftward = new JCheckBoxMenuItem("Longitude grows to the left");
+    private String systemsOf = "";
+    private boolean filling;
+
+    /** What the choices change. */
+    interface Events {
+        /** Other marks or another system: everything is to be read again. */
+        void sourceChanged();
+
+        /** The same is to be drawn differently. */
+        void viewChanged();
+
+        /** The ladder is wanted, or no more. */
+        void ladderChanged();
+
+        /** What can be kept and copied is to be offered. */
+        void keep(JButton from);
+    }
+
+    DriftBar(PanelContext context, Events events) {
+        super(new MigLayout("insets 8 16 8 16, gap 10", "[][][][][][]push[][]"));
+        this.context = context;
+        this.events = events;
+        setOpaque(false);
+        PanelSettings kept = context.settings();
+        systems.setName("drift.system");
+        ways.setName("drift.time");
+        predict.setName("drift.predict");
+        ladder.setName("drift.ladder");
+        alone.setName("drift.alone");
+        ways.setSelectedIndex(kept.flag("time.right", false) ? 1 : 0);
+        ladder.setSelected(kept.flag("ladder", true));
+        others.setSelected(kept.flag("others", false));
+        leftward.setSelected(kept.flag("leftward", true));
+        predict.setText(kept.text("predict", ""));
+        predict.putClientProperty("JTextField.placeholderText", "2031-04-30");
+        predict.setToolTipText("Draws where each feature is expected up to this date (0h UT), Enter; empty for none");
+        ladder.setToolTipText("Map strips of the chosen feature beside the chart, in a frame that moves with it");
+        alone.setToolTipText("Draws only the feature chosen in the list, on a scale of its own");
+        others.setToolTipText("Draws features whose custom is another system too; they run fast here");
+        leftward.setToolTipText("As on maps with north up; else to the right");
+        add(new JLabel("Longitudes in"), "split 2, gapright 6");
+        add(systems);
+        add(new JLabel("Time"), "split 2, gapright 6");
+        add(ways);
+        add(new JLabel("Predict to"), "split 2, gapright 6");
+        add(predict);
+        add(ladder);
+        add(alone);
+        JButton view = new JButton("View");
+        view.setName("drift.view");
+        JButton keep = new JButton("Keep");
+        keep.setName("drift.keep");
+        keep.setToolTipText("Saves the chart or the ladder, copies picture or table");
+        add(view, "cell 6 0");
+        add(keep, "cell 7 0");
+        JPopupMenu more = new JPopupMenu();
+        more.add(others);
+        more.add(leftward);
+        view.addActionListener(e -> more.show(view, 0, view.getHeight()));
+        keep.addActionListener(e -> events.keep(keep));
+        listen();
+    }
+
+    private void listen() {
+        PanelSettings kept = context.settings();
+        systems.addActionListener(e -> {
+            if (!filling) {
+                kept.keep("system." + context.planet().id(), system().id());
+                events.sourceChanged();
+            }
+        });
+        ways.addActionListener(e -> {
+            kept.keep("time.right", ways.getSelectedIndex() == 1);
+            events.viewChanged();
+        });
+        predict.addActionListener(e -> {
+            boolean fine = predict.getText().isBlank() || until().isPresent();
+            predict.putClientProperty("JComponent.outline", fine ? null : "error");
+            if (fine) {
+                kept.keep("predict", predict.getText().strip());
+                events.viewChanged();
+            } else {
+                context.say("\"" + predict.getText().strip() + "\" is no date; write it as 2031-04-30.");
+            }
+        });
+        ladder.addActionListener(e -> {
+            kept.keep("ladder", ladder.isSelected());
+            events.ladderChanged();
+        });
+        alone.addActionListener(e -> events.viewChanged());
+        others.addActionListener(e -> {
+            kept.keep("others", others.isSelected());
+            events.sourceChanged();
+        });
+        leftward.addActionListener(e -> {
+            kept.keep("leftward", leftward.isSelected());
+            events.viewChanged();
+        });
+    }
+
+    /** Fills in the systems of the planet looked at. */
+    void fillSystems() {
+        PlanetModel planet = context.planet();
+        if (planet.id().equals(systemsOf)) {
+            return;
+        }
+        systemsOf = planet.id();
+        filling = true;
+        systems.removeAllItems();
+        String wish = context.settings()
+                .text("system." + planet.id(), SystemLabel.usual(planet).id());
+        planet.globe().systems().forEach(s -> systems.addItem(s.label()));
+        planet.globe().system(wish).ifPresent(s -> systems.setSelectedItem(s.label()));
+        filling = false;
+    }
+
+    RotationSystem system() {
+        return context.planet().globe().systems().stream()
+                .filter(s -> s.label().equals(systems.getSelectedItem()))
+                .findFirst()
+                .orElseGet(() -> SystemLabel.usual(context.planet()));
+    }
+
+    TimeCharts.Manner manner() {
+        return new TimeCharts.Manner(
+                ways.getSelectedIndex() == 1 ? SeriesChart.TimeAxis.RIGHT : SeriesChart.TimeAxis.DOWN,
+                SeriesChart.USUAL_GAP_DAYS,
+                until());
+    }
+
+    /** The instant motions are predicted up to; empty without one, or with one nobody can read. */
+    Optional<Instant> until() {
+        String text = predict.getText().strip();
+        if (text.isEmpty()) {
+            return Optional.empty();
+        }
+        try {
+            return Optional.of(
+                    LocalDate.parse(text).atStartOfDay(ZoneOffset.UTC).toInstant());
+        } catch (DateTimeException e) {
+            return Optional.empty();
+        }
+    }
+
+    boolean wantsLadder() {
+        return ladder.isSelected();
+    }
+
+    boolean alone() {
+        return alone.isSelected();
+    }
+
+    boolean others() {
+        return others.isSelected();
+    }
+
+    boolean leftward() {
+        return leftward.isSelected();
+    }
+}

@@ -1,0 +1,164 @@
+/* SPDX-License-Identifier: Apache-2.0 */
+package oblate.chartpanel;
+
+import java.util.List;
+import java.util.Optional;
+import javax.swing.Timer;
+import oblate.archive.Archive;
+import oblate.drift.Drift;
+import oblate.report.SeriesChart;
+import oblate.report.ladder.LadderBuilder;
+import oblate.report.ladder.LadderChart;
+import oblate.report.ladder.LadderFrame;
+import oblate.report.ladder.StripCache;
+import oblate.workbench.Bearing;
+import oblate.workbench.Job;
+import oblate.workbench.PanelContext;
+
+/** Builds the ladder of the chosen feature in the background, with strips made before kept; a new wish stops the work for the old one. On the event thread. */
+final class LadderWork {
+    private static final int PATIENCE_MS = 350;
+    private final PanelContext context;
+    private final Runnable whenChanged;
+    private final StripCache cache = new StripCache();
+    private final Timer timer;
+    private Optional<Wish> wish = Optional.empty();
+    private Optional<Job> job = Optional.empty();
+    private Optional<LadderChart> ladder = Optional.empty();
+    private String words = "";
+
+    /**
+     * A ladder as it is wished for.
+     *
+     * @param fitted the feature the frame moves with
+     * @param range stretch of time
+     * @param mostStrips strips there is room for
+     */
+    record Wish(Fitted fitted, Optional<DriftScene.Range> range, int mostStrips) {}
+
+    /**
+     * @param whenChanged told when the ladder or its words have changed
+     */
+    LadderWork(PanelContext context, Runnable whenChanged) {
+        this.context = context;
+        this.whenChanged = whenChanged;
+        timer = new Timer(PATIENCE_MS, e -> build());
+        timer.setRepeats(false);
+    }
+
+    /** The ladder, once there is one. */
+    Optional<LadderChart> ladder() {
+        return ladder;
+    }
+
+    /** What is said in its place. */
+    String words() {
+        return words;
+    }
+
+    /** Wants no ladder. */
+    void none() {
+        stop();
+        wish = Optional.empty();
+        tell(Optional.empty(), "");
+    }
+
+    /** Wants the ladder of a feature; empty when none is chosen. */
+    void want(Optional<Fitted> fitted, Optional<DriftScene.Range> range, int mostStrips) {
+        stop();
+        if (fitted.isEmpty()) {
+            wish = Optional.empty();
+            tell(Optional.empty(), "Choose a feature in the list: its ladder of map strips appears here.");
+            return;
+        }
+        if (fitted.get().drift().isEmpty()) {
+            wish = Optional.empty();
+            tell(Optional.empty(), "No ladder without a drift: " + fitted.get().why());
+            return;
+        }
+        boolean same =
+                wish.map(w -> w.fitted().name().equals(fitted.get().name())).orElse(false);
+        wish = Optional.of(new Wish(fitted.get(), range, mostStrips));
+        tell(same ? ladder : Optional.empty(), "The ladder is being built …");
+        if (same) {
+            // Time that is being moved or zoomed moves on; the same feature's strips can wait until it rests.
+            timer.restart();
+        } else {
+            build();
+        }
+    }
+
+    private void stop() {
+        timer.stop();
+        job.ifPresent(Job::stop);
+        job = Optional.empty();
+    }
+
+    private void tell(Optional<LadderChart> fresh, String said) {
+        ladder = fresh;
+        words = said;
+        whenChanged.run();
+    }
+
+    private void build() {
+        if (wish.isEmpty()) {
+            return;
+        }
+        Wish wanted = wish.get();
+        Drift drift = wanted.fitted().drift().orElseThrow();
+        if (drift.meanLatDeg().isEmpty()) {
+            tell(Optional.empty(), "No ladder: no mark of " + wanted.fitted().name() + " has a latitude.");
+            return;
+        }
+        double lat = drift.meanLatDeg().getAsDouble();
+        LadderFrame frame = LadderFrame.movingWith(
+                drift,
+                LadderFrame.USUAL_WIDTH_DEG,
+                Math.max(-90, lat - LadderFrame.USUAL_HALF_HEIGHT_DEG),
+                Math.min(90, lat + LadderFrame.USUAL_HALF_HEIGHT_DEG));
+        Archive archive = context.archive();
+        LadderBuilder builder =
+                new LadderBuilder(archive, context.sky(), context.workbench().reader(), cache);
+        boolean southUp = context.bearing() == Bearing.SOUTH_UP;
+        job = Optional.of(context.background()
+                .run(
+                        "Ladder of " + wanted.fitted().name(),
+                        progress -> builder.build(
+                                frame,
+                                time -> wanted.range()
+                                        .map(r -> time.toEpochMilli() >= r.fromMs() && time.toEpochMilli() <= r.toMs())
+                                        .orElse(true),
+                                wanted.mostStrips(),
+                                progress),
+                        built -> built(wanted, frame, built, southUp)));
+        job.get().whenEnded(() -> {
+            if (job.map(Job::isCancelled).orElse(false) && wish.equals(Optional.of(wanted))) {
+                tell(Optional.empty(), "The ladder was stopped. Choose the feature again to build it.");
+            }
+        });
+    }
+
+    private void built(Wish wanted, LadderFrame frame, LadderBuilder.Built built, boolean southUp) {
+        if (!wish.equals(Optional.of(wanted))) {
+            return;
+        }
+        if (built.strips().isEmpty()) {
+            tell(
+                    Optional.empty(),
+                    "No picture with a trusted fit shows " + wanted.fitted().name() + " here. "
+                            + String.join("; ", built.remarks()) + ".");
+            return;
+        }
+        List<SeriesChart.Feature> features = List.of(new SeriesChart.Feature(
+                wanted.fitted().series(), wanted.fitted().drift()));
+        tell(
+                Optional.of(new LadderChart(
+                        frame,
+                        built.strips(),
+                        List.of(wanted.fitted().name()),
+                        LadderChart.marksOf(features),
+                        built.remarks(),
+                        southUp)),
+                "");
+    }
+}

@@ -1,0 +1,22 @@
+/* SPDX-License-Identifier: Apache-2.0 */
+package oblate.chartpanel;
+
+import java.awt.Graphics2D;
+import java.awt.geom.Rectangle2D;
+import oblate.report.ChartContent;
+import oblate.report.TimingsChart;
+
+/** Draws observed minus predicted times of moon events. Stateless. */
+final class TimingDrawing implements Drawing {
+    @Override
+    public boolean draws(ChartContent content) {
+        return content instanceof TimingsChart;
+    }
+
+    @Override
+    public void draw(ChartContent content, ChartWish look, Graphics2D graphics, Rectangle2D area) {
+        TimingsChart timings = (TimingsChart) content;
+        TimingChart.of(timings, look.of("Moons of " + timings.planet().label() + ": observed minus predicted", ""))
+                .draw(graphics, area);
+    }
+}

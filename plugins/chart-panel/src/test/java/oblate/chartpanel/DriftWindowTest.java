@@ -1,0 +1,368 @@
+/* SPDX-License-Identifier: Apache-2.0 */
+package oblate.chartpanel;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.data.Offset.offset;
+import static org.junit.jupiter.api.Assertions.fail;
+
+import java.awt.Component;
+import java.awt.GraphicsEnvironment;
+import java.awt.Point;
+import java.awt.event.KeyEvent;
+import java.awt.event.MouseEvent;
+import java.awt.geom.Point2D;
+import java.awt.image.BufferedImage;
+import java.io.IOException;
+import java.nio.file.Path;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import javax.imageio.ImageIO;
+import javax.swing.JLabel;
+import javax.swing.JMenuBar;
+import javax.swing.JMenuItem;
+import javax.swing.JTable;
+import javax.swing.JTextField;
+import oblate.archive.Archive;
+import oblate.archive.ArchivedPicture;
+import oblate.archive.Feature;
+import oblate.archive.FilingFacts;
+import oblate.archive.FilingOutcome;
+import oblate.archive.HistoryEntry;
+import oblate.archive.MarkSearch;
+import oblate.archive.NewMark;
+import oblate.archive.StoredFit;
+import oblate.archive.StoredMark;
+import oblate.base.PluginHost;
+import oblate.base.Progress;
+import oblate.disc.DiscFit;
+import oblate.disc.ErrorBudget;
+import oblate.disc.PixelPoint;
+import oblate.disc.Placement;
+import oblate.disc.PlacementCovariance;
+import oblate.disc.SurfacePoint;
+import oblate.disc.Trust;
+import oblate.image.TimeWish;
+import oblate.sky.Globe;
+import oblate.sky.PlanetModel;
+import oblate.workbench.WorkbenchContext;
+import org.assertj.swing.edt.FailOnThreadViolationRepaintManager;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Tag;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.Timeout;
+import org.junit.jupiter.api.io.TempDir;
+
+/** The panel of drifts in the window, on a screen. */
+@Tag("window")
+@Timeout(value = 120, threadMode = Timeout.ThreadMode.SEPARATE_THREAD)
+class DriftWindowTest {
+    private static final Instant START = Instant.parse("2024-11-01T21:00:00Z");
+
+    @TempDir
+    Path folder;
+
+    private PluginHost plugins;
+    private PanelWindow window;
+
+    @BeforeEach
+    void needADisplay() {
+        if (GraphicsEnvironment.isHeadless()) {
+            fail(
+                    "The window tests need a display: run under xvfb-run -a, or leave them out with -DexcludedTags=window");
+        }
+        FailOnThreadViolationRepaintManager.install();
+        plugins = PluginHost.bundledOnly();
+    }
+
+    @AfterEach
+    void close() {
+        if (window != null) {
+            window.close();
+        }
+        plugins.close();
+        FailOnThreadViolationRepaintManager.uninstall();
+    }
+
+    private void open() {
+        window = new PanelWindow(folder.resolve("archive"), folder.resolve("settings"), plugins);
+        PanelWindow.act(() -> {
+            window.workbench().frame().setBounds(0, 0, 1400, 900);
+            window.workbench().showPanel("longitude-date");
+        });
+        settle();
+    }
+
+    private void settle() {
+        window.settle();
+    }
+
+    /** Two ovals 40 degrees apart on ten nights; on the sixth both marks are there. */
+    private void season() throws IOException {
+        WorkbenchContext context = PanelWindow.context(folder.resolve("archive"), folder.resolve("settings"), plugins);
+        PlanetModel jupiter = context.planets().stream()
+                .filter(p -> p.id().equals("jupiter"))
+                .findFirst()
+                .orElseThrow();
+        try (Archive archive = context.archive()) {
+            long a = feature(archive, "oval A");
+            long b = feature(archive, "oval B");
+            for (int i = 0; i < 10; i++) {
+                ArchivedPicture picture = filed(context, i, START.plusSeconds(345_600L * i));
+                StoredFit fit = archive.keepFit(picture.id(), discFit(), "DE405", "Oblate 0.1.0");
+                archive.addMark(mark(jupiter.globe(), picture, fit, a, 120 - 0.9 * i));
+                archive.addMark(mark(jupiter.globe(), picture, fit, b, 160 - 1.1 * i));
+            }
+        }
+    }
+
+    private static long feature(Archive archive, String name) {
+        return archive.addFeature(
+                        new Feature(0, "jupiter", name, "oval", Optional.empty(), Optional.empty(), Optional.empty()))
+                .id();
+    }
+
+    private ArchivedPicture filed(WorkbenchContext context, int i, Instant time) throws IOException {
+        BufferedImage image = new BufferedImage(64, 64, BufferedImage.TYPE_BYTE_GRAY);
+        image.getRaster().setSample(5, 5, 0, 40 + i);
+        Path file = folder.resolve("jupiter-" + i + ".png");
+        ImageIO.write(image, "png", file.toFile());
+        FilingFacts facts = new FilingFacts(
+                Optional.of("jupiter"),
+                Optional.empty(),
+                Optional.of("A. Observer"),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                new TimeWish(
+                        Optional.of(time.toString()),
+                        Optional.empty(),
+                        Optional.empty(),
+                        OptionalDouble.empty(),
+                        Optional.empty()),
+                false);
+        return ((FilingOutcome.Filed) context.filing()
+                        .file(List.of(file), facts, Progress.SILENT)
+                        .get(0))
+                .picture();
+    }
+
+    private static DiscFit discFit() {
+        return new DiscFit(
+                new Placement(32, 32, 25, 0, false),
+                PlacementCovariance.diagonal(0.1, 0.1, 0.1, 0.3),
+                Trust.TRUSTED,
+                List.of(),
+                "forward model 1",
+                "grey",
+                0.2,
+                200,
+                List.of());
+    }
+
+    private static NewMark mark(Globe globe, ArchivedPicture picture, StoredFit fit, long feature, double lon) {
+        return new NewMark(
+                picture.id(),
+                Optional.of(fit.id()),
+                Optional.of(feature),
+                new PixelPoint(30, 40),
+                0.3,
+                Optional.of(new SurfacePoint(lon, -22, globe.figure().centricFromGraphicDeg(-22), 30, 31, 5)),
+                Optional.of(new ErrorBudget(0.1, 0.1, 0.1, 0.1, 0.1, 0.1, 0.1, 0.1, 0.1, 0.4, 0.3)),
+                "centre",
+                "A. Measurer");
+    }
+
+    private DriftCanvas canvas() {
+        return (DriftCanvas) window.find("drift.canvas");
+    }
+
+    private Point at(String feature, int index) {
+        return PanelWindow.ask(() -> {
+            DriftHits hits = canvas().hits().orElseThrow();
+            Point2D p = hits.place(hits.dot(new DriftData.Point(feature, index)).orElseThrow());
+            return new Point((int) Math.round(p.getX()), (int) Math.round(p.getY()));
+        });
+    }
+
+    private void mouse(int id, Point where, int clicks) {
+        DriftCanvas canvas = canvas();
+        int buttons =
+                id == MouseEvent.MOUSE_DRAGGED || id == MouseEvent.MOUSE_PRESSED ? MouseEvent.BUTTON1_DOWN_MASK : 0;
+        PanelWindow.act(() -> canvas.dispatchEvent(
+                new MouseEvent(canvas, id, 0, buttons, where.x, where.y, clicks, false, MouseEvent.BUTTON1)));
+    }
+
+    private void click(Point where, int clicks) {
+        mouse(MouseEvent.MOUSE_PRESSED, where, clicks);
+        mouse(MouseEvent.MOUSE_RELEASED, where, clicks);
+        mouse(MouseEvent.MOUSE_CLICKED, where, clicks);
+        settle();
+    }
+
+    private void key(int code) {
+        DriftCanvas canvas = canvas();
+        PanelWindow.act(() -> {
+            canvas.requestFocusInWindow();
+            canvas.getActionMap().get("key " + code).actionPerformed(null);
+        });
+        settle();
+    }
+
+    private List<StoredMark> marksOf(String feature) {
+        List<StoredMark> of = new ArrayList<>();
+        for (StoredMark mark : window.context().archive().marks(MarkSearch.all())) {
+            if (mark.featureName().equals(Optional.of(feature))) {
+                of.add(mark);
+            }
+        }
+        return of;
+    }
+
+    private void undo() {
+        PanelWindow.act(() -> {
+            JMenuBar menus = window.workbench().frame().getJMenuBar();
+            for (int m = 0; m < menus.getMenuCount(); m++) {
+                for (int i = 0; i < menus.getMenu(m).getItemCount(); i++) {
+                    JMenuItem item = menus.getMenu(m).getItem(i);
+                    if (item != null && item.getText().startsWith("Undo")) {
+                        item.doClick();
+                    }
+                }
+            }
+        });
+    }
+
+    private boolean isShown(Component component) {
+        return PanelWindow.ask(component::isShowing);
+    }
+
+    @Test
+    void anEmptyArchiveSaysWhatToDo() {
+        open();
+        assertThat(isShown(canvas())).isFalse();
+    }
+
+    @Test
+    void aClickChoosesAMarkAndADoubleClickOpensItsPictureWithTheMarkChosen() throws IOException {
+        season();
+        open();
+        click(at("oval B", 5), 1);
+        StoredMark sixth = marksOf("oval B").get(5);
+        assertThat(PanelWindow.ask(() -> canvas().chosen())).contains(new DriftData.Point("oval B", 5));
+        JTable list = (JTable) window.find("drifts");
+        assertThat(PanelWindow.ask(() -> list.getValueAt(list.getSelectedRow(), 0)))
+                .isEqualTo("oval B");
+        assertThat(PanelWindow.ask(() -> ((JLabel) window.find("drift.notes")).getText()))
+                .contains("Hollow");
+
+        click(at("oval B", 5), 2);
+        JTable marks = (JTable) window.find("marks");
+        assertThat(isShown(marks)).isTrue();
+        assertThat(PanelWindow.ask(() -> marks.getValueAt(marks.getSelectedRow(), 0)))
+                .isEqualTo("oval B");
+        assertThat(sixth.mark().pictureId())
+                .isEqualTo(marksOf("oval A").get(5).mark().pictureId());
+    }
+
+    @Test
+    void keysStepThroughTheMarksAndEnterOpensThePicture() throws IOException {
+        season();
+        open();
+        click(at("oval A", 2), 1);
+        key(KeyEvent.VK_DOWN);
+        assertThat(PanelWindow.ask(() -> canvas().chosen())).contains(new DriftData.Point("oval A", 3));
+        key(KeyEvent.VK_UP);
+        key(KeyEvent.VK_UP);
+        assertThat(PanelWindow.ask(() -> canvas().chosen())).contains(new DriftData.Point("oval A", 1));
+        key(KeyEvent.VK_ENTER);
+        JTable marks = (JTable) window.find("marks");
+        assertThat(isShown(marks)).isTrue();
+        assertThat(PanelWindow.ask(() -> marks.getValueAt(marks.getSelectedRow(), 0)))
+                .isEqualTo("oval A");
+    }
+
+    @Test
+    void aMarkDraggedToAnotherTrackBelongsThereWithTheReasonAndCanComeBack() throws IOException {
+        season();
+        open();
+        long before = marksOf("oval B").get(5).id();
+        Point from = at("oval B", 5);
+        Point onto = at("oval A", 5);
+        mouse(MouseEvent.MOUSE_PRESSED, from, 1);
+        mouse(MouseEvent.MOUSE_DRAGGED, new Point((from.x + onto.x) / 2, (from.y + onto.y) / 2 + 40), 1);
+        mouse(MouseEvent.MOUSE_DRAGGED, onto, 1);
+        mouse(MouseEvent.MOUSE_RELEASED, onto, 1);
+        settle();
+        JTextField reason = (JTextField) window.find("drift.reason");
+        assertThat(isShown(reason)).isTrue();
+        PanelWindow.act(reason::postActionEvent);
+        assertThat(isShown(reason)).as("without a reason nothing is moved").isTrue();
+        assertThat(marksOf("oval B")).hasSize(10);
+
+        PanelWindow.act(() -> {
+            reason.setText("it was the smaller oval");
+            reason.postActionEvent();
+        });
+        settle();
+        assertThat(isShown(reason)).isFalse();
+        assertThat(marksOf("oval B")).hasSize(9);
+        assertThat(marksOf("oval A")).hasSize(11);
+        assertThat(window.context().archive().history(0))
+                .extracting(HistoryEntry::detail)
+                .anyMatch(w -> w.contains("it was the smaller oval"));
+        assertThat(window.context()
+                        .archive()
+                        .marks(new MarkSearch(
+                                Optional.empty(),
+                                Optional.empty(),
+                                Optional.empty(),
+                                Optional.empty(),
+                                Optional.empty(),
+                                true)))
+                .filteredOn(m -> m.id() == before)
+                .singleElement()
+                .satisfies(m -> assertThat(m.supersededBy()).isPresent());
+
+        undo();
+        settle();
+        assertThat(marksOf("oval B")).hasSize(10);
+        assertThat(marksOf("oval A")).hasSize(10);
+    }
+
+    @Test
+    void aPredictionIsReadFromItsDateAndTheLadderIsBuiltBesideTheChart() throws IOException {
+        season();
+        open();
+        JTextField predict = (JTextField) window.find("drift.predict");
+        PanelWindow.act(() -> {
+            predict.setText("no date");
+            predict.postActionEvent();
+        });
+        assertThat(predict.getClientProperty("JComponent.outline")).isEqualTo("error");
+        PanelWindow.act(() -> {
+            predict.setText("2025-02-01");
+            predict.postActionEvent();
+        });
+        click(at("oval A", 2), 1);
+        DriftScene.Drawn drawn =
+                PanelWindow.ask(() -> canvas().hits().orElseThrow().drawn());
+        assertThat(drawn.tracks()).allSatisfy(t -> assertThat(t.bands()).hasSize(1));
+        assertThat(drawn.residuals().orElseThrow().name()).isEqualTo("oval A");
+        // Strips stand on the chart's own axis of time, if some night shows the place; else it is said that none does.
+        if (drawn.ladderSpace().isPresent()) {
+            PlotSpace ladder = drawn.ladderSpace().get();
+            assertThat(ladder.area().getMinY())
+                    .isEqualTo(drawn.longitudes().area().getMinY(), offset(1.0));
+            assertThat(ladder.timePx(START.toEpochMilli()))
+                    .isEqualTo(drawn.longitudes().timePx(START.toEpochMilli()), offset(1.0));
+        } else {
+            assertThat(drawn.scene().ladderWords()).startsWith("No picture with a trusted fit");
+        }
+    }
+}

@@ -1,0 +1,154 @@
+/* SPDX-License-Identifier: Apache-2.0 */
+package oblate.moonspanel;
+
+import java.time.DateTimeException;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Consumer;
+import javax.swing.JButton;
+import javax.swing.JCheckBox;
+import javax.swing.JComboBox;
+import javax.swing.JComponent;
+import javax.swing.JPanel;
+import javax.swing.JTextField;
+import net.miginfocom.swing.MigLayout;
+import oblate.archive.Site;
+import oblate.sky.PlanetModel;
+
+/** What is looked at: planet, place, span; and which way up the drawings are. */
+final class MoonsBar extends JPanel {
+    private static final long serialVersionUID = 1L;
+    private final transient List<PlanetModel> known;
+    private final JComboBox<String> planets = new JComboBox<>();
+    private final JComboBox<String> sites = new JComboBox<>();
+    private final JComboBox<Stretch> stretches = new JComboBox<>(Stretch.values());
+    private final JTextField date = new JTextField(9);
+    private final JComboBox<Facing> facings = new JComboBox<>(Facing.values());
+    private final JCheckBox mirrored = new JCheckBox(Words.of("mirrored"));
+    private transient List<Site> sitesKnown = List.of();
+    private boolean filling;
+
+    /** What happens when something is chosen. */
+    interface Listener {
+        /** Planet, place or length of the span. */
+        void asked();
+
+        /** So many spans back (negative) or on. */
+        void stepped(int direction);
+
+        /** A date was typed. */
+        void dated(LocalDate evening);
+
+        /** Which way up. */
+        void faced();
+    }
+
+    MoonsBar(List<PlanetModel> known, Facing facing, Listener listener, Consumer<String> say) {
+        super(new MigLayout("insets 8 16 8 16, gap 8", "[][][][][][]push[][]"));
+        this.known = List.copyOf(known);
+        setOpaque(false);
+        known.forEach(p -> planets.addItem(p.label()));
+        sites.addItem(Words.of("site.earth"));
+        facings.setSelectedItem(facing);
+        name(planets, "planet");
+        name(sites, "site");
+        name(stretches, "stretch");
+        name(date, "date");
+        name(facings, "facing");
+        name(mirrored, "mirrored");
+        for (JComboBox<?> box : List.of(planets, sites, stretches)) {
+            box.addActionListener(e -> {
+                if (!filling) {
+                    listener.asked();
+                }
+            });
+        }
+        date.addActionListener(e -> {
+            try {
+                listener.dated(LocalDate.parse(date.getText().strip()));
+            } catch (DateTimeException wrong) {
+                say.accept(Words.of("date.wrong", date.getText()));
+            }
+        });
+        facings.addActionListener(e -> listener.faced());
+        mirrored.addActionListener(e -> listener.faced());
+        add(planets);
+        add(sites, "wmax 160");
+        add(stretches);
+        add(step("‹", -1, listener));
+        add(date);
+        add(step("›", 1, listener));
+        add(facings);
+        add(mirrored);
+    }
+
+    /** Gives a part its name, what a screen reader says, and its tip. */
+    static void name(JComponent part, String key) {
+        part.setName("moons." + key);
+        part.getAccessibleContext().setAccessibleName(Words.of(key + ".name"));
+        part.setToolTipText(Words.of(key + ".tip"));
+    }
+
+    private static JButton step(String sign, int direction, Listener listener) {
+        JButton button = new JButton(sign);
+        button.setName(direction < 0 ? "moons.before" : "moons.after");
+        button.setToolTipText(Words.of(direction < 0 ? "before.tip" : "after.tip"));
+        button.getAccessibleContext().setAccessibleName(button.getToolTipText());
+        button.addActionListener(e -> listener.stepped(direction));
+        return button;
+    }
+
+    /** Offers an archive's sites and chooses one by name; the Earth's centre when there is none of it. */
+    void showSites(List<Site> found, String wish) {
+        filling = true;
+        sitesKnown = List.copyOf(found);
+        sites.removeAllItems();
+        sites.addItem(Words.of("site.earth"));
+        sitesKnown.forEach(s -> sites.addItem(s.name()));
+        filling = false;
+        chooseSite(wish);
+    }
+
+    /** Chooses without telling; a name that is not known changes nothing. */
+    void chooseSite(String name) {
+        filling = true;
+        if (sitesKnown.stream().anyMatch(s -> s.name().equals(name))) {
+            sites.setSelectedItem(name);
+        }
+        filling = false;
+    }
+
+    /** Chooses without telling; a planet that is not offered changes nothing. */
+    void choosePlanet(String id) {
+        filling = true;
+        known.stream().filter(p -> p.id().equals(id)).findFirst().ifPresent(p -> planets.setSelectedItem(p.label()));
+        filling = false;
+    }
+
+    void showDate(LocalDate evening) {
+        date.setText(evening.toString());
+    }
+
+    PlanetModel planet() {
+        return known.get(Math.max(0, planets.getSelectedIndex()));
+    }
+
+    /** The place; none for the Earth's centre. */
+    Optional<Site> site() {
+        int index = sites.getSelectedIndex() - 1;
+        return index >= 0 && index < sitesKnown.size() ? Optional.of(sitesKnown.get(index)) : Optional.empty();
+    }
+
+    Stretch stretch() {
+        return (Stretch) stretches.getSelectedItem();
+    }
+
+    Facing facing() {
+        return (Facing) facings.getSelectedItem();
+    }
+
+    boolean isMirrored() {
+        return mirrored.isSelected();
+    }
+}

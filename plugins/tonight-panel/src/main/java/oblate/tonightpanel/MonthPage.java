@@ -1,0 +1,112 @@
+/* SPDX-License-Identifier: Apache-2.0 */
+package oblate.tonightpanel;
+
+import java.awt.BorderLayout;
+import java.time.LocalDate;
+import java.time.YearMonth;
+import java.time.format.TextStyle;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.function.Consumer;
+import java.util.function.Supplier;
+import javax.swing.BorderFactory;
+import javax.swing.JButton;
+import javax.swing.JLabel;
+import javax.swing.JPanel;
+import javax.swing.JScrollPane;
+import net.miginfocom.swing.MigLayout;
+import oblate.drift.plan.Plan;
+import oblate.workbench.Background;
+import oblate.workbench.Job;
+import oblate.workbench.look.Palette;
+
+/** The nights of a month. Planning can be stopped; the newest wish wins. */
+final class MonthPage extends JPanel {
+    private static final long serialVersionUID = 1L;
+    private final transient Supplier<Palette> palette;
+    private final transient Background background;
+    private final transient PlanFinder finder;
+    private final JLabel title = new JLabel(" ");
+    private final JLabel said = new JLabel(" ");
+    private final JButton stop = new JButton(Words.of("month.stop"));
+    private final MonthTable table;
+    private final transient Consumer<Plan> whenPlanned;
+    private transient Optional<Job> job = Optional.empty();
+    private transient Optional<Plan> plan = Optional.empty();
+
+    MonthPage(
+            Supplier<Palette> palette,
+            Background background,
+            PlanFinder finder,
+            Consumer<LocalDate> goTo,
+            Consumer<Plan> whenPlanned) {
+        super(new BorderLayout());
+        this.palette = palette;
+        this.background = background;
+        this.finder = finder;
+        this.whenPlanned = whenPlanned;
+        setOpaque(false);
+        title.setName("tonight.month.title");
+        title.putClientProperty("FlatLaf.styleClass", "h3");
+        said.setName("tonight.month.said");
+        stop.setName("tonight.month.stop");
+        stop.setToolTipText(Words.of("month.stop.tip"));
+        stop.addActionListener(e -> job.ifPresent(Job::stop));
+        stop.setVisible(false);
+        table = new MonthTable(palette, goTo);
+        JPanel head = new JPanel(new MigLayout("insets 4 16 8 16, gap 12 2, fillx, hidemode 3", "[][grow,fill][]"));
+        head.setOpaque(false);
+        head.add(title);
+        head.add(said, "wmin 0");
+        head.add(stop);
+        add(head, BorderLayout.NORTH);
+        JScrollPane scroll = new JScrollPane(table);
+        scroll.setBorder(BorderFactory.createEmptyBorder());
+        add(scroll, BorderLayout.CENTER);
+    }
+
+    /** Plans a month; one under way is stopped. */
+    void ask(Asked asked, YearMonth month) {
+        job.ifPresent(Job::stop);
+        plan = Optional.empty();
+        table.show(List.of());
+        title.setText(Words.of(
+                "title",
+                asked.planet().label(),
+                month.getMonth().getDisplayName(TextStyle.FULL, Locale.ENGLISH) + " " + month.getYear()));
+        said.setForeground(palette.get().quietInk());
+        said.setText(Words.of("month.planning"));
+        Job begun = background.run(
+                Words.of("month.job", month), progress -> finder.month(asked, month, progress), this::show);
+        job = Optional.of(begun);
+        stop.setVisible(true);
+        begun.whenEnded(() -> ended(begun));
+    }
+
+    private void ended(Job which) {
+        if (job.equals(Optional.of(which))) {
+            job = Optional.empty();
+            stop.setVisible(false);
+            said.setText(Words.of(which.isCancelled() ? "month.stopped" : "month.failed"));
+        }
+    }
+
+    private void show(Plan made) {
+        plan = Optional.of(made);
+        table.show(made.nights());
+        long with = made.nights().stream().filter(n -> !n.windows().isEmpty()).count();
+        said.setText(
+                with == 0
+                        ? made.nextWindow()
+                                .map(d -> Words.of("month.said.next", d))
+                                .orElse(Words.of("month.said.never"))
+                        : Words.of("month.said", with, made.nights().size()) + " " + Words.of("month.utc"));
+        whenPlanned.accept(made);
+    }
+
+    /** The month shown; none while it is being planned or when that was stopped. */
+    Optional<Plan> plan() {
+        return plan;
+    }
+}
