@@ -203,8 +203,8 @@ public final class MoonTimings {
         }
         return switch (said.state()) {
             case ON_DISC -> EnumSet.of(EventKind.TRANSIT);
-            case GONE, SEEN -> EnumSet.of(EventKind.OCCULTATION, EventKind.ECLIPSE);
-            default -> EnumSet.of(EventKind.TRANSIT, EventKind.OCCULTATION);
+            case GONE, SEEN, NOT_SEEN -> EnumSet.of(EventKind.OCCULTATION, EventKind.ECLIPSE);
+            case CLEAR, ON_LIMB -> EnumSet.of(EventKind.TRANSIT, EventKind.OCCULTATION, EventKind.ECLIPSE);
         };
     }
 }
