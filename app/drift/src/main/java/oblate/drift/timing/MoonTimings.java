@@ -84,7 +84,9 @@ public final class MoonTimings {
             places.add(timer.time(mark));
             progress.report(++done, inOrder.size(), mark.shot().name());
         }
-        return places;
+        return places.stream()
+                .map(p -> p.recallable() && places.stream().anyMatch(p::agreesWith) ? p.recalled() : p)
+                .toList();
     }
 
     /** Pictures at whose time, with room for a clock that is hours off, the moons' places are not known. */
