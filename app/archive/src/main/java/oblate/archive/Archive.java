@@ -12,6 +12,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.concurrent.atomic.AtomicBoolean;
 import java.util.regex.Pattern;
 import oblate.base.ProblemException;
@@ -223,9 +224,63 @@ public final class Archive implements AutoCloseable {
         });
     }
 
+    /**
+     * Settles that a picture's time is right though its sources disagree: the sentences about it go, what each source said stays.
+     *
+     * @param reason why, for the history; not blank
+     * @throws ProblemException with {@link ArchiveProblem#NO_SUCH_PICTURE}
+     */
+    public void settleTime(long pictureId, String reason) {
+        write(handle -> {
+            new PictureCorrecting().settleTime(handle, existing(handle, pictureId), reason, clock.instant());
+            return pictureId;
+        });
+    }
+
+    /**
+     * Takes {@link #settleTime} back.
+     *
+     * @param conflicts the sentences that are to stand there again
+     * @param reason why, for the history; not blank
+     * @throws ProblemException with {@link ArchiveProblem#NO_SUCH_PICTURE}
+     */
+    public void reopenTime(long pictureId, List<String> conflicts, String reason) {
+        write(handle -> {
+            new PictureCorrecting().reopenTime(handle, existing(handle, pictureId), conflicts, reason, clock.instant());
+            return pictureId;
+        });
+    }
+
     /** The picture's current fit. */
     public Optional<StoredFit> currentFit(long pictureId) {
         return catalog.read(handle -> fits.current(handle, pictureId));
+    }
+
+    /** The current fits of all pictures that have one, in no order. */
+    public List<FitSummary> fitSummaries() {
+        return catalog.read(handle -> new FitSummaryRows().all(handle));
+    }
+
+    /**
+     * Notes in the history that pictures' results went into a report that was sent.
+     *
+     * @param where to whom or into which file, a few words
+     * @throws ProblemException with {@link ArchiveProblem#NO_SUCH_PICTURE}
+     */
+    public void noteReported(List<Long> pictureIds, String where) {
+        write(handle -> {
+            Instant now = clock.instant();
+            pictureIds.forEach(id -> {
+                existing(handle, id);
+                history.add(handle, now, HistoryRows.REPORTED, "picture " + id, where);
+            });
+            return pictureIds.size();
+        });
+    }
+
+    /** Numbers of the pictures whose results went into a report. */
+    public Set<Long> reportedPictures() {
+        return catalog.read(history::reportedPictures);
     }
 
     /** All fits of a picture, oldest first. */

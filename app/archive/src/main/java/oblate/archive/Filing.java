@@ -98,6 +98,55 @@ public final class Filing {
         return List.copyOf(outcomes);
     }
 
+    /**
+     * What {@link #file} would make of the same files, without reading their pixels and without writing anything.
+     *
+     * @param progress told per file; cancelling stops between files
+     * @return one forecast per file, in order of path
+     * @throws ProblemException {@link ArchiveProblem#NO_SUCH_PLANET}
+     */
+    public List<FilingForecast> foresee(List<Path> paths, FilingFacts facts, Progress progress) {
+        Map<Path, Optional<ProblemException>> files =
+                FilesToFile.of(paths, archive.folder()).byPath();
+        List<FilingForecast> forecasts = new ArrayList<>(files.size());
+        for (Map.Entry<Path, Optional<ProblemException>> file : files.entrySet()) {
+            if (progress.isCancelled()) {
+                break;
+            }
+            progress.report(
+                    forecasts.size(),
+                    files.size(),
+                    "looking at " + file.getKey().getFileName());
+            forecasts.add(file.getValue()
+                    .map(problem -> FilingForecast.refused(file.getKey(), problem.getMessage()))
+                    .orElseGet(() -> forecast(file.getKey(), facts)));
+        }
+        return List.copyOf(forecasts);
+    }
+
+    private FilingForecast forecast(Path file, FilingFacts facts) {
+        try {
+            PictureHeader header = reader.header(file);
+            TimeFinding finding = times.find(file, header, facts.time());
+            finding.time().ifPresent(t -> refuseOutsideEphemeris(file, t.midUtc()));
+            PlanetWord word = PlanetWord.of(facts.planetId(), file, header, planets);
+            List<String> remarks = new ArrayList<>(finding.disagreements());
+            finding.time().ifPresent(t -> remarks.addAll(t.notes()));
+            if (word.planet().isPresent()) {
+                remarks.addAll(word.remarks());
+            }
+            return new FilingForecast(
+                    file,
+                    Optional.empty(),
+                    finding.time(),
+                    finding.whyNone(),
+                    word.planet().map(PlanetModel::id),
+                    remarks);
+        } catch (ProblemException e) {
+            return FilingForecast.refused(file, e.getMessage());
+        }
+    }
+
     private Site site(String name) {
         return archive.sites().stream()
                 .filter(s -> s.name().equals(name))

@@ -3,10 +3,13 @@ package oblate.archive;
 
 import java.time.Instant;
 import java.util.List;
+import java.util.Set;
 import org.jdbi.v3.core.Handle;
 
 /** The catalog's diary: lines are added and read. */
 final class HistoryRows {
+    /** What is noted on a picture whose results were sent. */
+    static final String REPORTED = "reported";
 
     void add(Handle handle, Instant now, String action, String subject, String detail) {
         handle.createUpdate(
@@ -29,5 +32,13 @@ final class HistoryRows {
                         rs.getString("subject"),
                         rs.getString("detail")))
                 .list();
+    }
+
+    Set<Long> reportedPictures(Handle handle) {
+        return handle.createQuery("select distinct subject from history where action = :action")
+                .bind("action", REPORTED)
+                .mapTo(String.class)
+                .map(subject -> Long.parseLong(subject.substring(subject.indexOf(' ') + 1)))
+                .set();
     }
 }

@@ -114,6 +114,35 @@ final class PictureCorrecting {
                 .execute();
     }
 
+    /** Takes away the sentences about disagreeing times: a person has looked at them and keeps the time. */
+    void settleTime(Handle handle, ArchivedPicture picture, String reason, Instant now) {
+        handle.createUpdate("delete from picture_sentence where picture_id = :id and kind = 'conflict'")
+                .bind("id", picture.id())
+                .execute();
+        history.add(
+                handle,
+                now,
+                "time settled",
+                "picture " + picture.id(),
+                "kept against: " + String.join(" ", picture.timeConflicts()) + "; " + reason);
+    }
+
+    /** Brings sentences about disagreeing times back. */
+    void reopenTime(Handle handle, ArchivedPicture picture, List<String> conflicts, String reason, Instant now) {
+        int ordinal = picture.timeConflicts().size();
+        for (String sentence : conflicts) {
+            if (!picture.timeConflicts().contains(sentence)) {
+                handle.createUpdate(
+                                "insert into picture_sentence (picture_id, kind, ordinal, sentence) values (:id, 'conflict', :ordinal, :sentence)")
+                        .bind("id", picture.id())
+                        .bind("ordinal", ordinal++)
+                        .bind("sentence", sentence)
+                        .execute();
+            }
+        }
+        history.add(handle, now, "time reopened", "picture " + picture.id(), reason);
+    }
+
     private static void meridians(Handle handle, Corrected c) {
         long id = c.before().id();
         handle.createUpdate("delete from picture_meridian where picture_id = :id")

@@ -8,8 +8,10 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
+import java.util.List;
 import java.util.Set;
 import oblate.base.ProblemException;
+import oblate.report.Column;
 import oblate.report.ReportFormat;
 import oblate.report.ReportTable;
 import picocli.CommandLine.Option;
@@ -28,6 +30,13 @@ final class OutputOptions {
 
     @Option(names = "--out", paramLabel = "FILE", description = "write the table there instead of to standard output")
     private Path out;
+
+    @Option(
+            names = "--columns",
+            paramLabel = "NAME",
+            split = ",",
+            description = "only these columns of the table, in this order, by their names in csv")
+    private List<String> columns;
 
     /** Whether the table is for reading rather than for programs. */
     boolean isText() {
@@ -67,13 +76,25 @@ final class OutputOptions {
                                 services.reportFormats().stream()
                                         .map(ReportFormat::id)
                                         .toList())));
-        ReportTable table = isText() ? full.saidOnce(SAID_ONCE) : full;
+        ReportTable chosen = columns == null ? full : full.only(known(full));
+        ReportTable table = isText() && columns == null ? chosen.saidOnce(SAID_ONCE) : chosen;
         if (out == null) {
             toConsole(writer, table, console);
         } else {
             toFile(writer, table);
             console.say("Wrote " + table.rows().size() + " rows to " + out + ".");
         }
+    }
+
+    private List<String> known(ReportTable table) {
+        List<String> names = table.columns().stream().map(Column::name).toList();
+        List<String> wanted = columns.stream().map(String::strip).distinct().toList();
+        for (String name : wanted) {
+            if (!names.contains(name)) {
+                throw new UsageException("column \"" + name + "\" is not in this table; " + Nearest.hint(name, names));
+            }
+        }
+        return wanted;
     }
 
     private static void toConsole(ReportFormat writer, ReportTable table, Console console) {

@@ -259,7 +259,7 @@ class LadderCommandTest {
         Path out = work.resolve("few.png");
         CommandRun run = ladder(out, "--most-strips", "3", "--width", "500", "--theme", "red");
         assertThat(run.status()).as(run.err()).isZero();
-        assertThat(run.err()).contains("3 pictures left out where dates crowd");
+        assertThat(run.err()).contains("3 pictures where dates crowd");
         assertThat(ImageIO.read(out.toFile()).getWidth()).isEqualTo(500);
     }
 

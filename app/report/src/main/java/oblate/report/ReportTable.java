@@ -126,6 +126,40 @@ public record ReportTable(String title, Map<String, String> facts, List<Column> 
     }
 
     /**
+     * The same table with some of its columns only, in the order they are named.
+     *
+     * @throws IllegalArgumentException for a name that is no column's
+     */
+    public ReportTable only(List<String> names) {
+        List<Integer> kept = new ArrayList<>();
+        for (String name : names) {
+            int place = 0;
+            while (place < columns.size() && !columns.get(place).name().equals(name)) {
+                place++;
+            }
+            if (place == columns.size()) {
+                throw new IllegalArgumentException("no column " + name);
+            }
+            kept.add(place);
+        }
+        return with(kept, facts);
+    }
+
+    private ReportTable with(List<Integer> kept, Map<String, String> said) {
+        return new ReportTable(
+                title,
+                said,
+                kept.stream().map(columns::get).toList(),
+                rows.stream()
+                        .map(r -> {
+                            List<Object> some = new ArrayList<>(kept.size());
+                            kept.forEach(c -> some.add(r.get(c)));
+                            return some;
+                        })
+                        .toList());
+    }
+
+    /**
      * The same table with columns that say one thing in all rows said once, among the facts; a column whose values differ stays.
      *
      * @param names of the columns it is asked of; a fact of that name that is there already is kept
@@ -144,10 +178,6 @@ public record ReportTable(String title, Map<String, String> facts, List<Column> 
                 kept.add(c);
             }
         }
-        return new ReportTable(
-                title,
-                said,
-                kept.stream().map(columns::get).toList(),
-                rows.stream().map(r -> kept.stream().map(r::get).toList()).toList());
+        return with(kept, said);
     }
 }

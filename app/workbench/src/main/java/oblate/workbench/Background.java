@@ -100,6 +100,10 @@ public final class Background implements AutoCloseable {
     @SuppressWarnings(
             "checkstyle:IllegalCatch") // border: work of any panel may fail in any way, and a person must hear of it
     private <T> void submit(ExecutorService where, Supplier<T> call, Consumer<T> whenDone, Runnable atEnd) {
+        if (where.isShutdown()) {
+            // The window is closed: nobody waits for this any more.
+            return;
+        }
         pending.incrementAndGet();
         where.execute(() -> {
             Runnable back;

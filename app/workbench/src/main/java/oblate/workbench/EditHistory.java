@@ -1,78 +1,188 @@
 /* SPDX-License-Identifier: Apache-2.0 */
 package oblate.workbench;
 
-import java.util.ArrayDeque;
+import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.Deque;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Consumer;
+import java.util.function.Supplier;
+import oblate.archive.Archive;
+import oblate.archive.StoredMark;
+import oblate.base.ProblemException;
+import oblate.sky.Sky;
 
 /**
- * What was done in this session and can be undone. On the event thread only.
+ * What was done to the archive and can be undone, kept on the disk beside the window's settings, so that it outlives the window. To be called on the event
+ * thread; the work itself runs in the background, in the order asked for.
  *
- * <p>Undoing is itself a new row in the archive that supersedes or withdraws; nothing is taken back in secret.
+ * <p>Undoing is itself a new row in the archive that supersedes or withdraws; nothing is taken back in secret. An edit whose rows were changed from elsewhere
+ * meanwhile is said to be no longer undoable and skipped.
  */
 public final class EditHistory {
-    /** One thing a person did. */
-    public interface Edit {
-        /** What was done, e.g. "mark". */
-        String what();
+    private final EditPerformer performer;
+    private final JournalFile file;
+    private final Background background;
+    private final Consumer<String> say;
+    private final List<Runnable> listeners = new ArrayList<>();
+    private final List<Consumer<Restored>> restoredListeners = new ArrayList<>();
+    // Written by the one thread of ordered archive calls, read by the event thread.
+    private volatile EditJournal journal = EditJournal.empty();
 
-        /** Takes it back. */
-        void undo();
-
-        /** Does it again. */
-        void redo();
+    /** Reads what earlier sessions kept; a broken journal is set aside and {@code say} told. */
+    EditHistory(Archive archive, Sky sky, Path settingsFolder, Background background, Consumer<String> say) {
+        this.background = background;
+        this.say = say;
+        performer = new EditPerformer(archive, sky);
+        file = new JournalFile(settingsFolder, archive.folder());
+        background.quietly(
+                () -> {
+                    JournalFile.Found found = file.read();
+                    journal = found.journal();
+                    return found.remark();
+                },
+                remark -> {
+                    remark.ifPresent(say);
+                    tell();
+                });
     }
 
-    private static final int MOST = 200;
-    private final Deque<Edit> done = new ArrayDeque<>();
-    private final Deque<Edit> undone = new ArrayDeque<>();
-    private final List<Runnable> listeners = new ArrayList<>();
-
-    /** Remembers what was just done; what had been undone can no longer be redone. */
-    public void add(Edit edit) {
-        done.push(edit);
-        undone.clear();
-        if (done.size() > MOST) {
-            done.removeLast();
+    /**
+     * Something that was done.
+     *
+     * @param edit what is to be remembered of it; empty when there is nothing to undo
+     * @param result what comes of it
+     */
+    public record Done<T>(Optional<Edit> edit, T result) {
+        /** With an edit to be remembered. */
+        public static <T> Done<T> of(Edit edit, T result) {
+            return new Done<>(Optional.of(edit), result);
         }
-        tell();
+    }
+
+    /**
+     * What an undo or a redo did.
+     *
+     * @param edit the edit taken back or done again
+     * @param markId the mark that is there now, if one is
+     */
+    public record Restored(Edit edit, Optional<Long> markId) {}
+
+    /** Remembers what was done to the archive already. */
+    public void add(Edit edit) {
+        background.quietly(() -> keep(journal.with(edit)), trouble -> {
+            trouble.ifPresent(say);
+            tell();
+        });
+    }
+
+    private record Told<T>(Optional<T> result, Optional<String> trouble) {}
+
+    /**
+     * Does something to the archive in the background and remembers it.
+     *
+     * @param deed archive calls, off the event thread
+     * @param whenDone gets the result on the event thread
+     * @param whenFailed gets one sentence on the event thread when the archive refused; nothing is remembered then
+     */
+    public <T> void perform(Supplier<Done<T>> deed, Consumer<T> whenDone, Consumer<String> whenFailed) {
+        background.quietly(() -> performed(deed), told -> {
+            told.result()
+                    .ifPresentOrElse(
+                            result -> {
+                                told.trouble().ifPresent(say);
+                                tell();
+                                whenDone.accept(result);
+                            },
+                            () -> whenFailed.accept(told.trouble().orElse("")));
+        });
+    }
+
+    private <T> Told<T> performed(Supplier<Done<T>> deed) {
+        Done<T> done;
+        try {
+            done = deed.get();
+        } catch (ProblemException e) {
+            return new Told<>(Optional.empty(), Optional.of(e.getMessage()));
+        }
+        Optional<String> trouble = done.edit().flatMap(edit -> keep(journal.with(edit)));
+        return new Told<>(Optional.of(done.result()), trouble);
+    }
+
+    private Optional<String> keep(EditJournal fresh) {
+        journal = fresh;
+        try {
+            file.write(fresh);
+            return Optional.empty();
+        } catch (ProblemException e) {
+            return Optional.of(e.getMessage());
+        }
+    }
+
+    /**
+     * The living row of a mark under whatever number it has by now; empty when it was withdrawn or changed elsewhere. Slow: off the event thread.
+     *
+     * @param pictureId its picture
+     * @param markId any of its rows
+     */
+    public Optional<StoredMark> livingMark(long pictureId, long markId) {
+        return performer.living(pictureId, journal.mark(markId));
     }
 
     /** What would be undone next, in words. */
     public Optional<String> nextUndo() {
-        return Optional.ofNullable(done.peek()).map(Edit::what);
+        return last(journal.done()).map(Edit::what);
     }
 
     /** What would be redone next, in words. */
     public Optional<String> nextRedo() {
-        return Optional.ofNullable(undone.peek()).map(Edit::what);
+        return last(journal.undone()).map(Edit::what);
+    }
+
+    private static Optional<Edit> last(List<Edit> edits) {
+        return edits.isEmpty() ? Optional.empty() : Optional.of(edits.get(edits.size() - 1));
     }
 
     /** Takes back the newest edit, if there is one. */
     public void undo() {
-        if (!done.isEmpty()) {
-            Edit edit = done.pop();
-            undone.push(edit);
-            edit.undo();
-            tell();
-        }
+        background.quietly(() -> turn(true), this::turned);
     }
 
     /** Does the newest undone edit again, if there is one. */
     public void redo() {
-        if (!undone.isEmpty()) {
-            Edit edit = undone.pop();
-            done.push(edit);
-            edit.redo();
-            tell();
-        }
+        background.quietly(() -> turn(false), this::turned);
     }
 
-    /** Called after every change. */
+    private Told<Restored> turn(boolean back) {
+        EditJournal before = journal;
+        Optional<Edit> edit = last(back ? before.done() : before.undone());
+        if (edit.isEmpty()) {
+            return new Told<>(Optional.empty(), Optional.empty());
+        }
+        EditPerformer.Outcome outcome = back ? performer.undo(edit.get(), before) : performer.redo(edit.get(), before);
+        if (outcome instanceof EditPerformer.Outcome.Performed done) {
+            EditJournal fresh = done.journal();
+            Optional<String> trouble = keep(back ? fresh.back(true) : fresh.forth(true));
+            return new Told<>(Optional.of(new Restored(edit.get(), done.markId())), trouble.or(done::remark));
+        }
+        keep(back ? before.back(false) : before.forth(false));
+        return new Told<>(Optional.empty(), Optional.of(((EditPerformer.Outcome.Refused) outcome).why()));
+    }
+
+    private void turned(Told<Restored> told) {
+        told.trouble().ifPresent(say);
+        tell();
+        told.result().ifPresent(r -> List.copyOf(restoredListeners).forEach(l -> l.accept(r)));
+    }
+
+    /** Called on the event thread after every change. */
     public void whenChanged(Runnable listener) {
         listeners.add(listener);
+    }
+
+    /** Called on the event thread after an undo or a redo changed the archive. */
+    public void whenRestored(Consumer<Restored> listener) {
+        restoredListeners.add(listener);
     }
 
     private void tell() {

@@ -122,9 +122,12 @@ public final class FirstRun {
                         JComponent.WHEN_IN_FOCUSED_WINDOW);
         frame.pack();
         frame.setSize(WIDTH, frame.getHeight());
-        // Wrapped words know their height only once their width is set.
-        frame.validate();
-        frame.setSize(WIDTH, all.getPreferredSize().height + frame.getInsets().top + frame.getInsets().bottom);
+        // Wrapped words know their height only once their width is set, and the rows above only after that.
+        for (int pass = 0; pass < 3; pass++) {
+            frame.validate();
+            frame.setSize(WIDTH, all.getPreferredSize().height + frame.getInsets().top + frame.getInsets().bottom);
+            all.invalidate();
+        }
         frame.setLocationRelativeTo(null);
         frame.setVisible(true);
     }

@@ -7,6 +7,7 @@ import java.awt.Dimension;
 import java.awt.Rectangle;
 import java.io.IOException;
 import java.nio.file.Path;
+import java.time.Clock;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
@@ -39,7 +40,7 @@ final class MainWindow {
     private final PanelSettings settings;
     private final Background background = new Background(this::say);
     private final Selection selection = new Selection();
-    private final EditHistory edits = new EditHistory();
+    private final EditHistory edits;
     private final Shelf shelf;
     private final PluginRoll roll;
     private final Map<String, PanelSlot> slots = new LinkedHashMap<>();
@@ -50,7 +51,7 @@ final class MainWindow {
     private final JScrollPane inspectorScroll = new JScrollPane(inspectorCards);
     private final JSplitPane split = new JSplitPane(JSplitPane.HORIZONTAL_SPLIT);
     private final Rail rail = new Rail(this::palette, this::showPanel);
-    private final SeasonRibbon ribbon = new SeasonRibbon(this::palette, this::goTo);
+    private final SeasonRibbon ribbon = new SeasonRibbon(this::palette, selection, this::goTo, Clock.systemUTC());
     private final StatusStrip status = new StatusStrip(background);
     private final JPanel root = new JPanel(new BorderLayout());
     private final Menus menus;
@@ -83,6 +84,8 @@ final class MainWindow {
                 .findFirst()
                 .orElse(Bearing.NORTH_UP);
         shelf = new Shelf(context.archive(), background);
+        edits = new EditHistory(context.archive(), context.sky(), context.settingsFolder(), background, this::say);
+        edits.whenRestored(restored -> shelf.refresh());
         roll = new PluginRoll(context.plugins());
         menus = new Menus(this);
         finder = new ActionFinder(menus::actions, this::palette, sheet::hide);
@@ -90,7 +93,7 @@ final class MainWindow {
         loadPanels();
         buildFrame();
         shelf.whenChanged(this::shelfChanged);
-        selection.whenChanged(() -> ribbon.choose(selection.pictureId()));
+        selection.whenChanged(() -> ribbon.choose(selection.pictureId().flatMap(shelf::picture)));
         selection.whenChanged(walk::look);
     }
 
@@ -136,7 +139,7 @@ final class MainWindow {
         root.add(split, BorderLayout.CENTER);
         root.add(walk, BorderLayout.NORTH);
         root.add(foot, BorderLayout.SOUTH);
-        root.setTransferHandler(new FileDrop(files -> dropTaker.accept(files)));
+        FileDrop.everywhere(root, files -> dropTaker.accept(files));
         frame.setContentPane(root);
         frame.setJMenuBar(menus.bar());
         frame.setBounds(bounds());
@@ -259,7 +262,7 @@ final class MainWindow {
     }
 
     private void shelfChanged() {
-        ribbon.show(shelf.pictures());
+        ribbon.show(shelf);
         walk.look();
         if (selection.pictureId().isEmpty() && !shelf.pictures().isEmpty()) {
             selection.choosePicture(shelf.pictures().get(0).id());

@@ -33,7 +33,12 @@ record RibbonScale(double fromS, double toS, double widthPx) {
     }
 
     double xPx(Instant time) {
-        return (time.getEpochSecond() + time.getNano() * 1e-9 - fromS) / (toS - fromS) * widthPx;
+        return xOfSeconds(time.getEpochSecond() + time.getNano() * 1e-9);
+    }
+
+    /** Where an instant is (px), given in seconds since 1970, UTC. */
+    double xOfSeconds(double seconds) {
+        return (seconds - fromS) / (toS - fromS) * widthPx;
     }
 
     double secondsAt(double xPx) {

@@ -5,6 +5,7 @@ import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import oblate.sky.ApparentDisc;
 import oblate.sky.PlanetModel;
 import oblate.sky.Sky;
@@ -16,6 +17,9 @@ import oblate.sky.Sky;
  * @param events oppositions and conjunctions
  */
 record Season(List<Size> sizes, List<Event> events) {
+    static final String OPPOSITION = "opposition";
+    static final String CONJUNCTION = "conjunction";
+
     /** Diameter at an instant. */
     record Size(Instant time, double diameterArcsec) {}
 
@@ -51,11 +55,26 @@ record Season(List<Size> sizes, List<Event> events) {
             double here = elongations.get(i);
             double after = elongations.get(i + 1);
             if (here > 165 && here >= before && here > after) {
-                events.add(new Event(sizes.get(i).time(), "opposition"));
+                events.add(new Event(sizes.get(i).time(), OPPOSITION));
             } else if (here < 15 && here <= before && here < after) {
-                events.add(new Event(sizes.get(i).time(), "conjunction"));
+                events.add(new Event(sizes.get(i).time(), CONJUNCTION));
             }
         }
         return List.copyOf(events);
+    }
+
+    /** Apparent equatorial diameter at an instant within the span (arcsec), between the steps along a straight line. */
+    Optional<Double> diameterArcsec(Instant at) {
+        for (int i = 1; i < sizes.size(); i++) {
+            Size before = sizes.get(i - 1);
+            Size after = sizes.get(i);
+            if (!at.isBefore(before.time()) && !at.isAfter(after.time())) {
+                double share = Duration.between(before.time(), at).toMillis()
+                        / (double) Duration.between(before.time(), after.time()).toMillis();
+                return Optional.of(
+                        before.diameterArcsec() + share * (after.diameterArcsec() - before.diameterArcsec()));
+            }
+        }
+        return Optional.empty();
     }
 }

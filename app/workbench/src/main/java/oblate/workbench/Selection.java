@@ -1,6 +1,7 @@
 /* SPDX-License-Identifier: Apache-2.0 */
 package oblate.workbench;
 
+import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
@@ -12,6 +13,29 @@ public final class Selection {
     private Optional<Long> pictureId = Optional.empty();
     private Optional<String> featureName = Optional.empty();
     private Optional<Long> markId = Optional.empty();
+    private Optional<Span> span = Optional.empty();
+
+    /**
+     * A stretch of time.
+     *
+     * @param from its first instant (UTC)
+     * @param to its last instant (UTC), not before the first
+     */
+    public record Span(Instant from, Instant to) {
+        /** Puts the earlier instant first. */
+        public Span {
+            if (to.isBefore(from)) {
+                Instant later = from;
+                from = to;
+                to = later;
+            }
+        }
+
+        /** Whether an instant lies in it. */
+        public boolean contains(Instant time) {
+            return !time.isBefore(from) && !time.isAfter(to);
+        }
+    }
 
     /** Number of the chosen picture. */
     public Optional<Long> pictureId() {
@@ -43,6 +67,19 @@ public final class Selection {
         change(pictureId, name, markId);
     }
 
+    /** The stretch of time looked at; empty for all of it. */
+    public Optional<Span> span() {
+        return span;
+    }
+
+    /** Chooses a stretch of time; empty for all of it. */
+    public void chooseSpan(Optional<Span> chosen) {
+        if (!span.equals(chosen)) {
+            span = chosen;
+            tell();
+        }
+    }
+
     /**
      * Chooses a mark with its picture, and its feature where it has one.
      *
@@ -68,6 +105,10 @@ public final class Selection {
         pictureId = picture;
         featureName = feature;
         markId = mark;
+        tell();
+    }
+
+    private void tell() {
         List.copyOf(listeners).forEach(Runnable::run);
     }
 

@@ -7,8 +7,10 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import oblate.archive.Archive;
 import oblate.archive.ArchivedPicture;
+import oblate.archive.FitSummary;
 import oblate.archive.PictureSearch;
 
 /**
@@ -22,7 +24,12 @@ public final class Shelf {
     private final List<Runnable> listeners = new ArrayList<>();
     private List<ArchivedPicture> pictures = List.of();
     private Map<Long, ArchivedPicture> byId = Map.of();
+    private Map<Long, FitSummary> fits = Map.of();
+    private Set<Long> reported = Set.of();
     private boolean read;
+
+    /** What one reading of the archive brings. */
+    private record Reading(List<ArchivedPicture> pictures, List<FitSummary> fits, Set<Long> reported) {}
 
     Shelf(Archive archive, Background background) {
         this.archive = archive;
@@ -44,6 +51,16 @@ public final class Shelf {
         return Optional.ofNullable(byId.get(id));
     }
 
+    /** The current fit of a picture, in short. */
+    public Optional<FitSummary> fit(long pictureId) {
+        return Optional.ofNullable(fits.get(pictureId));
+    }
+
+    /** Whether a picture's results went into a report that was sent. */
+    public boolean isReported(long pictureId) {
+        return reported.contains(pictureId);
+    }
+
     /** Pictures of one night and planet, in order of time. */
     public List<ArchivedPicture> ofNight(LocalDate night, Optional<String> planetId) {
         return pictures.stream()
@@ -54,13 +71,19 @@ public final class Shelf {
 
     /** Reads the archive again in the background, then tells the listeners. */
     public void refresh() {
-        background.quietly(() -> archive.pictures(PictureSearch.all()), this::show);
+        background.quietly(
+                () -> new Reading(
+                        archive.pictures(PictureSearch.all()), archive.fitSummaries(), archive.reportedPictures()),
+                this::show);
     }
 
-    private void show(List<ArchivedPicture> found) {
-        pictures = List.copyOf(found);
+    private void show(Reading reading) {
+        pictures = List.copyOf(reading.pictures());
         byId = new HashMap<>();
         pictures.forEach(p -> byId.put(p.id(), p));
+        fits = new HashMap<>();
+        reading.fits().forEach(f -> fits.put(f.pictureId(), f));
+        reported = Set.copyOf(reading.reported());
         read = true;
         List.copyOf(listeners).forEach(Runnable::run);
     }

@@ -224,7 +224,7 @@ final class DriftView extends JPanel {
             return;
         }
         if (bar.wantsLadder() && !data.fits().isEmpty()) {
-            ladder.want(chosen(), canvas.range());
+            ladder.want(chosen(), canvas.range(), DriftScene.stripsWithRoom(canvas.getWidth(), canvas.getHeight()));
         } else {
             ladder.none();
         }
@@ -375,12 +375,10 @@ final class DriftView extends JPanel {
     }
 
     private void move(StoredMark mark, String feature, String reason) {
-        MarkMove move = new MarkMove(context, mark, feature, reason, stored -> {
+        new MarkMove(mark, feature, reason).start(context, stored -> {
             context.selection().chooseMark(stored.mark().pictureId(), stored.featureName(), stored.id());
             context.shelf().refresh();
         });
-        move.start();
-        context.edits().add(move);
         canvas.requestFocusInWindow();
     }
 

@@ -61,7 +61,6 @@ import org.junit.jupiter.api.io.TempDir;
 @Timeout(value = 120, threadMode = Timeout.ThreadMode.SEPARATE_THREAD)
 class DriftWindowTest {
     private static final Instant START = Instant.parse("2024-11-01T21:00:00Z");
-    private static final int LADDER_TIMER_MS = 500;
 
     @TempDir
     Path folder;
@@ -351,8 +350,6 @@ class DriftWindowTest {
             predict.postActionEvent();
         });
         click(at("oval A", 2), 1);
-        PanelWindow.pause(LADDER_TIMER_MS);
-        settle();
         DriftScene.Drawn drawn =
                 PanelWindow.ask(() -> canvas().hits().orElseThrow().drawn());
         assertThat(drawn.tracks()).allSatisfy(t -> assertThat(t.bands()).hasSize(1));

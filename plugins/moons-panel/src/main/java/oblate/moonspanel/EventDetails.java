@@ -22,10 +22,12 @@ import oblate.workbench.pictures.FactList;
 final class EventDetails extends JPanel {
     private static final long serialVersionUID = 1L;
     private static final String WIDE = "wmin 0";
+    private static final int MOST_ROWS = 8;
     private final transient Supplier<Palette> palette;
     private final JPanel place = new JPanel(new MigLayout("insets 0, gap 4, wrap 1, fillx", "[grow,fill]"));
     private final JLabel title = new JLabel(Words.of("pictures.title"));
     private final NearPictures pictures;
+    private final JScrollPane shown;
 
     EventDetails(Supplier<Palette> palette, LongConsumer open, JComponent below) {
         super(new MigLayout("insets 4 0 4 0, gap 0, wrap 1, fillx", "[grow,fill]"));
@@ -34,10 +36,11 @@ final class EventDetails extends JPanel {
         place.setOpaque(false);
         place.setName("moons.details");
         pictures = new NearPictures(open);
-        JPanel near = new JPanel(new MigLayout("insets 0, gap 4, wrap 1, fillx", "[grow,fill]"));
+        JPanel near = new JPanel(new MigLayout("insets 0, gap 4, wrap 1, fillx, hidemode 3", "[grow,fill]"));
         near.setOpaque(false);
         near.add(title, WIDE);
-        near.add(new JScrollPane(pictures), "h 96!, wmin 0");
+        shown = new JScrollPane(pictures);
+        near.add(shown, "wmin 0");
         add(new FoldSection(Words.of("section.event"), place), WIDE);
         add(new FoldSection(Words.of("section.pictures"), near), WIDE);
         add(below, WIDE);
@@ -52,6 +55,8 @@ final class EventDetails extends JPanel {
         place.revalidate();
         place.repaint();
         pictures.show(near);
+        pictures.setVisibleRowCount(Math.max(1, Math.min(MOST_ROWS, near.size())));
+        shown.setVisible(!near.isEmpty());
         title.setText(
                 event.isEmpty()
                         ? Words.of("pictures.choose")
@@ -73,7 +78,7 @@ final class EventDetails extends JPanel {
             GroundView begin = event.begin().get();
             GroundView end = event.end().get();
             list.fact(
-                    Words.of("event.over", site.get().name()),
+                    Words.of("event.over"),
                     Words.of(
                             "event.stand",
                             Figures.fixed(begin.altitudeDeg(), 0),

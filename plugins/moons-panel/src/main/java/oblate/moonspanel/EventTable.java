@@ -30,7 +30,7 @@ final class EventTable extends JTable {
         "column.sun",
         "column.notes"
     };
-    private static final int[] WIDTHS = {128, 80, 122, 76, 76, 36, 74, 74, 300};
+    private static final int[] WIDTHS = {150, 76, 122, 70, 70, 38, 86, 86, 250};
     private static final int FIRST_FIGURE = 2;
     private static final int NOTES = 8;
     private final transient Supplier<Palette> palette;

@@ -133,7 +133,8 @@ record MoonMeeting(
     public String words() {
         List<String> said = new ArrayList<>();
         hindrance.filter(h -> h != Hindrance.HIDDEN).map(Hindrance::words).ifPresent(said::add);
-        said.add(Words.of("meeting.drop", Figures.withSigma(event.depthBack(), event.sigmaDepthBack(), "")));
+        said.add(Words.of(
+                "meeting.drop", Figures.withSigma(100 * event.depthBack(), 100 * event.sigmaDepthBack(), "%")));
         if (event.kind() == EventKind.ECLIPSE && !event.umbral()) {
             said.add(EventNote.PENUMBRA_ONLY.words());
         }

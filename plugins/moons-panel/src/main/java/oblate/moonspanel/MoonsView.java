@@ -10,10 +10,8 @@ import java.util.Optional;
 import javax.swing.BorderFactory;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
-import javax.swing.JScrollPane;
 import javax.swing.JSplitPane;
 import javax.swing.JTabbedPane;
-import net.miginfocom.swing.MigLayout;
 import oblate.archive.ArchivedPicture;
 import oblate.archive.Site;
 import oblate.base.ProblemException;
@@ -31,9 +29,7 @@ final class MoonsView extends JPanel implements MoonsBar.Listener, EventBands.Li
     private final transient PanelContext context;
     private final MoonsBar bar;
     private final InstantPane pane;
-    private final EventBands bands;
-    private final EventTable table;
-    private final JLabel count = new JLabel(" ");
+    private final EventLists lists;
     private final FactsColumn facts;
     private final EventDetails details;
     private final TimingPane timings;
@@ -42,7 +38,6 @@ final class MoonsView extends JPanel implements MoonsBar.Listener, EventBands.Li
     private transient LocalDate evening;
     private transient UtcTime at;
     private transient Optional<Job> search = Optional.empty();
-    private boolean filling;
     private boolean stale = true;
 
     /** What the drawing is asked for. */
@@ -60,8 +55,7 @@ final class MoonsView extends JPanel implements MoonsBar.Listener, EventBands.Li
         evening = Stretch.eveningOf(at, Optional.empty());
         bar = new MoonsBar(withMoons, Facing.like(context.bearing()), this, context::say);
         pane = new InstantPane(context::palette, this::instant, this::enteredTime);
-        bands = new EventBands(context::palette, this);
-        table = new EventTable(context::palette);
+        lists = new EventLists(context::palette, this, this::chosen);
         facts = new FactsColumn(context::palette, context.settings());
         details = new EventDetails(context::palette, context::openPicture, facts);
         timings = new TimingPane(context, this::timed);
@@ -96,34 +90,12 @@ final class MoonsView extends JPanel implements MoonsBar.Listener, EventBands.Li
     private JTabbedPane tabs() {
         JTabbedPane tabs = new JTabbedPane();
         tabs.setName("moons.tabs");
-        tabs.addTab(Words.of("tab.events"), lists());
+        tabs.addTab(Words.of("tab.events"), lists);
         tabs.addTab(Words.of("tab.timings"), timings);
         return tabs;
     }
 
-    /** The bands, and under them the table. */
-    private JPanel lists() {
-        JPanel below = new JPanel(new MigLayout("insets 0, gap 0, fill, wrap 1", "[grow,fill]", "[][][][grow,fill]"));
-        below.setOpaque(false);
-        count.setName("moons.count");
-        below.add(count, "gapleft 16, gaptop 4, gapbottom 2, wmin 0");
-        below.add(bands, "wmin 0");
-        JLabel legend = new JLabel(Words.of("bands.legend"));
-        legend.putClientProperty("FlatLaf.styleClass", "small");
-        below.add(legend, "gapleft 16, gapbottom 6, wmin 0");
-        JScrollPane events = new JScrollPane(table);
-        events.setBorder(BorderFactory.createEmptyBorder());
-        below.add(events, "wmin 0, hmin 80");
-        return below;
-    }
-
     private void listen() {
-        table.getSelectionModel().addListSelectionListener(e -> {
-            if (!filling && !e.getValueIsAdjusting()) {
-                chosen().ifPresent(event -> instant(event.shown()));
-                showChosen();
-            }
-        });
         facts.whenChanged(this::askFigures);
         context.selection().whenChanged(this::followPicture);
         context.shelf().whenChanged(() -> {
@@ -260,11 +232,12 @@ final class MoonsView extends JPanel implements MoonsBar.Listener, EventBands.Li
 
     @Override
     public void picked(Happening event) {
-        int row = table.events().indexOf(event);
-        if (row >= 0) {
-            table.setRowSelectionInterval(row, row);
-            table.scrollRectToVisible(table.getCellRect(row, 0, true));
-        }
+        lists.choose(event);
+    }
+
+    private void chosen(Optional<Happening> event) {
+        event.ifPresent(e -> instant(e.shown()));
+        showChosen();
     }
 
     /** Asks for the events of the span; a search under way is stopped. */
@@ -274,8 +247,8 @@ final class MoonsView extends JPanel implements MoonsBar.Listener, EventBands.Li
         timings.show(wish.planet());
         bar.showDate(evening);
         pane.span(wish.span());
-        fill(new Found(wish, List.of(), List.of()));
-        count.setText(Words.of("count.searching"));
+        lists.showSearching(wish);
+        lists.showPictures(pictures());
         instant(wish.span().contains(at) ? at : wish.span().from().plusClockSeconds(43_200));
         showChosen();
         Job job = context.background()
@@ -286,27 +259,18 @@ final class MoonsView extends JPanel implements MoonsBar.Listener, EventBands.Li
         search = Optional.of(job);
     }
 
-    private void fill(Found found) {
-        filling = true;
-        table.show(found.events());
-        filling = false;
-        bands.show(Optional.of(found));
-        bands.showPictures(context.shelf().pictures().stream()
-                .filter(p ->
-                        p.planetId().equals(Optional.of(found.wish().planet().id())))
+    /** When the planet's pictures of the span were taken. */
+    private List<UtcTime> pictures() {
+        return context.shelf().pictures().stream()
+                .filter(p -> p.planetId().equals(Optional.of(bar.planet().id())))
                 .flatMap(p -> p.time().stream())
                 .map(t -> UtcTime.of(t.midUtc()))
-                .filter(found.wish().span()::contains)
-                .toList());
+                .filter(span()::contains)
+                .toList();
     }
 
     private void show(Found found) {
-        fill(found);
-        long seen = found.events().stream().filter(e -> e.hindrance().isEmpty()).count();
-        count.setText(
-                found.events().isEmpty()
-                        ? Words.of("count.none")
-                        : Words.of("count", found.events().size(), seen));
+        lists.show(found);
         showChosen();
     }
 
@@ -314,7 +278,7 @@ final class MoonsView extends JPanel implements MoonsBar.Listener, EventBands.Li
     private void instant(UtcTime moment) {
         at = moment;
         pane.instant(moment);
-        bands.instant(moment);
+        lists.instant(moment);
         scenes.ask(new Question(bar.planet(), at));
         askFigures();
     }
@@ -329,17 +293,9 @@ final class MoonsView extends JPanel implements MoonsBar.Listener, EventBands.Li
         context.say(why);
     }
 
-    private Optional<Happening> chosen() {
-        int row = table.getSelectedRow();
-        return row < 0 || row >= table.events().size()
-                ? Optional.empty()
-                : Optional.of(table.events().get(row));
-    }
-
     private void showChosen() {
-        Optional<Happening> event = chosen();
+        Optional<Happening> event = lists.chosen();
         pane.choose(event);
-        bands.choose(event);
         List<ArchivedPicture> near = event.map(e -> NearPictures.near(
                         context.shelf().pictures(), bar.planet(), e.from().toInstant(), e.to().toInstant()))
                 .orElse(List.of());

@@ -3,8 +3,7 @@ package oblate.moonspanel;
 
 import java.awt.BasicStroke;
 import java.awt.Color;
-import java.awt.Font;
-import java.awt.FontMetrics;
+import java.awt.Dimension;
 import java.awt.Graphics;
 import java.awt.Graphics2D;
 import java.awt.RenderingHints;
@@ -12,12 +11,9 @@ import java.awt.Shape;
 import java.awt.geom.AffineTransform;
 import java.awt.geom.Area;
 import java.awt.geom.Ellipse2D;
-import java.awt.geom.Line2D;
 import java.awt.geom.Path2D;
 import java.awt.geom.Point2D;
 import java.awt.geom.Rectangle2D;
-import java.util.ArrayList;
-import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Supplier;
@@ -27,18 +23,13 @@ import javax.swing.JComponent;
 import oblate.sky.MoonPlace;
 import oblate.sky.RingAspect;
 import oblate.sky.Rings;
-import oblate.workbench.look.Figures;
 import oblate.workbench.look.Ink;
 import oblate.workbench.look.Palette;
-import oblate.workbench.look.Theme;
 
 /** Planet, moons and shadows drawn to scale: moons in front filled, behind hollow, out of sight dashed; shadows black. */
 final class SystemDrawing extends JComponent {
     private static final long serialVersionUID = 1L;
     private static final double SMALLEST_MOON_PX = 3.2;
-    private static final double LETTER_RADII = 1.22;
-    private static final double LETTER_RINGS_RADII = 2.42;
-    private static final double SCALE_ROOM_PX = 150;
     private static final float[] DASHES = {2.5f, 2.5f};
     private final transient Supplier<Palette> palette;
     private final transient ToDoubleFunction<Scene> reachRadii;
@@ -61,6 +52,10 @@ final class SystemDrawing extends JComponent {
     void show(Scene shown) {
         scene = Optional.of(shown);
         repaint();
+    }
+
+    Optional<Scene> scene() {
+        return scene;
     }
 
     void showNothing() {
@@ -125,11 +120,8 @@ final class SystemDrawing extends JComponent {
             paintGlobe(g2, colours, now, place);
             paintShadows(g2, now, place);
             paintMoons(g2, colours, now, place, true);
-            paintNames(g2, colours, now, place);
-            if (closeUp) {
-                paintWords(g2, colours, now, place);
-            }
-            paintScale(g2, colours, now, place);
+            new SystemWords(now, place, closeUp, chosenMoons, colours, new Dimension(getWidth(), getHeight()))
+                    .paint(g2, facing, mirrored, rings(now).isPresent());
         }
         g2.dispose();
     }
@@ -210,33 +202,7 @@ final class SystemDrawing extends JComponent {
         }
     }
 
-    private void paintNames(Graphics2D g, Palette colours, Scene now, Placement place) {
-        List<Rectangle2D> taken = new ArrayList<>();
-        taken.add(new Rectangle2D.Double(0, getHeight() - 34.0, SCALE_ROOM_PX, 34));
-        Rectangle2D field = new Rectangle2D.Double(0, 0, getWidth(), getHeight());
-        g.setFont(Theme.bodyFont(-1));
-        for (MoonPlace moon : now.moons()) {
-            Point2D at = screen(moon, place);
-            if (field.contains(at)) {
-                g.setColor(isChosen(moon) ? colours.of(Ink.CHOSEN) : colours.nightInk());
-                name(g, words(moon), at, sizePx(moon, place), taken);
-            }
-        }
-        if (closeUp) {
-            for (MoonPlace moon : now.moons()) {
-                g.setColor(isChosen(moon) ? colours.of(Ink.CHOSEN) : colours.nightInk());
-                moon.shadow()
-                        .ifPresent(s -> name(
-                                g,
-                                Words.of("shadow.of", moon.name()),
-                                place.toScreen(s.xWestRadii(), s.yNorthRadii()),
-                                sizePx(moon, place),
-                                taken));
-            }
-        }
-    }
-
-    private static Point2D screen(MoonPlace moon, Placement place) {
+    static Point2D screen(MoonPlace moon, Placement place) {
         return place.toScreen(moon.xWestRadii(), moon.yNorthRadii());
     }
 
@@ -244,15 +210,9 @@ final class SystemDrawing extends JComponent {
         return new Ellipse2D.Double(at.getX() - diameterPx / 2, at.getY() - diameterPx / 2, diameterPx, diameterPx);
     }
 
-    private static double sizePx(MoonPlace moon, Placement place) {
+    /** Width of a moon as drawn (px). */
+    static double sizePx(MoonPlace moon, Placement place) {
         return Math.max(SMALLEST_MOON_PX, moon.diameterArcsec() / moon.planetRadiusArcsec() * place.pxPerRadius());
-    }
-
-    private static String words(MoonPlace moon) {
-        if (moon.occulted()) {
-            return Words.of("moon.behind", moon.name());
-        }
-        return moon.eclipsed() ? Words.of("moon.eclipsed", moon.name()) : moon.name();
     }
 
     private void paintMoon(Graphics2D g, Palette colours, MoonPlace moon, Ellipse2D circle) {
@@ -281,95 +241,6 @@ final class SystemDrawing extends JComponent {
 
     private boolean isChosen(MoonPlace moon) {
         return chosenMoons.contains(moon.id());
-    }
-
-    /** Writes a name beside its moon, where there is room: below, above, right or left; leaves it out in the strip when there is none. */
-    private void name(Graphics2D g, String text, Point2D at, double sizePx, List<Rectangle2D> taken) {
-        Color ink = g.getColor();
-        FontMetrics metrics = g.getFontMetrics();
-        double w = metrics.stringWidth(text);
-        double h = metrics.getAscent() + metrics.getDescent();
-        double away = sizePx / 2 + 3;
-        double[][] corners = {
-            {at.getX() - w / 2, at.getY() + away},
-            {at.getX() - w / 2, at.getY() - away - h},
-            {at.getX() + away, at.getY() - h / 2},
-            {at.getX() - away - w, at.getY() - h / 2},
-            {at.getX() - w / 2, at.getY() + away + h},
-            {at.getX() - w / 2, at.getY() - away - 2 * h},
-            {at.getX() - w / 2, at.getY() + away + 2 * h},
-            {at.getX() - w / 2, at.getY() - away - 3 * h}
-        };
-        for (double[] corner : corners) {
-            double x = Math.max(2, Math.min(getWidth() - w - 2, corner[0]));
-            Rectangle2D box = new Rectangle2D.Double(x, corner[1], w, h);
-            boolean free = taken.stream().noneMatch(box::intersects)
-                    && corner[1] > 0
-                    && corner[1] + h < getHeight() - (closeUp ? 0 : 2);
-            if (free) {
-                taken.add(box);
-                g.setColor(new Color(0, 0, 0, 150));
-                g.fill(new Rectangle2D.Double(x - 2, corner[1], w + 4, h));
-                g.setColor(ink);
-                g.drawString(text, (float) x, (float) (corner[1] + metrics.getAscent()));
-                return;
-            }
-        }
-    }
-
-    private void paintWords(Graphics2D g, Palette colours, Scene now, Placement place) {
-        g.setFont(Theme.bodyFont(-1));
-        g.setColor(colours.nightInk());
-        FontMetrics metrics = g.getFontMetrics();
-        String sense = facing + ", " + Words.of(mirrored ? "sense.mirrored" : "sense.sky");
-        g.drawString(sense, 10, 8 + metrics.getAscent());
-        paintPole(g, now, place);
-        boolean ringed = rings(now).isPresent();
-        paintDirection(g, Words.of("compass.north"), place, 0, LETTER_RADII);
-        paintDirection(g, Words.of("compass.west"), place, -90, ringed ? LETTER_RINGS_RADII : LETTER_RADII);
-    }
-
-    /** Short strokes at the poles, along the spin axis. */
-    private static void paintPole(Graphics2D g, Scene now, Placement place) {
-        double ratio = now.disc()
-                .planet()
-                .globe()
-                .figure()
-                .apparentAxisRatio(now.disc().subEarth().latCentricDeg());
-        g.setStroke(new BasicStroke(1.2f));
-        for (int sign = -1; sign <= 1; sign += 2) {
-            g.draw(new Line2D.Double(
-                    place.toScreen(0, sign * (ratio + 0.02)), place.toScreen(0, sign * (ratio + 0.14))));
-        }
-    }
-
-    /** N over the planet's north pole, W where the planet's features go. */
-    private static void paintDirection(Graphics2D g, String letter, Placement place, double fromPoleDeg, double radii) {
-        Font font = Theme.headFont(-1);
-        g.setFont(font);
-        FontMetrics metrics = g.getFontMetrics();
-        Point2D d = place.direction(fromPoleDeg);
-        double far = radii * place.pxPerRadius();
-        g.drawString(letter, (float) (place.centreXPx() + far * d.getX() - metrics.stringWidth(letter) / 2.0), (float)
-                (place.centreYPx() + far * d.getY() + metrics.getAscent() / 2.0 - 1));
-    }
-
-    private void paintScale(Graphics2D g, Palette colours, Scene now, Placement place) {
-        double radiusArcsec = now.disc().diameterEquatorialArcsec() / 2;
-        double radii = closeUp ? 1 : place.pxPerRadius() > 40 ? 1 : place.pxPerRadius() > 12 ? 5 : 10;
-        double length = radii * place.pxPerRadius();
-        double y = getHeight() - 10.0;
-        g.setColor(colours.nightInk());
-        g.setStroke(new BasicStroke(1.4f));
-        g.draw(new Line2D.Double(10, y, 10 + length, y));
-        g.draw(new Line2D.Double(10, y - 4, 10, y + 4));
-        g.draw(new Line2D.Double(10 + length, y - 4, 10 + length, y + 4));
-        g.setFont(Theme.figureFont(-2));
-        String text = Words.of(
-                radii == 1 ? "scale.one" : "scale.many",
-                Figures.fixed(radii, 0),
-                Figures.fixed(radii * radiusArcsec, 1));
-        g.drawString(text, 10f, (float) y - 8);
     }
 
     private static Color mixed(Color a, Color b, double share) {

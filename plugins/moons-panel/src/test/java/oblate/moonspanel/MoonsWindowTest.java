@@ -2,11 +2,13 @@
 package oblate.moonspanel;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 import static org.junit.jupiter.api.Assertions.fail;
 
 import java.awt.Component;
 import java.awt.GraphicsEnvironment;
 import java.awt.event.MouseEvent;
+import java.awt.geom.Rectangle2D;
 import java.awt.image.BufferedImage;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -19,14 +21,18 @@ import javax.imageio.ImageIO;
 import javax.swing.JComboBox;
 import javax.swing.JLabel;
 import javax.swing.JList;
+import javax.swing.JScrollPane;
 import javax.swing.JSlider;
 import javax.swing.JTable;
 import javax.swing.JTextField;
+import javax.swing.SwingUtilities;
 import oblate.archive.FilingFacts;
 import oblate.archive.Site;
 import oblate.base.PluginHost;
 import oblate.base.Progress;
 import oblate.image.TimeWish;
+import oblate.sky.UtcTime;
+import oblate.sky.event.EventKind;
 import oblate.workbench.WorkbenchContext;
 import oblate.workbench.look.Theme;
 import org.assertj.swing.edt.FailOnThreadViolationRepaintManager;
@@ -155,6 +161,70 @@ class MoonsWindowTest {
         assertThat(text("moons.time")).isEqualTo("2027-09-25T01:02:03Z");
         enter("moons.date", "yesterday");
         assertThat(text("moons.time")).isEqualTo("2027-09-25T01:02:03Z");
+    }
+
+    /** The bands: the drawing follows the pointer and goes back, a click on a box chooses its event, elsewhere it moves the instant. */
+    @Test
+    void theBandsAreDrivenByTheMouse() {
+        open();
+        enter("moons.date", "2027-09-22");
+        EventBands bands = (EventBands) window.find("moons.bands");
+        BandLayout layout = PanelWindow.ask(() -> BandLayout.of(bands.found().orElseThrow(), bands.getWidth()));
+        int band = layout.names().indexOf("Ganymede");
+        Happening transit = layout.events().get(band).stream()
+                .filter(e -> e.kind() == EventKind.TRANSIT)
+                .findFirst()
+                .orElseThrow();
+        Rectangle2D box = layout.box(band, transit);
+        mouse(bands, MouseEvent.MOUSE_PRESSED, box.getMaxX() - 2, box.getCenterY());
+        assertThat(label("moons.said")).startsWith("Ganymede: transit");
+        assertThat(text("moons.time")).startsWith("2027-09-22T15:4");
+        double x = layout.axis().x(UtcTime.parse("2027-09-23T03:00:00Z"));
+        SystemDrawing near = (SystemDrawing) window.find("moons.near");
+        UtcTime before = PanelWindow.ask(() -> near.scene().orElseThrow().disc().time());
+        mouse(bands, MouseEvent.MOUSE_MOVED, x, 4);
+        assertThat(PanelWindow.<Double>ask(() -> near.scene()
+                        .orElseThrow()
+                        .disc()
+                        .time()
+                        .clockSecondsSince(layout.axis().at(x))))
+                .isCloseTo(0, within(layout.axis().span().clockSeconds() / bands.getWidth()));
+        assertThat(text("moons.time")).startsWith("2027-09-22T15:4");
+        mouse(bands, MouseEvent.MOUSE_EXITED, x, -4);
+        assertThat(PanelWindow.<UtcTime>ask(
+                        () -> near.scene().orElseThrow().disc().time()))
+                .isEqualTo(before);
+        mouse(bands, MouseEvent.MOUSE_PRESSED, x, 4);
+        assertThat(text("moons.time")).startsWith("2027-09-23T0");
+    }
+
+    private void mouse(Component on, int what, double x, double y) {
+        PanelWindow.act(() -> on.dispatchEvent(new MouseEvent(
+                on,
+                what,
+                0,
+                0,
+                (int) Math.round(x),
+                (int) Math.round(y),
+                1,
+                false,
+                what == MouseEvent.MOUSE_PRESSED ? MouseEvent.BUTTON1 : MouseEvent.NOBUTTON)));
+        window.settle();
+    }
+
+    /** Also what lies far down in the inspector does not scroll it away from the event that was chosen. */
+    @Test
+    void theInspectorStaysAtItsTopWhenAnEventIsChosen() throws IOException {
+        fileAPicture();
+        open();
+        PanelWindow.act(() -> window.workbench().frame().setBounds(0, 0, 1400, 700));
+        window.settle();
+        choose(rowOf("Transit", "Ganymede"));
+        Component details = window.find("moons.details");
+        JScrollPane scroll =
+                PanelWindow.ask(() -> (JScrollPane) SwingUtilities.getAncestorOfClass(JScrollPane.class, details));
+        assertThat(PanelWindow.<Integer>ask(() -> scroll.getViewport().getViewPosition().y))
+                .isZero();
     }
 
     @Test

@@ -1,9 +1,12 @@
 /* SPDX-License-Identifier: Apache-2.0 */
 package oblate.moonspanel;
 
+import java.awt.AWTException;
 import java.awt.Component;
 import java.awt.Container;
-import java.awt.Graphics2D;
+import java.awt.Image;
+import java.awt.Rectangle;
+import java.awt.Robot;
 import java.awt.image.BufferedImage;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -11,6 +14,7 @@ import java.nio.file.Path;
 import java.time.Clock;
 import java.time.Duration;
 import java.time.Instant;
+import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.concurrent.Callable;
@@ -180,16 +184,16 @@ final class PanelWindow implements AutoCloseable {
         return Optional.empty();
     }
 
+    /** What stands on the screen, pixel for pixel, also where the desktop is scaled. */
     BufferedImage picture() {
-        return ask(() -> {
-            Component pane = workbench.frame().getRootPane();
-            BufferedImage image = new BufferedImage(pane.getWidth(), pane.getHeight(), BufferedImage.TYPE_INT_RGB);
-            Graphics2D g = image.createGraphics();
-            // not printAll: a table that is printed leaves its selection out
-            pane.paint(g);
-            g.dispose();
-            return image;
-        });
+        Rectangle bounds = ask(() -> workbench.frame().getBounds());
+        try {
+            List<Image> sizes =
+                    new Robot().createMultiResolutionScreenCapture(bounds).getResolutionVariants();
+            return (BufferedImage) sizes.get(sizes.size() - 1);
+        } catch (AWTException e) {
+            throw new IllegalStateException(e);
+        }
     }
 
     @Override

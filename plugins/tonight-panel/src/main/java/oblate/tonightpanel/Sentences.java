@@ -7,9 +7,9 @@ import java.util.function.Function;
 import java.util.function.Supplier;
 import javax.swing.JPanel;
 import javax.swing.JTextArea;
-import javax.swing.text.DefaultCaret;
 import net.miginfocom.swing.MigLayout;
 import oblate.workbench.look.Palette;
+import oblate.workbench.look.StillCaret;
 import oblate.workbench.look.Theme;
 
 /** Sentences one under the other, wrapped to the width there is; they can be selected and copied. */
@@ -34,7 +34,7 @@ final class Sentences extends JPanel {
     void add(List<String> sentences, Function<Palette, Color> ink) {
         for (String sentence : sentences) {
             JTextArea area = new JTextArea(sentence);
-            ((DefaultCaret) area.getCaret()).setUpdatePolicy(DefaultCaret.NEVER_UPDATE);
+            area.setCaret(new StillCaret());
             area.setEditable(false);
             area.setOpaque(false);
             area.setLineWrap(true);

@@ -4,13 +4,9 @@ package oblate.tonightpanel;
 import java.awt.BorderLayout;
 import java.awt.CardLayout;
 import java.awt.Toolkit;
-import java.awt.datatransfer.StringSelection;
 import java.awt.event.ActionEvent;
 import java.awt.event.HierarchyEvent;
 import java.awt.event.KeyEvent;
-import java.io.IOException;
-import java.io.StringWriter;
-import java.io.UncheckedIOException;
 import java.time.Clock;
 import java.time.LocalDate;
 import java.time.YearMonth;
@@ -26,10 +22,6 @@ import oblate.archive.Site;
 import oblate.drift.plan.Plan;
 import oblate.drift.plan.PlanCautions;
 import oblate.drift.plan.PlanItem;
-import oblate.report.ReportFormat;
-import oblate.report.plan.PlanCalendar;
-import oblate.report.plan.PlanTable;
-import oblate.report.plan.PlanText;
 import oblate.workbench.NewestOnly;
 import oblate.workbench.PanelContext;
 import oblate.workbench.look.Palette;
@@ -51,9 +43,10 @@ final class TonightView extends JPanel implements ChoiceBar.Listener {
     private final MonthPage month;
     private final NightFigures figures;
     private final Sentences cautions;
-    private final transient PlanFiles files;
+    private final transient PlanDeeds deeds;
     private final transient NewestOnly<Asked, NightSheet> nights;
     private transient Optional<LocalDate> date = Optional.empty();
+    private transient List<String> told = PlanCautions.always();
     private boolean planetTaken;
     private boolean stale = true;
 
@@ -65,7 +58,7 @@ final class TonightView extends JPanel implements ChoiceBar.Listener {
         cards.setOpaque(false);
         followed = new Followed(context.archive());
         PlanFinder finder = new PlanFinder(context.sky(), followed, clock);
-        files = new PlanFiles(context, this);
+        deeds = new PlanDeeds(context, this, clock, this::plan, this::placeName);
         place = new PlaceChoice(context.settings(), this::ask, context::say);
         smear = new SmearBar(context.settings(), this::ask);
         limits = new Limits(context.settings(), this::ask);
@@ -85,21 +78,21 @@ final class TonightView extends JPanel implements ChoiceBar.Listener {
         add(bar, BorderLayout.NORTH);
         add(cards, BorderLayout.CENTER);
         add(cautions, BorderLayout.SOUTH);
-        deeds();
+        offerDeeds();
         listen();
         figures.choose(Optional.empty());
         context.showInInspector(figures);
-        cautions.show(PlanCautions.always(), Palette::quietInk);
+        showCautions();
     }
 
-    private void deeds() {
+    private void offerDeeds() {
         offer(
                 "calendar",
                 KeyStroke.getKeyStroke(
                         KeyEvent.VK_S, Toolkit.getDefaultToolkit().getMenuShortcutKeyMaskEx()),
-                this::saveCalendar);
-        offer("copy", null, this::copyText);
-        offer("csv", null, this::saveCsv);
+                deeds::saveCalendar);
+        offer("copy", null, deeds::copyText);
+        offer("csv", null, deeds::saveCsv);
         context.offer(action("before", KeyStroke.getKeyStroke(KeyEvent.VK_PAGE_UP, 0), () -> stepped(-1)));
         context.offer(action("after", KeyStroke.getKeyStroke(KeyEvent.VK_PAGE_DOWN, 0), () -> stepped(1)));
     }
@@ -130,8 +123,9 @@ final class TonightView extends JPanel implements ChoiceBar.Listener {
             readIfShowing();
         });
         context.whenLookChanged(() -> {
-            night.sheet().ifPresent(this::show);
             figures.choose(pointer.chosen());
+            showCautions();
+            night.sheet().ifPresent(this::showNight);
         });
         Timer now = new Timer(NOW_MS, e -> night.repaintNow());
         addHierarchyListener(e -> {
@@ -162,7 +156,12 @@ final class TonightView extends JPanel implements ChoiceBar.Listener {
 
     private void showSites(List<Site> sites) {
         place.show(sites);
-        if (!planetTaken && context.shelf().isRead()) {
+        if (!context.shelf().isRead()) {
+            // the pictures tell the planet; they are being read, and this is called again then
+            stale = true;
+            return;
+        }
+        if (!planetTaken) {
             planetTaken = true;
             bar.choose(context.planet());
         }
@@ -197,9 +196,13 @@ final class TonightView extends JPanel implements ChoiceBar.Listener {
 
     private void show(NightSheet sheet) {
         bar.showDate(sheet.night().date());
+        showNight(sheet);
+        showCautions(sheet.plan());
+    }
+
+    private void showNight(NightSheet sheet) {
         night.show(sheet);
         figures.show(sheet);
-        showCautions(sheet.plan());
     }
 
     private void showProblem(String sentence) {
@@ -208,7 +211,18 @@ final class TonightView extends JPanel implements ChoiceBar.Listener {
     }
 
     private void showCautions(Plan plan) {
-        cautions.show(plan.cautions(), Palette::ink);
+        told = plan.cautions();
+        showCautions();
+    }
+
+    /** The Sun first, and so that it is seen. */
+    private void showCautions() {
+        cautions.show(told.stream().filter(TonightView::isOfTheSun).toList(), Palette::alarm);
+        cautions.add(told.stream().filter(c -> !isOfTheSun(c)).toList(), Palette::ink);
+    }
+
+    private static boolean isOfTheSun(String caution) {
+        return caution.startsWith("THE SUN");
     }
 
     @Override
@@ -248,54 +262,5 @@ final class TonightView extends JPanel implements ChoiceBar.Listener {
 
     private String placeName() {
         return place.place().map(Place::name).orElse("");
-    }
-
-    private void withPlan(java.util.function.Consumer<Plan> deed) {
-        plan().ifPresentOrElse(deed, () -> context.say(Words.of("noplan")));
-    }
-
-    private static String fileName(Plan plan, String suffix) {
-        String span = plan.wish().isOneNight()
-                ? plan.wish().first().toString()
-                : YearMonth.from(plan.wish().first()).toString();
-        return plan.wish().planet().id() + "-" + span + suffix;
-    }
-
-    private void saveCalendar() {
-        String where = placeName();
-        withPlan(plan -> files.save(
-                Words.of("deed.calendar"),
-                fileName(plan, ".ics"),
-                () -> PlanCalendar.of(plan, where, clock.instant())));
-    }
-
-    private void copyText() {
-        withPlan(plan -> {
-            Toolkit.getDefaultToolkit()
-                    .getSystemClipboard()
-                    .setContents(new StringSelection(PlanText.of(plan, placeName())), null);
-            context.say(Words.of("copied"));
-        });
-    }
-
-    private void saveCsv() {
-        Optional<ReportFormat> csv = context.workbench().reportFormats().stream()
-                .filter(f -> f.id().equals("csv"))
-                .findFirst();
-        if (csv.isEmpty()) {
-            context.say(Words.of("nocsv"));
-            return;
-        }
-        withPlan(plan -> files.save(Words.of("deed.csv"), fileName(plan, ".csv"), () -> written(csv.get(), plan)));
-    }
-
-    private static String written(ReportFormat format, Plan plan) {
-        StringWriter out = new StringWriter();
-        try {
-            format.write(new PlanTable(plan).table(), out);
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
-        }
-        return out.toString();
     }
 }

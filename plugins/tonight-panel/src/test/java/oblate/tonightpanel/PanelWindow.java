@@ -1,9 +1,12 @@
 /* SPDX-License-Identifier: Apache-2.0 */
 package oblate.tonightpanel;
 
+import java.awt.AWTException;
 import java.awt.Component;
 import java.awt.Container;
-import java.awt.Graphics2D;
+import java.awt.Image;
+import java.awt.Rectangle;
+import java.awt.Robot;
 import java.awt.event.MouseEvent;
 import java.awt.geom.Rectangle2D;
 import java.awt.image.BufferedImage;
@@ -13,6 +16,7 @@ import java.nio.file.Path;
 import java.time.Clock;
 import java.time.Duration;
 import java.time.Instant;
+import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.concurrent.Callable;
@@ -98,8 +102,7 @@ final class PanelWindow implements AutoCloseable {
                 window.click(more);
             }
             window.settle();
-            double scale = Double.parseDouble(System.getProperty("sun.java2d.uiScale", "1"));
-            ImageIO.write(window.picture(scale), "png", out.toFile());
+            ImageIO.write(window.picture(), "png", out.toFile());
         }
     }
 
@@ -191,18 +194,16 @@ final class PanelWindow implements AutoCloseable {
         return Optional.empty();
     }
 
-    BufferedImage picture(double scale) {
-        return ask(() -> {
-            Component pane = workbench.frame().getRootPane();
-            BufferedImage image = new BufferedImage(
-                    (int) (scale * pane.getWidth()), (int) (scale * pane.getHeight()), BufferedImage.TYPE_INT_RGB);
-            Graphics2D g = image.createGraphics();
-            g.scale(scale, scale);
-            // not printAll: a table that is printed leaves its selection out
-            pane.paint(g);
-            g.dispose();
-            return image;
-        });
+    /** What stands on the screen, pixel for pixel, also where the desktop is scaled. */
+    BufferedImage picture() {
+        Rectangle bounds = ask(() -> workbench.frame().getBounds());
+        try {
+            List<Image> sizes =
+                    new Robot().createMultiResolutionScreenCapture(bounds).getResolutionVariants();
+            return (BufferedImage) sizes.get(sizes.size() - 1);
+        } catch (AWTException e) {
+            throw new IllegalStateException(e);
+        }
     }
 
     @Override

@@ -63,7 +63,7 @@ public record Palette(
         for (Ink ink : Ink.values()) {
             inks.put(ink, new Color(0xC83222));
         }
-        inks.put(Ink.GRID, new Color(0x8E2A20));
+        inks.put(Ink.GRID, new Color(0xC4402F));
         inks.put(Ink.CHOSEN, new Color(0xFF5A44));
         inks.put(Ink.MARK, new Color(0xE84434));
         return inks;

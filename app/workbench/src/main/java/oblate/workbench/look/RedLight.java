@@ -9,15 +9,19 @@ public final class RedLight {
 
     private RedLight() {}
 
+    /** One colour made red, its alpha kept. */
+    public static int of(int argb) {
+        int light = (int) (LARGEST * (0.299 * (argb >> 16 & 255) + 0.587 * (argb >> 8 & 255) + 0.114 * (argb & 255)));
+        return argb & 0xFF000000 | light << 16 | light / 9 << 8 | light / 12;
+    }
+
     /** A red copy; brightness is kept in proportion, below a set luminance. */
     public static BufferedImage on(BufferedImage source) {
         int w = source.getWidth();
         int h = source.getHeight();
         int[] argb = source.getRGB(0, 0, w, h, null, 0, w);
         for (int i = 0; i < argb.length; i++) {
-            int p = argb[i];
-            int light = (int) (LARGEST * (0.299 * (p >> 16 & 255) + 0.587 * (p >> 8 & 255) + 0.114 * (p & 255)));
-            argb[i] = p & 0xFF000000 | light << 16 | light / 9 << 8 | light / 12;
+            argb[i] = of(argb[i]);
         }
         BufferedImage red = new BufferedImage(w, h, BufferedImage.TYPE_INT_ARGB);
         red.setRGB(0, 0, w, h, argb, 0, w);

@@ -9,13 +9,14 @@ import java.awt.geom.Arc2D;
 import java.awt.geom.Ellipse2D;
 import java.awt.geom.Path2D;
 
-/** Paints how far a picture has come, by shape: hollow new, half fitted, full measured, triangle needs a look. */
+/** Paints how far a picture has come, by shape: hollow new, half fitted, full measured, tick reported, triangle needs a look. */
 public final class StateGlyph {
     /** How far a picture has come. */
     public enum State {
         NEW("new"),
         FITTED("fitted"),
         MEASURED("measured"),
+        REPORTED("reported"),
         NEEDS_A_LOOK("needs a look");
 
         private final String word;
@@ -55,6 +56,17 @@ public final class StateGlyph {
             case MEASURED -> {
                 g2.draw(ring);
                 g2.fill(ring);
+            }
+            case REPORTED -> {
+                g2.draw(ring);
+                g2.fill(ring);
+                Path2D tick = new Path2D.Double();
+                tick.moveTo(x + sizePx * 0.27, y + sizePx * 0.52);
+                tick.lineTo(x + sizePx * 0.44, y + sizePx * 0.70);
+                tick.lineTo(x + sizePx * 0.75, y + sizePx * 0.33);
+                // Cut out of the full disc: whatever lies behind shows through as the tick.
+                g2.setColor(Contrast.against(colour));
+                g2.draw(tick);
             }
             case NEEDS_A_LOOK -> {
                 Path2D triangle = new Path2D.Double();

@@ -14,9 +14,16 @@ import oblate.disc.PixelPoint;
  * @param centreYPx the same, down
  * @param scale screen pixels per picture pixel, {@value #LEAST_SCALE}…{@value #MOST_SCALE}
  * @param turnDeg angle the picture is turned by, clockwise (deg)
+ * @param flipped whether right and left of the turned picture are exchanged
  */
 public record CanvasView(
-        double widthPx, double heightPx, double centreXPx, double centreYPx, double scale, double turnDeg) {
+        double widthPx,
+        double heightPx,
+        double centreXPx,
+        double centreYPx,
+        double scale,
+        double turnDeg,
+        boolean flipped) {
     static final double LEAST_SCALE = 0.02;
     static final double MOST_SCALE = 64;
 
@@ -29,18 +36,28 @@ public record CanvasView(
         turnDeg = Math.IEEEremainder(turnDeg, 360);
     }
 
+    /** Not flipped. */
+    public CanvasView(
+            double widthPx, double heightPx, double centreXPx, double centreYPx, double scale, double turnDeg) {
+        this(widthPx, heightPx, centreXPx, centreYPx, scale, turnDeg, false);
+    }
+
+    private int hand() {
+        return flipped ? -1 : 1;
+    }
+
     /** Shows a circle of the picture whole, with a little room. */
     public static CanvasView showing(
-            double widthPx, double heightPx, PixelPoint middle, double radiusPx, double turnDeg) {
+            double widthPx, double heightPx, PixelPoint middle, double radiusPx, double turnDeg, boolean flipped) {
         double scale = Math.min(widthPx, heightPx) / (2.16 * Math.max(1, radiusPx));
-        return new CanvasView(widthPx, heightPx, middle.xPx(), middle.yPx(), scale, turnDeg);
+        return new CanvasView(widthPx, heightPx, middle.xPx(), middle.yPx(), scale, turnDeg, flipped);
     }
 
     /** From picture pixels (pixel centres are whole numbers) to screen pixels. */
     public AffineTransform transform() {
         AffineTransform t = new AffineTransform();
         t.translate(widthPx / 2, heightPx / 2);
-        t.scale(scale, scale);
+        t.scale(hand() * scale, scale);
         t.rotate(Math.toRadians(turnDeg));
         t.translate(-centreXPx, -centreYPx);
         return t;
@@ -53,14 +70,14 @@ public record CanvasView(
         double dx = p.xPx() - centreXPx;
         double dy = p.yPx() - centreYPx;
         return new Point2D.Double(
-                widthPx / 2 + scale * (dx * cos - dy * sin), heightPx / 2 + scale * (dx * sin + dy * cos));
+                widthPx / 2 + hand() * scale * (dx * cos - dy * sin), heightPx / 2 + scale * (dx * sin + dy * cos));
     }
 
     /** Which place of the picture is at a point of the canvas. */
     public PixelPoint toPicture(double xPx, double yPx) {
         double cos = Math.cos(Math.toRadians(turnDeg));
         double sin = Math.sin(Math.toRadians(turnDeg));
-        double dx = (xPx - widthPx / 2) / scale;
+        double dx = hand() * (xPx - widthPx / 2) / scale;
         double dy = (yPx - heightPx / 2) / scale;
         return new PixelPoint(centreXPx + dx * cos + dy * sin, centreYPx - dx * sin + dy * cos);
     }
@@ -68,7 +85,7 @@ public record CanvasView(
     /** Zoomed about a point of the canvas, whose place in the picture stays under it. */
     public CanvasView zoomedAt(double xPx, double yPx, double factor) {
         PixelPoint kept = toPicture(xPx, yPx);
-        CanvasView zoomed = new CanvasView(widthPx, heightPx, centreXPx, centreYPx, scale * factor, turnDeg);
+        CanvasView zoomed = new CanvasView(widthPx, heightPx, centreXPx, centreYPx, scale * factor, turnDeg, flipped);
         Point2D.Double now = zoomed.toScreen(kept);
         return zoomed.movedBy(xPx - now.x, yPx - now.y);
     }
@@ -76,17 +93,22 @@ public record CanvasView(
     /** With the picture moved along on the canvas (screen px). */
     public CanvasView movedBy(double dxPx, double dyPx) {
         PixelPoint middle = toPicture(widthPx / 2 - dxPx, heightPx / 2 - dyPx);
-        return new CanvasView(widthPx, heightPx, middle.xPx(), middle.yPx(), scale, turnDeg);
+        return new CanvasView(widthPx, heightPx, middle.xPx(), middle.yPx(), scale, turnDeg, flipped);
     }
 
     /** On a canvas of another size, with the same place in the middle. */
     public CanvasView resized(double newWidthPx, double newHeightPx) {
-        return new CanvasView(newWidthPx, newHeightPx, centreXPx, centreYPx, scale, turnDeg);
+        return new CanvasView(newWidthPx, newHeightPx, centreXPx, centreYPx, scale, turnDeg, flipped);
     }
 
     /** Turned otherwise, with the same place in the middle. */
     public CanvasView turnedTo(double newTurnDeg) {
-        return new CanvasView(widthPx, heightPx, centreXPx, centreYPx, scale, newTurnDeg);
+        return new CanvasView(widthPx, heightPx, centreXPx, centreYPx, scale, newTurnDeg, flipped);
+    }
+
+    /** Flipped or not, with the same place in the middle. */
+    public CanvasView flippedTo(boolean flip) {
+        return new CanvasView(widthPx, heightPx, centreXPx, centreYPx, scale, turnDeg, flip);
     }
 
     /** A step on the screen as a step in the picture (px). */

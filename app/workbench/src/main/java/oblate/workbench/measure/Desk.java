@@ -1,33 +1,26 @@
 /* SPDX-License-Identifier: Apache-2.0 */
 package oblate.workbench.measure;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import javax.swing.Timer;
 import oblate.archive.ArchivedPicture;
-import oblate.archive.Feature;
-import oblate.archive.NewMark;
-import oblate.archive.StoredFit;
 import oblate.archive.StoredMark;
-import oblate.disc.DiscFit;
-import oblate.disc.FitHints;
-import oblate.disc.FitOutcome;
-import oblate.disc.MarkMeasurer;
-import oblate.disc.PixelPoint;
-import oblate.disc.Placement;
-import oblate.disc.SurfacePoint;
+import oblate.workbench.Edit;
+import oblate.workbench.EditHistory;
 import oblate.workbench.PanelContext;
-import oblate.workbench.look.Figures;
 
-/** What lies on the measuring desk and what is being done with it. On the event thread only; work happens in the background. */
+/** What lies on the measuring desk and what comes next. On the event thread only; work happens in the background. */
 final class Desk {
-    private static final int MOVE_PAUSE_MS = 400;
     private static final int SHELF_PAUSE_MS = 800;
+    private static final int AHEAD = 2;
 
     /** What the desk tells. */
     interface Listener {
-        /** Another picture lies on the desk, or none. */
+        /** Whether the desk is looked at. */
+        boolean isSeen();
+
+        /** Another picture lies on the desk, or none with a reason. */
         void pictureChanged();
 
         /** Fit or marks of the picture have changed. */
@@ -35,218 +28,102 @@ final class Desk {
 
         /** A fresh mark wants a name. */
         void nameWanted(StoredMark mark);
+
+        /** These pictures come next. */
+        void nextPlanned(List<ArchivedPicture> next);
     }
 
     private final PanelContext context;
     private final Listener listener;
     private final MarkDesk marks;
-    private final Timer moveTimer = new Timer(MOVE_PAUSE_MS, e -> commitMove());
+    private final MarkHand hand;
+    private final FitDesk fits;
+    private final Prefetch prefetch;
     private final Timer shelfTimer;
     private Optional<OpenPicture> open = Optional.empty();
-    private Optional<Long> chosenMark = Optional.empty();
-    private Optional<NewMark> moving = Optional.empty();
-    private Optional<String> refusal = Optional.empty();
-    private Optional<FitHints> said = Optional.empty();
-    private boolean nameNext;
-    private boolean fitting;
+    private Optional<Pyramid> pyramid = Optional.empty();
+    private Optional<String> trouble = Optional.empty();
+    private Optional<EditHistory.Restored> restoring = Optional.empty();
     private long wanted = -1;
 
     Desk(PanelContext context, Listener listener) {
         this.context = context;
         this.listener = listener;
-        marks = new MarkDesk(context, this::marksChanged);
-        moveTimer.setRepeats(false);
+        marks = new MarkDesk(context);
+        hand = new MarkHand(context, this, marks);
+        fits = new FitDesk(context, this, marks);
+        prefetch = new Prefetch(context);
         shelfTimer = new Timer(SHELF_PAUSE_MS, e -> context.shelf().refresh());
         shelfTimer.setRepeats(false);
+        context.edits().whenRestored(this::restored);
     }
 
     Optional<OpenPicture> open() {
         return open;
     }
 
-    Optional<Long> chosenMark() {
-        return chosenMark;
+    /** The pixels of the picture on the desk, made ready for showing. */
+    Optional<Pyramid> pyramid() {
+        return pyramid;
     }
 
-    Optional<String> refusal() {
-        return refusal;
+    /** Why no picture lies on the desk. */
+    Optional<String> trouble() {
+        return trouble;
     }
 
-    boolean isFitting() {
-        return fitting;
+    MarkHand hand() {
+        return hand;
     }
 
-    /** Marks as they are to be shown: the one being moved is where it has been moved to. */
-    List<StoredMark> shownMarks() {
-        List<StoredMark> shown = new ArrayList<>();
-        open.ifPresent(o -> o.marks()
-                .forEach(m -> shown.add(
-                        chosenMark.equals(Optional.of(m.id())) && moving.isPresent() ? with(m, moving.get()) : m)));
-        return shown;
+    FitDesk fits() {
+        return fits;
     }
 
-    private static StoredMark with(StoredMark m, NewMark fresh) {
-        return new StoredMark(
-                m.id(),
-                fresh,
-                m.longitudes(),
-                m.featureName(),
-                m.midUtc(),
-                m.madeUtc(),
-                m.supersededBy(),
-                m.withdrawnReason());
-    }
-
-    private Optional<StoredMark> chosen() {
-        return open.flatMap(o -> o.marks().stream()
-                .filter(m -> chosenMark.equals(Optional.of(m.id())))
-                .findFirst());
+    boolean isWanted(OpenPicture picture) {
+        return picture.picture().id() == wanted;
     }
 
     /** Brings a picture onto the desk, unless it lies there already. */
-    void open(ArchivedPicture picture, boolean fitNew) {
+    void open(ArchivedPicture picture) {
         if (picture.id() == wanted) {
             chooseSelected();
             return;
         }
-        commitMove();
+        hand.leave();
+        fits.leave();
         wanted = picture.id();
-        chosenMark = Optional.empty();
-        refusal = Optional.empty();
-        said = Optional.empty();
-        context.background().promptly(() -> OpenPicture.read(context.workbench(), picture), read -> {
-            if (read.picture().id() == wanted) {
-                open = Optional.of(read);
-                listener.pictureChanged();
-                chooseSelected();
-                if (fitNew && read.fit().isEmpty() && read.disc().isPresent()) {
-                    fit();
-                }
-            }
-        });
-    }
-
-    /** What a person says about the picture's orientation; used by the next fit. */
-    void say(Optional<FitHints> hints) {
-        said = hints;
-    }
-
-    /** Fits the disc starting from a circle drawn by hand (picture px). */
-    void fitNear(PixelPoint centre, double radiusPx) {
-        if (open.isEmpty()) {
-            return;
-        }
-        FitHints known = said.orElse(open.get().hints());
-        Optional<Placement> before = open.get().fit().map(f -> f.fit().placement());
-        double angle = known.poleAngle()
-                .map(FitHints.Angle::valueDeg)
-                .or(() -> before.map(Placement::poleAngleDeg))
-                .orElse(0.0);
-        boolean mirrored =
-                known.mirrored().or(() -> before.map(Placement::mirrored)).orElse(false);
-        said = Optional.of(new FitHints(
-                known.poleAngle(),
-                known.mirrored(),
-                Optional.of(new Placement(centre.xPx(), centre.yPx(), radiusPx, angle, mirrored))));
-        fit();
-    }
-
-    /** Fits the disc and keeps what comes of it. */
-    void fit() {
-        if (open.isEmpty() || fitting) {
-            return;
-        }
-        OpenPicture picture = open.get();
-        if (picture.disc().isEmpty()) {
-            context.say("Without its planet and its time a picture cannot be fitted; file it again with both.");
-            return;
-        }
-        FitHints hints = said.orElse(picture.hints());
-        fitting = true;
-        refusal = Optional.empty();
-        context.background()
-                .run(
-                        "Fitting the disc",
-                        progress -> context.workbench()
-                                .fitter()
-                                .fit(picture.pixels(), picture.disc().orElseThrow(), hints, progress)
-                                .outcome(),
-                        outcome -> fitted(picture, outcome))
-                .whenEnded(() -> {
-                    fitting = false;
-                    listener.contentChanged();
-                });
-        listener.contentChanged();
-    }
-
-    private void fitted(OpenPicture picture, FitOutcome outcome) {
-        if (outcome instanceof FitOutcome.Fitted done) {
-            Optional<DiscFit> before = picture.fit().map(StoredFit::fit);
-            keep(picture, done.fit());
-            before.ifPresent(old -> context.edits()
-                    .add(new MarkDesk.Step("fit", () -> keep(picture, old), () -> keep(picture, done.fit()))));
-        } else if (picture.picture().id() == wanted) {
-            refusal = Optional.of(((FitOutcome.Refused) outcome).reason());
+        Optional<Prefetch.Ready> ready = prefetch.take(picture.id());
+        prefetch.makeWay();
+        if (ready.isPresent()) {
+            // Fit and marks may have come from elsewhere since it was made ready.
+            PictureOpening made = ready.get().opening();
+            OpenPicture read = made.picture().orElseThrow();
+            context.background()
+                    .promptly(
+                            () -> read.readAgain(context.archive()),
+                            fresh -> opened(
+                                    picture.id(),
+                                    new PictureOpening(Optional.of(fresh), made.pyramid(), Optional.empty()),
+                                    ready));
+        } else {
+            context.background()
+                    .promptly(
+                            () -> PictureOpening.of(context.workbench(), picture),
+                            opening -> opened(picture.id(), opening, Optional.empty()));
         }
     }
 
-    private void keep(OpenPicture picture, DiscFit fit) {
-        String ephemeris = picture.disc().orElseThrow().ephemeris();
-        context.background()
-                .quietly(
-                        () -> {
-                            context.archive()
-                                    .keepFit(
-                                            picture.picture().id(),
-                                            fit,
-                                            ephemeris,
-                                            context.workbench().software());
-                            return picture.readAgain(context.archive());
-                        },
-                        fresh -> {
-                            if (!fresh.marks().isEmpty()) {
-                                marks.measureAgain(fresh);
-                            }
-                            show(fresh);
-                            shelfTimer.restart();
-                        });
-    }
-
-    private void show(OpenPicture fresh) {
-        if (fresh.picture().id() == wanted) {
-            open = Optional.of(fresh);
-            listener.contentChanged();
-        }
-    }
-
-    private void marksChanged(Optional<StoredMark> stored) {
-        shelfTimer.restart();
-        if (open.isEmpty()) {
-            return;
-        }
-        OpenPicture before = open.get();
-        boolean name = nameNext && stored.isPresent();
-        nameNext = nameNext && stored.isEmpty();
-        context.background().quietly(() -> before.readAgain(context.archive()), fresh -> {
-            stored.filter(m -> m.mark().pictureId() == wanted).ifPresent(m -> chosenMark = Optional.of(m.id()));
-            show(fresh);
-            if (name && fresh.picture().id() == wanted) {
-                listener.nameWanted(stored.orElseThrow());
-            }
-        });
-    }
-
-    /** Chooses the mark that another panel has chosen on this picture; one not known here was made by that panel, and the marks are read again. */
+    /** Takes the mark chosen elsewhere, such as a point of a chart, into the hand. */
     private void chooseSelected() {
         context.selection().markId().filter(id -> open.isPresent()).ifPresent(id -> {
             if (isShown(id)) {
-                choose(Optional.of(id));
-            } else if (open.get().picture().id() == wanted) {
-                OpenPicture before = open.get();
-                context.background().quietly(() -> before.readAgain(context.archive()), fresh -> {
-                    show(fresh);
+                hand.choose(Optional.of(id));
+            } else {
+                readAgain(() -> {
+                    listener.contentChanged();
                     if (isShown(id)) {
-                        choose(Optional.of(id));
+                        hand.choose(Optional.of(id));
                     }
                 });
             }
@@ -254,93 +131,138 @@ final class Desk {
     }
 
     private boolean isShown(long markId) {
-        return shownMarks().stream().anyMatch(m -> m.id() == markId);
+        return open.filter(o -> o.marks().stream().anyMatch(m -> m.id() == markId))
+                .isPresent();
     }
 
-    /** Chooses a mark, or none. */
-    void choose(Optional<Long> markId) {
-        if (!markId.equals(chosenMark)) {
-            commitMove();
-            chosenMark = markId;
-            chosen().ifPresentOrElse(
-                            m -> context.selection().chooseMark(m.mark().pictureId(), m.featureName(), m.id()),
-                            context.selection()::chooseNoMark);
+    private boolean fitsNew() {
+        return context.settings().flag("fit.new", true);
+    }
+
+    private void opened(long id, PictureOpening opening, Optional<Prefetch.Ready> ready) {
+        if (id != wanted) {
+            return;
+        }
+        open = opening.picture();
+        pyramid = opening.pyramid();
+        trouble = opening.trouble();
+        trouble.ifPresent(context::say);
+        listener.pictureChanged();
+        chooseSelected();
+        restoring.filter(r -> r.edit().pictureId() == id).ifPresent(r -> hand.choose(r.markId()));
+        restoring = Optional.empty();
+        boolean unfitted =
+                open.filter(o -> o.fit().isEmpty() && o.disc().isPresent()).isPresent();
+        if (!unfitted || !fitsNew()) {
+            fitSettled();
+        } else if (ready.flatMap(Prefetch.Ready::outcome).isPresent()) {
+            fits.fitted(open.orElseThrow(), ready.get().outcome().orElseThrow());
+        } else {
+            fits.fit();
+        }
+    }
+
+    /** Puts long work that can wait aside. */
+    void makeWay() {
+        prefetch.makeWay();
+    }
+
+    /** The picture on the desk needs no more work: the next ones are made ready. */
+    void fitSettled() {
+        Optional<ArchivedPicture> here = context.shelf().picture(wanted);
+        here.ifPresent(picture -> {
+            List<ArchivedPicture> next = NextPictures.unmeasured(context.shelf().pictures(), picture).stream()
+                    .limit(AHEAD)
+                    .toList();
+            prefetch.plan(next, fitsNew());
+            listener.nextPlanned(next);
+        });
+    }
+
+    /** Shows a picture as read afresh, if it still lies here. */
+    void show(OpenPicture fresh) {
+        if (isWanted(fresh)) {
+            open = Optional.of(fresh);
             listener.contentChanged();
         }
     }
 
-    /** Drops a mark, or says why not. */
-    void drop(PixelPoint pixel) {
-        if (open.isEmpty()) {
+    /** Reads marks and fit again, then does something, if the picture still lies here. */
+    void readAgain(Runnable then) {
+        open.ifPresent(before -> context.background().quietly(() -> before.readAgain(context.archive()), fresh -> {
+            if (isWanted(fresh)) {
+                open = Optional.of(fresh);
+                then.run();
+            }
+        }));
+    }
+
+    void tellContent() {
+        listener.contentChanged();
+    }
+
+    void wantName(StoredMark mark) {
+        listener.nameWanted(mark);
+    }
+
+    /** The archive was changed: everyone else is told once it rests. */
+    void changedShelf() {
+        shelfTimer.restart();
+    }
+
+    private void restored(EditHistory.Restored restored) {
+        long id = restored.edit().pictureId();
+        boolean marksOrFit =
+                !(restored.edit() instanceof Edit.FactsCorrected) && !(restored.edit() instanceof Edit.TimesSettled);
+        if (!listener.isSeen()) {
+            // What lies here may have changed: it is read again when it is looked at.
+            wanted = -1;
+        } else if (id != wanted || open.isEmpty()) {
+            // What is undone is shown.
+            restoring = Optional.of(restored);
+            context.selection().choosePicture(id);
+        } else if (marksOrFit) {
+            hand.restored(restored.markId());
+            readAgain(() -> {
+                listener.contentChanged();
+                if (open.orElseThrow().hasStaleMarks()) {
+                    marks.measureAgain(open.orElseThrow(), this::show);
+                }
+            });
+        } else {
+            reopen();
+        }
+    }
+
+    /** Opens the picture on the desk again, after its facts have changed. */
+    void reopen() {
+        long id = wanted;
+        wanted = -1;
+        context.background().quietly(() -> context.archive().picture(id), picture -> picture.ifPresent(this::open));
+    }
+
+    /** Accepts the fit and goes on to the next picture without marks, if there is one, unless something is left in the hand. */
+    void acceptAndGoOn() {
+        if (hand.isHeldBack()) {
+            hand.tryAgain();
             return;
         }
-        commitMove();
-        OpenPicture picture = open.get();
-        if (picture.frame().isEmpty()) {
-            context.say("Fit the disc first (F5): without it a mark has no longitude.");
-            return;
+        fits.acceptByEye();
+        Optional<ArchivedPicture> here = context.shelf().picture(wanted);
+        List<ArchivedPicture> next = here.map(
+                        p -> NextPictures.unmeasured(context.shelf().pictures(), p))
+                .orElse(List.of());
+        if (next.isEmpty()) {
+            context.say("No picture is left without marks.");
+        } else {
+            context.selection().choosePicture(next.get(0).id());
         }
-        Optional<SurfacePoint> place = picture.frame().get().locate(pixel.xPx(), pixel.yPx());
-        NewMark mark = MarkDesk.measured(
-                picture, pixel, Optional.empty(), "centre", context.workbench().measurer());
-        if (place.isPresent() && mark.point().isEmpty()) {
-            context.say("Too slantwise to measure: " + Figures.fixed(place.get().emissionDeg(), 0)
-                    + "° from the middle of the disc, marks are trusted to "
-                    + Figures.fixed(MarkMeasurer.LARGEST_EMISSION_DEG, 0) + "°.");
-            return;
-        }
-        nameNext = true;
-        marks.add(mark);
-    }
-
-    /** Names the chosen mark. */
-    void name(Feature feature) {
-        chosen().ifPresent(m -> marks.name(m, feature));
-    }
-
-    /** Moves the chosen mark by so much (picture px); kept in the archive once it rests. */
-    boolean move(double dxPx, double dyPx) {
-        Optional<StoredMark> mark = chosen();
-        if (mark.isEmpty() || open.flatMap(OpenPicture::frame).isEmpty()) {
-            return false;
-        }
-        NewMark now = moving.orElse(mark.get().mark());
-        PixelPoint to = new PixelPoint(now.pixel().xPx() + dxPx, now.pixel().yPx() + dyPx);
-        NewMark fresh = MarkDesk.measured(open.orElseThrow(), to, now.featureId(), now.what(), now.measurer());
-        if (fresh.point().isPresent() == now.point().isPresent()) {
-            moving = Optional.of(fresh);
-            moveTimer.restart();
-            listener.contentChanged();
-        }
-        return true;
-    }
-
-    private void commitMove() {
-        moveTimer.stop();
-        if (moving.isPresent() && chosen().isPresent()) {
-            marks.replace(chosen().get(), moving.get(), "moving", "moved by hand");
-        }
-        moving = Optional.empty();
-    }
-
-    /** Where the chosen mark is, for the magnifier. */
-    Optional<PixelPoint> chosenPixel() {
-        return moving.map(NewMark::pixel).or(() -> chosen().map(m -> m.mark().pixel()));
-    }
-
-    /** Takes the chosen mark out of use. */
-    void withdraw() {
-        Optional<StoredMark> mark = chosen();
-        moving = Optional.empty();
-        moveTimer.stop();
-        chosenMark = Optional.empty();
-        mark.ifPresent(marks::withdraw);
     }
 
     /** Goes on to the picture so many places later in the same night, if there is one. */
-    boolean step(int places) {
+    void step(int places) {
         if (open.isEmpty() || open.get().picture().night().isEmpty()) {
-            return false;
+            return;
         }
         ArchivedPicture here = open.get().picture();
         List<ArchivedPicture> night = context.shelf().ofNight(here.night().get(), here.planetId());
@@ -348,11 +270,10 @@ final class Desk {
             int to = i + places;
             if (night.get(i).id() == here.id() && to >= 0 && to < night.size()) {
                 context.selection().choosePicture(night.get(to).id());
-                return true;
+                return;
             }
         }
         context.say(
                 places > 0 ? "That was the last picture of the night." : "That was the first picture of the night.");
-        return false;
     }
 }

@@ -13,10 +13,6 @@ import java.awt.Rectangle;
 import java.awt.RenderingHints;
 import java.awt.event.ComponentAdapter;
 import java.awt.event.ComponentEvent;
-import java.awt.event.MouseAdapter;
-import java.awt.event.MouseEvent;
-import java.awt.event.MouseWheelEvent;
-import java.awt.geom.AffineTransform;
 import java.awt.geom.Ellipse2D;
 import java.awt.geom.Point2D;
 import java.awt.image.BufferedImage;
@@ -24,17 +20,25 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Supplier;
 import javax.swing.JComponent;
-import javax.swing.SwingUtilities;
+import javax.swing.Timer;
 import oblate.disc.PixelPoint;
+import oblate.workbench.Background;
 import oblate.workbench.look.Ink;
 import oblate.workbench.look.Palette;
 import oblate.workbench.look.Theme;
 
-/** Shows a picture with what the layers planned over it; zooms to the pointer, is dragged, tells of clicks. */
+/**
+ * Shows a picture with what the layers planned over it; zooms to the pointer, is dragged, tells of clicks. What only changes with the view is painted once into
+ * an image of its own, so that a moving pointer costs no more than its magnifier.
+ */
 final class DiscCanvas extends JComponent {
     private static final long serialVersionUID = 1L;
-    private static final int CLICK_SLACK = 4;
-    private static final int LEAST_CIRCLE_PX = 12;
+
+    /** From this scale on the pixels are large enough without a magnifier. */
+    private static final double MAGNIFY_BELOW_SCALE = 7;
+
+    /** While the view moves it is painted coarsely; after so long a rest finely (ms). */
+    private static final int REST_MS = 90;
 
     /** What the canvas tells. */
     interface Events {
@@ -51,33 +55,41 @@ final class DiscCanvas extends JComponent {
         void viewChanged();
     }
 
+    /** A circle being drawn: centre in picture pixels, radius in picture pixels. */
+    record Circle(PixelPoint centre, double radiusPx) {}
+
     private final transient Supplier<Palette> palette;
     private final transient Events events;
-    private transient Optional<BufferedImage> image = Optional.empty();
-    private double imageShrink = 1;
-    private transient List<Drawn> plan = List.of();
+    private final transient TileStore tiles;
+    private final transient PicturePainter painter;
+    private transient Optional<BufferedImage> still = Optional.empty();
+    private boolean stale = true;
+    private boolean moving;
+    private final Timer rest = new Timer(REST_MS, e -> rested());
+    private transient PaintPlan plan = PaintPlan.of(List.of());
     private transient CanvasView view = new CanvasView(100, 100, 0, 0, 1, 0);
     private transient Optional<PixelPoint> pointer = Optional.empty();
     private transient Optional<PixelPoint> held = Optional.empty();
     private transient Optional<Circle> circle = Optional.empty();
+    private transient Optional<CanvasTool> tool = Optional.empty();
     private boolean magnifying = true;
     private boolean untouched = true;
     private transient PixelPoint wholeMiddle = new PixelPoint(0, 0);
     private double wholeRadius = 50;
     private String emptyWords = "";
-    private String cornerWords = "";
+    private transient List<String> cornerWords = List.of();
 
-    DiscCanvas(Supplier<Palette> palette, Events events) {
+    DiscCanvas(Supplier<Palette> palette, Background background, Events events) {
         this.palette = palette;
         this.events = events;
+        tiles = new TileStore(background, this::refresh);
+        painter = new PicturePainter(tiles);
+        rest.setRepeats(false);
         setName("canvas");
         setLayout(null);
         setFocusable(true);
         setCursor(Cursor.getPredefinedCursor(Cursor.CROSSHAIR_CURSOR));
-        Mouse mouse = new Mouse();
-        addMouseListener(mouse);
-        addMouseMotionListener(mouse);
-        addMouseWheelListener(mouse);
+        new CanvasMouse(this, events).listen();
         addComponentListener(new ComponentAdapter() {
             @Override
             public void componentResized(ComponentEvent e) {
@@ -90,29 +102,46 @@ final class DiscCanvas extends JComponent {
         });
     }
 
-    /** A circle being drawn: centre in picture pixels, radius in picture pixels. */
-    private record Circle(PixelPoint centre, double radiusPx) {}
+    private void rested() {
+        moving = false;
+        refresh();
+    }
 
-    /** Shows another image; {@code shrink} picture pixels are one image pixel. */
-    void setImage(Optional<BufferedImage> shown, double shrink) {
-        image = shown;
-        imageShrink = shrink;
+    private void refresh() {
+        stale = true;
         repaint();
+    }
+
+    /** Shows another picture, or none. */
+    void setPicture(Optional<Pyramid> pyramid, Look look) {
+        tiles.show(pyramid, look);
+        refresh();
+    }
+
+    boolean hasPicture() {
+        return tiles.pyramid().isPresent();
+    }
+
+    /** Shows the same picture in another look. */
+    void setLook(Look look) {
+        tiles.setLook(look);
+        refresh();
     }
 
     void setEmptyWords(String words) {
         emptyWords = words;
-        repaint();
+        refresh();
     }
 
-    void setCornerWords(String words) {
-        cornerWords = words;
-        repaint();
+    /** What is said in the lower left corner, line by line. */
+    void setCornerWords(List<String> words) {
+        cornerWords = List.copyOf(words);
+        refresh();
     }
 
     void setPlan(List<Drawn> planned) {
-        plan = List.copyOf(planned);
-        repaint();
+        plan = PaintPlan.of(planned);
+        refresh();
     }
 
     void setMagnifying(boolean on) {
@@ -120,10 +149,41 @@ final class DiscCanvas extends JComponent {
         repaint();
     }
 
+    /** Lays a tool over the picture, or takes it away. */
+    void setTool(Optional<CanvasTool> fresh) {
+        tool = fresh;
+        repaint();
+    }
+
+    Optional<CanvasTool> tool() {
+        return tool;
+    }
+
+    void setCircle(Optional<Circle> drawn) {
+        circle = drawn;
+        repaint();
+    }
+
+    Optional<Circle> circle() {
+        return circle;
+    }
+
     /** Magnifies about a place for as long as it is set, instead of about the pointer. */
     void hold(Optional<PixelPoint> place) {
         held = place;
         repaint();
+    }
+
+    void pointAt(Optional<PixelPoint> place) {
+        pointer = place;
+        held = Optional.empty();
+        events.pointed(place);
+        repaint();
+    }
+
+    /** Where the pointer is in the picture. */
+    Optional<PixelPoint> pointer() {
+        return pointer;
     }
 
     /** The circle that "whole" means. */
@@ -138,13 +198,18 @@ final class DiscCanvas extends JComponent {
     void showWhole() {
         untouched = true;
         if (getWidth() > 0) {
-            setView(CanvasView.showing(getWidth(), getHeight(), wholeMiddle, wholeRadius, view.turnDeg()));
+            setView(CanvasView.showing(
+                    getWidth(), getHeight(), wholeMiddle, wholeRadius, view.turnDeg(), view.flipped()));
         }
     }
 
     void zoom(double factor) {
+        zoomAt(getWidth() / 2.0, getHeight() / 2.0, factor);
+    }
+
+    void zoomAt(double xPx, double yPx, double factor) {
         untouched = false;
-        setView(view.zoomedAt(getWidth() / 2.0, getHeight() / 2.0, factor));
+        setView(view.zoomedAt(xPx, yPx, factor));
     }
 
     void pan(double dx, double dy) {
@@ -152,13 +217,13 @@ final class DiscCanvas extends JComponent {
         setView(view.movedBy(dx, dy));
     }
 
-    void turn(double turnDeg) {
-        if (untouched) {
-            view = view.turnedTo(turnDeg);
-            showWhole();
-        } else {
-            setView(view.turnedTo(turnDeg));
-        }
+    /** Turns and flips the view. */
+    void turn(double turnDeg, boolean flipped) {
+        boolean whole = untouched && getWidth() > 0;
+        setView(
+                whole
+                        ? CanvasView.showing(getWidth(), getHeight(), wholeMiddle, wholeRadius, turnDeg, flipped)
+                        : view.turnedTo(turnDeg).flippedTo(flipped));
     }
 
     CanvasView view() {
@@ -166,8 +231,10 @@ final class DiscCanvas extends JComponent {
     }
 
     private void setView(CanvasView fresh) {
+        moving = !fresh.equals(view);
         view = fresh;
-        repaint();
+        rest.restart();
+        refresh();
         events.viewChanged();
     }
 
@@ -177,33 +244,89 @@ final class DiscCanvas extends JComponent {
     }
 
     @Override
+    public void updateUI() {
+        super.updateUI();
+        stale = true;
+    }
+
+    @Override
     protected void paintComponent(Graphics g) {
         Palette colours = palette.get();
         Graphics2D g2 = (Graphics2D) g.create();
-        g2.setColor(colours.night());
-        g2.fillRect(0, 0, getWidth(), getHeight());
-        g2.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);
-        g2.setRenderingHint(RenderingHints.KEY_TEXT_ANTIALIASING, RenderingHints.VALUE_TEXT_ANTIALIAS_ON);
-        g2.setRenderingHint(RenderingHints.KEY_STROKE_CONTROL, RenderingHints.VALUE_STROKE_PURE);
-        if (image.isEmpty()) {
-            g2.setFont(Theme.bodyFont(2));
-            g2.setColor(colours.nightInk());
-            FontMetrics m = g2.getFontMetrics();
-            g2.drawString(emptyWords, (getWidth() - m.stringWidth(emptyWords)) / 2f, getHeight() / 2f);
-            g2.dispose();
-            return;
-        }
-        drawImage(g2, view);
-        new LayerPainter(g2, view, colours).paint(plan);
-        circle.ifPresent(c -> paintCircle(g2, colours, c));
-        g2.setFont(Theme.bodyFont(-1));
-        g2.setColor(colours.nightInk());
-        g2.drawString(cornerWords, 14, getHeight() - 14);
-        Optional<PixelPoint> place = held.isPresent() ? held : pointer;
-        if (magnifying && place.isPresent() && view.scale() < 7 && !isNaming()) {
-            paintMagnifier(g2, colours, place.get());
+        if (!hasPicture()) {
+            paintEmpty(g2, colours);
+        } else {
+            paintStill(g2, colours);
+            sharp(g2);
+            tool.ifPresent(t -> t.paint(g2, view, colours));
+            circle.ifPresent(c -> paintCircle(g2, colours, c));
+            Optional<PixelPoint> place = held.isPresent() ? held : pointer;
+            if (magnifying && place.isPresent() && view.scale() < MAGNIFY_BELOW_SCALE) {
+                paintMagnifier(g2, colours, place.get());
+            }
         }
         g2.dispose();
+    }
+
+    private static void sharp(Graphics2D g) {
+        g.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);
+        g.setRenderingHint(RenderingHints.KEY_TEXT_ANTIALIASING, RenderingHints.VALUE_TEXT_ANTIALIAS_ON);
+        g.setRenderingHint(RenderingHints.KEY_STROKE_CONTROL, RenderingHints.VALUE_STROKE_PURE);
+    }
+
+    private void paintEmpty(Graphics2D g, Palette colours) {
+        sharp(g);
+        g.setColor(colours.night());
+        g.fillRect(0, 0, getWidth(), getHeight());
+        g.setFont(Theme.bodyFont(1));
+        g.setColor(colours.nightInk());
+        FontMetrics m = g.getFontMetrics();
+        List<String> lines = WrappedWords.lines(emptyWords, m, getWidth() - 80);
+        double y = getHeight() / 2.0 - lines.size() * m.getHeight() / 2.0;
+        for (String line : lines) {
+            g.drawString(line, (getWidth() - m.stringWidth(line)) / 2f, (float) y);
+            y += m.getHeight();
+        }
+    }
+
+    /** Paints picture, layers and words from the image kept of them, made anew when something of them changed. */
+    private void paintStill(Graphics2D g, Palette colours) {
+        double density = Math.max(1, g.getTransform().getScaleX());
+        int width = (int) Math.ceil(getWidth() * density);
+        int height = (int) Math.ceil(getHeight() * density);
+        boolean fits = still.filter(i -> i.getWidth() == width && i.getHeight() == height)
+                .isPresent();
+        if (!fits) {
+            still = Optional.of(new BufferedImage(width, height, BufferedImage.TYPE_INT_RGB));
+        }
+        BufferedImage image = still.orElseThrow();
+        if (stale || !fits) {
+            stale = false;
+            Graphics2D inner = image.createGraphics();
+            inner.setColor(colours.night());
+            inner.fillRect(0, 0, width, height);
+            inner.scale(density, density);
+            inner.setClip(0, 0, getWidth(), getHeight());
+            painter.paint(inner, view, density, moving);
+            sharp(inner);
+            new LayerPainter(inner, view, colours).paint(plan, moving);
+            paintCorner(inner, colours);
+            inner.dispose();
+        }
+        g.drawImage(image, 0, 0, getWidth(), getHeight(), null);
+    }
+
+    private void paintCorner(Graphics2D g, Palette colours) {
+        g.setFont(Theme.bodyFont(-1));
+        FontMetrics m = g.getFontMetrics();
+        int y = getHeight() - 14 - (cornerWords.size() - 1) * m.getHeight();
+        for (String line : cornerWords) {
+            g.setColor(new Color(0, 0, 0, 170));
+            g.fillRect(10, y - m.getAscent() - 1, m.stringWidth(line) + 8, m.getHeight() + 1);
+            g.setColor(colours.nightInk());
+            g.drawString(line, 14, y);
+            y += m.getHeight();
+        }
     }
 
     private void paintCircle(Graphics2D g, Palette colours, Circle c) {
@@ -215,105 +338,28 @@ final class DiscCanvas extends JComponent {
         g.setStroke(new BasicStroke(1));
     }
 
-    private boolean isNaming() {
-        return getComponentCount() > 0 && getComponent(0).isVisible();
-    }
-
-    private void drawImage(Graphics2D g, CanvasView through) {
-        AffineTransform t = through.transform();
-        // Pixel centres are whole numbers, so that the image begins half a pixel before 0.
-        t.translate(-0.5, -0.5);
-        t.scale(imageShrink, imageShrink);
-        g.setRenderingHint(
-                RenderingHints.KEY_INTERPOLATION,
-                through.scale() >= 5
-                        ? RenderingHints.VALUE_INTERPOLATION_NEAREST_NEIGHBOR
-                        : RenderingHints.VALUE_INTERPOLATION_BILINEAR);
-        g.drawImage(image.orElseThrow(), t, null);
+    private Rectangle openList() {
+        return getComponentCount() > 0 && getComponent(0).isVisible()
+                ? getComponent(0).getBounds()
+                : new Rectangle();
     }
 
     private void paintMagnifier(Graphics2D g, Palette colours, PixelPoint place) {
         int side = Magnifier.SIDE;
-        Point at = Magnifier.corner(view.toScreen(place), new Rectangle(0, 0, getWidth(), getHeight()));
+        Rectangle all = new Rectangle(0, 0, getWidth(), getHeight());
+        Point at = Magnifier.corner(view.toScreen(place), all, openList());
         Graphics2D inner = (Graphics2D) g.create(at.x, at.y, side, side);
-        CanvasView near = new CanvasView(side, side, place.xPx(), place.yPx(), Magnifier.TIMES, view.turnDeg());
+        CanvasView near =
+                new CanvasView(side, side, place.xPx(), place.yPx(), Magnifier.TIMES, view.turnDeg(), view.flipped());
         inner.setColor(colours.night());
         inner.fillRect(0, 0, side, side);
-        drawImage(inner, near);
+        painter.paint(inner, near, 1, false);
         Magnifier.paintGridAndCross(inner, near, colours);
         inner.dispose();
         g.setColor(new Color(0, 0, 0, 160));
+        g.setStroke(new BasicStroke(1));
         g.drawRect(at.x - 1, at.y - 1, side + 1, side + 1);
         g.setColor(colours.nightInk());
         g.drawRect(at.x, at.y, side - 1, side - 1);
-    }
-
-    private final class Mouse extends MouseAdapter {
-        private Point from = new Point();
-        private boolean dragged;
-
-        @Override
-        public void mousePressed(MouseEvent e) {
-            requestFocusInWindow();
-            from = e.getPoint();
-            dragged = false;
-            circle = e.isControlDown() && image.isPresent()
-                    ? Optional.of(new Circle(view.toPicture(e.getX(), e.getY()), 0))
-                    : Optional.empty();
-        }
-
-        @Override
-        public void mouseDragged(MouseEvent e) {
-            if (circle.isPresent()) {
-                PixelPoint centre = circle.get().centre();
-                PixelPoint edge = view.toPicture(e.getX(), e.getY());
-                circle = Optional.of(
-                        new Circle(centre, Math.hypot(edge.xPx() - centre.xPx(), edge.yPx() - centre.yPx())));
-                repaint();
-                return;
-            }
-            if (dragged || from.distance(e.getPoint()) > CLICK_SLACK) {
-                dragged = true;
-                pan(e.getX() - from.x, e.getY() - from.y);
-                from = e.getPoint();
-            }
-        }
-
-        @Override
-        public void mouseReleased(MouseEvent e) {
-            if (circle.isPresent()) {
-                Circle drawn = circle.get();
-                circle = Optional.empty();
-                repaint();
-                if (drawn.radiusPx() * view.scale() > LEAST_CIRCLE_PX) {
-                    events.circled(drawn.centre(), drawn.radiusPx());
-                }
-                return;
-            }
-            if (!dragged && SwingUtilities.isLeftMouseButton(e) && image.isPresent()) {
-                events.clicked(view.toPicture(e.getX(), e.getY()), e.getPoint());
-            }
-        }
-
-        @Override
-        public void mouseMoved(MouseEvent e) {
-            pointer = Optional.of(view.toPicture(e.getX(), e.getY()));
-            held = Optional.empty();
-            events.pointed(pointer);
-            repaint();
-        }
-
-        @Override
-        public void mouseExited(MouseEvent e) {
-            pointer = Optional.empty();
-            events.pointed(pointer);
-            repaint();
-        }
-
-        @Override
-        public void mouseWheelMoved(MouseWheelEvent e) {
-            untouched = false;
-            setView(view.zoomedAt(e.getX(), e.getY(), Math.pow(1.25, -e.getPreciseWheelRotation())));
-        }
     }
 }

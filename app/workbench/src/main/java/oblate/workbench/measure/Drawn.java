@@ -42,4 +42,14 @@ public sealed interface Drawn {
      * @param text the words
      */
     record Words(Ink ink, PixelPoint at, String text) implements Drawn {}
+
+    /**
+     * Words beside a round thing.
+     *
+     * @param ink what they mean
+     * @param at its middle
+     * @param radiusPx its radius (picture px)
+     * @param text the words
+     */
+    record Label(Ink ink, PixelPoint at, double radiusPx, String text) implements Drawn {}
 }

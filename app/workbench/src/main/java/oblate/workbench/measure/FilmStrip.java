@@ -57,6 +57,11 @@ final class FilmStrip extends JComponent {
         }
     }
 
+    /** Has the small images of pictures made before they are seen. */
+    void warm(List<ArchivedPicture> next) {
+        next.forEach(thumbnails::of);
+    }
+
     private int chosenIndex() {
         for (int i = 0; i < pictures.size(); i++) {
             if (context.selection()

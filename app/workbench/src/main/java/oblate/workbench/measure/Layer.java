@@ -11,9 +11,6 @@ public interface Layer {
     /** What a person reads on its switch. */
     String label();
 
-    /** What the switch's tooltip says. */
-    String hint();
-
     /** Works out what to draw, in picture pixels. */
     List<Drawn> plan(LayerInput input);
 }

@@ -17,6 +17,8 @@ import oblate.sky.RotationSystem;
  * @param marks current marks of the picture
  * @param chosenMark the mark being worked on
  * @param expected features expected on this picture
+ * @param moons moons and shadows expected on it
+ * @param gridStepDeg distance between lines of the grid (deg)
  */
 public record LayerInput(
         DiscFrame frame,
@@ -24,10 +26,13 @@ public record LayerInput(
         RotationSystem system,
         List<StoredMark> marks,
         Optional<Long> chosenMark,
-        List<Expected> expected) {
+        List<Expected> expected,
+        List<MoonSpot> moons,
+        double gridStepDeg) {
     /** Copies the lists. */
     public LayerInput {
         marks = List.copyOf(marks);
         expected = List.copyOf(expected);
+        moons = List.copyOf(moons);
     }
 }

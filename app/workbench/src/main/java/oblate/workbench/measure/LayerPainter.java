@@ -6,12 +6,10 @@ import java.awt.Color;
 import java.awt.FontMetrics;
 import java.awt.Graphics2D;
 import java.awt.Shape;
+import java.awt.geom.AffineTransform;
 import java.awt.geom.Ellipse2D;
 import java.awt.geom.Line2D;
-import java.awt.geom.Path2D;
 import java.awt.geom.Point2D;
-import java.util.List;
-import oblate.disc.PixelPoint;
 import oblate.workbench.look.Ink;
 import oblate.workbench.look.Palette;
 import oblate.workbench.look.Pattern;
@@ -20,6 +18,7 @@ import oblate.workbench.look.Theme;
 /** Paints what layers planned, each line with a dark casing so that it reads on bright and dark alike. */
 final class LayerPainter {
     private static final Color CASING = new Color(0, 0, 0, 150);
+    private static final Color NO_CASING = new Color(0, 0, 0, 0);
     private static final Color GRID_CASING = new Color(0, 0, 0, 60);
     private final Graphics2D g;
     private final CanvasView view;
@@ -31,39 +30,45 @@ final class LayerPainter {
         this.palette = palette;
     }
 
-    void paint(List<Drawn> plan) {
-        for (Drawn drawn : plan) {
-            if (drawn instanceof Drawn.Line line) {
-                paintLine(line);
-            } else if (drawn instanceof Drawn.Spot spot) {
+    /**
+     * @param coarsely without the thin lines' casing, as long as the view moves
+     */
+    void paint(PaintPlan plan, boolean coarsely) {
+        AffineTransform place = view.transform();
+        for (PaintPlan.Stroke line : plan.paths()) {
+            boolean quiet = line.ink() == Ink.GRID;
+            float width = line.strong() ? 1.8f : quiet ? 0.9f : 1.4f;
+            Color colour = quiet ? alpha(palette.of(line.ink()), 110) : palette.of(line.ink());
+            stroke(
+                    line.path().createTransformedShape(place),
+                    line.pattern(),
+                    width,
+                    colour,
+                    quiet ? coarsely ? NO_CASING : GRID_CASING : CASING);
+        }
+        for (Drawn drawn : plan.others()) {
+            if (drawn instanceof Drawn.Spot spot) {
                 paintSpot(spot);
             } else if (drawn instanceof Drawn.Words words) {
-                Point2D.Double at = view.toScreen(words.at());
-                g.setFont(Theme.headFont(-3));
-                FontMetrics m = g.getFontMetrics();
-                write(
-                        words.text(),
-                        at.x - m.stringWidth(words.text()) / 2.0,
-                        at.y + m.getAscent() / 2.0 - 1,
-                        alpha(palette.of(words.ink()), 210));
+                paintWords(words);
+            } else if (drawn instanceof Drawn.Label label) {
+                Point2D.Double at = view.toScreen(label.at());
+                double away = label.radiusPx() * view.scale() + 4;
+                g.setFont(Theme.bodyFont(-2));
+                write(label.text(), at.x + away, at.y - away + 4, palette.of(label.ink()));
             }
         }
     }
 
-    private void paintLine(Drawn.Line line) {
-        Path2D path = new Path2D.Double();
-        for (PixelPoint p : line.points()) {
-            Point2D.Double s = view.toScreen(p);
-            if (path.getCurrentPoint() == null) {
-                path.moveTo(s.x, s.y);
-            } else {
-                path.lineTo(s.x, s.y);
-            }
-        }
-        boolean quiet = line.ink() == Ink.GRID;
-        float width = line.strong() ? 1.8f : quiet ? 0.9f : 1.4f;
-        Color colour = quiet ? alpha(palette.of(line.ink()), 110) : palette.of(line.ink());
-        stroke(path, line.pattern(), width, colour, quiet ? GRID_CASING : CASING);
+    private void paintWords(Drawn.Words words) {
+        Point2D.Double at = view.toScreen(words.at());
+        g.setFont(Theme.headFont(-3));
+        FontMetrics m = g.getFontMetrics();
+        write(
+                words.text(),
+                at.x - m.stringWidth(words.text()) / 2.0,
+                at.y + m.getAscent() / 2.0 - 1,
+                alpha(palette.of(words.ink()), 210));
     }
 
     private void paintSpot(Drawn.Spot spot) {
@@ -95,9 +100,12 @@ final class LayerPainter {
     }
 
     private void stroke(Shape shape, Pattern pattern, float width, Color colour, Color casing) {
-        g.setStroke(new BasicStroke(width + 2f, BasicStroke.CAP_ROUND, BasicStroke.JOIN_ROUND, 10, dashes(pattern), 0));
-        g.setColor(casing);
-        g.draw(shape);
+        if (casing.getAlpha() > 0) {
+            g.setStroke(
+                    new BasicStroke(width + 2f, BasicStroke.CAP_ROUND, BasicStroke.JOIN_ROUND, 10, dashes(pattern), 0));
+            g.setColor(casing);
+            g.draw(shape);
+        }
         g.setStroke(new BasicStroke(width, BasicStroke.CAP_ROUND, BasicStroke.JOIN_ROUND, 10, dashes(pattern), 0));
         g.setColor(colour);
         g.draw(shape);

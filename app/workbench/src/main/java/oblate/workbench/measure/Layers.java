@@ -18,7 +18,6 @@ import oblate.workbench.look.Pattern;
 
 /** The layers of the canvas, from the lowest up. */
 public final class Layers {
-    private static final double GRID_STEP_DEG = 15;
     private static final int LABEL_STEP_DEG = 30;
     private static final double LABEL_REACH_DEG = 66;
 
@@ -27,11 +26,11 @@ public final class Layers {
 
     private static final double LABEL_LON_DEG = 5;
     private static final int ERROR_POINTS = 24;
+    private static final double LEAST_MOON_PX = 2;
 
     private Layers() {}
 
-    private record Simple(String id, String label, String hint, Function<LayerInput, List<Drawn>> planner)
-            implements Layer {
+    private record Simple(String id, String label, Function<LayerInput, List<Drawn>> planner) implements Layer {
         @Override
         public List<Drawn> plan(LayerInput input) {
             return planner.apply(input);
@@ -41,14 +40,15 @@ public final class Layers {
     /** All layers. */
     public static List<Layer> all() {
         return List.of(
-                new Simple("outline", "Outline", "Edge of the globe as fitted, and of rings", Layers::outline),
-                new Simple("grid", "Grid", "Meridians and parallels every 15°", Layers::grid),
-                new Simple("meridian", "Meridian", "Central meridian and equator", Layers::meridian),
-                new Simple("terminator", "Terminator", "Line between day and night", Layers::terminator),
-                new Simple("belts", "Belts", "Names of belts and zones", Layers::belts),
-                new Simple("expected", "Expected", "Where known features are expected (dashed)", Layers::expected),
-                new Simple("errors", "Errors", "One standard error round each mark", Layers::errors),
-                new Simple("marks", "Marks", "What has been measured here", Layers::marks));
+                new Simple("outline", "Outline", Layers::outline),
+                new Simple("grid", "Grid", Layers::grid),
+                new Simple("meridian", "Meridian", Layers::meridian),
+                new Simple("terminator", "Terminator", Layers::terminator),
+                new Simple("belts", "Belts", Layers::belts),
+                new Simple("expected", "Expected", Layers::expected),
+                new Simple("moons", "Moons", Layers::moons),
+                new Simple("errors", "Errors", Layers::errors),
+                new Simple("marks", "Marks", Layers::marks));
     }
 
     private static Pattern ofFit(LayerInput input) {
@@ -72,7 +72,7 @@ public final class Layers {
     private static List<Drawn> grid(LayerInput input) {
         DiscFrame frame = input.frame();
         List<Drawn> drawn = new ArrayList<>();
-        frame.grid(input.system(), GRID_STEP_DEG).stream()
+        frame.grid(input.system(), input.gridStepDeg()).stream()
                 .filter(l -> !isCentral(l))
                 .forEach(l -> drawn.add(new Drawn.Line(Ink.GRID, Pattern.SOLID, l.points(), false)));
         double meridian = frame.disc().centralMeridianDeg(input.system());
@@ -137,6 +137,29 @@ public final class Layers {
                                 at,
                                 expected.feature().name(),
                                 9)));
+            }
+        }
+        return drawn;
+    }
+
+    private static List<Drawn> moons(LayerInput input) {
+        List<Drawn> drawn = new ArrayList<>();
+        for (MoonSpot spot : input.moons()) {
+            List<PixelPoint> round = new ArrayList<>();
+            double radius = Math.max(LEAST_MOON_PX, spot.radiusPx());
+            for (int i = 0; i <= ERROR_POINTS; i++) {
+                double a = 2 * Math.PI * i / ERROR_POINTS;
+                round.add(new PixelPoint(
+                        spot.at().xPx() + radius * Math.cos(a), spot.at().yPx() + radius * Math.sin(a)));
+            }
+            Pattern pattern = spot.isVisible() ? Pattern.DASHED : Pattern.DOTTED;
+            drawn.add(new Drawn.Line(Ink.EXPECTED, pattern, round, false));
+            boolean marked = input.marks().stream().anyMatch(m -> m.featureName()
+                    .filter(spot.featureName()::equalsIgnoreCase)
+                    .isPresent());
+            if (!marked) {
+                String state = spot.state().isEmpty() || spot.shadow() ? "" : ", " + spot.state();
+                drawn.add(new Drawn.Label(Ink.EXPECTED, spot.at(), radius, spot.featureName() + state));
             }
         }
         return drawn;

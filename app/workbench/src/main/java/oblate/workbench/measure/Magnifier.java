@@ -22,15 +22,24 @@ final class Magnifier {
 
     /** Upper left corner: beside the pointer, never over it, always inside. */
     static Point corner(Point2D pointer, Rectangle inside) {
-        double x = pointer.getX() + AWAY;
-        if (x + SIDE > inside.getMaxX()) {
-            x = pointer.getX() - AWAY - SIDE;
+        return corner(pointer, inside, new Rectangle());
+    }
+
+    /** The same, and not over a list that is open there, where there is room. */
+    static Point corner(Point2D pointer, Rectangle inside, Rectangle avoided) {
+        Point first = null;
+        for (int turn = 0; turn < 4; turn++) {
+            double x = turn % 2 == 0 ? pointer.getX() + AWAY : pointer.getX() - AWAY - SIDE;
+            double y = turn < 2 ? pointer.getY() + AWAY : pointer.getY() - AWAY - SIDE;
+            Rectangle glass = new Rectangle((int) x, (int) y, SIDE, SIDE);
+            if (inside.contains(glass)) {
+                if (!glass.intersects(avoided)) {
+                    return glass.getLocation();
+                }
+                first = first == null ? glass.getLocation() : first;
+            }
         }
-        double y = pointer.getY() + AWAY;
-        if (y + SIDE > inside.getMaxY()) {
-            y = pointer.getY() - AWAY - SIDE;
-        }
-        return new Point((int) Math.max(inside.getMinX(), x), (int) Math.max(inside.getMinY(), y));
+        return first == null ? new Point(inside.x, inside.y) : first;
     }
 
     static void paintGridAndCross(Graphics2D g, CanvasView near, Palette colours) {

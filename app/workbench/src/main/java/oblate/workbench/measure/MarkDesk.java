@@ -1,56 +1,47 @@
 /* SPDX-License-Identifier: Apache-2.0 */
 package oblate.workbench.measure;
 
-import java.util.Map;
+import java.util.List;
 import java.util.Optional;
-import java.util.concurrent.ConcurrentHashMap;
-import java.util.concurrent.atomic.AtomicLong;
 import java.util.function.Consumer;
-import java.util.function.LongSupplier;
-import java.util.function.Supplier;
 import oblate.archive.Archive;
+import oblate.archive.ArchiveProblem;
 import oblate.archive.Feature;
 import oblate.archive.MarkSearch;
 import oblate.archive.NewMark;
 import oblate.archive.StoredFit;
 import oblate.archive.StoredMark;
+import oblate.base.ProblemException;
 import oblate.disc.DiscFrame;
 import oblate.disc.MarkMeasurer;
 import oblate.disc.PixelPoint;
+import oblate.workbench.Edit;
 import oblate.workbench.EditHistory;
 import oblate.workbench.PanelContext;
 
 /**
- * Adds, moves, names and withdraws marks in the archive, and remembers how to undo it. Archive calls run in the background in order; a mark that
- * was superseded is followed to the one that replaced it, so that an undo finds it under whatever number it has by then.
+ * Adds, replaces and withdraws marks in the archive, each so that it can be undone. Archive calls run in the background in order; a mark that was replaced
+ * meanwhile is found under whatever number it has by then.
  */
 final class MarkDesk {
     /** How well a hand places the pointer on a feature, each way (px): of a feature's middle, not of a star. */
     static final double PICK_SIGMA_PX = 0.7;
 
     private final PanelContext context;
-    private final Consumer<Optional<StoredMark>> whenChanged;
-    private final Map<Long, Long> replacedBy = new ConcurrentHashMap<>();
 
-    /**
-     * @param whenChanged told on the event thread after every change, with the mark that is to be chosen then
-     */
-    MarkDesk(PanelContext context, Consumer<Optional<StoredMark>> whenChanged) {
+    MarkDesk(PanelContext context) {
         this.context = context;
-        this.whenChanged = whenChanged;
+    }
+
+    /** What is told on the event thread: the mark as it is then, or one sentence why the archive did not take it. */
+    interface Answer {
+        void done(StoredMark mark);
+
+        void failed(String why);
     }
 
     private Archive archive() {
         return context.archive();
-    }
-
-    /** Number a mark has by now. */
-    long current(long markId) {
-        long id = markId;
-        while (replacedBy.containsKey(id)) {
-            id = replacedBy.get(id);
-        }
-        return id;
     }
 
     /** What a pixel measures on a fitted picture: a place on the globe, or none beside the disc. */
@@ -85,99 +76,85 @@ final class MarkDesk {
                 m.measurer());
     }
 
-    void add(NewMark mark) {
-        // The number is known once the call has run; later calls run after it, so that they find it set.
-        AtomicLong id = new AtomicLong();
-        perform(() -> {
-            StoredMark stored = archive().addMark(mark);
-            id.set(stored.id());
-            return Optional.of(stored);
-        });
-        remember("mark", () -> withdrawNow(id::get, "undone"), () -> addAgain(id::get, mark));
+    void add(NewMark mark, Answer answer) {
+        context.edits()
+                .perform(
+                        () -> {
+                            StoredMark stored = archive().addMark(mark);
+                            return EditHistory.Done.of(new Edit.MarkAdded(mark.pictureId(), stored.id()), stored);
+                        },
+                        answer::done,
+                        answer::failed);
     }
 
-    void replace(StoredMark old, NewMark fresh, String what, String reason) {
-        supersede(old.id(), fresh, reason);
-        remember(
-                what,
-                () -> supersede(old.id(), old.mark(), "undone: " + reason),
-                () -> supersede(old.id(), fresh, reason));
+    void move(StoredMark old, NewMark fresh, Answer answer) {
+        replace(old, () -> fresh, Edit.Change.MOVED, answer);
     }
 
     /** Names a mark, first making the feature when it is new. */
-    void name(StoredMark mark, Feature feature) {
+    void name(StoredMark old, NewMark as, Feature feature, Answer answer) {
+        replace(
+                old,
+                () -> {
+                    Feature known = feature.id() > 0 ? feature : archive().addFeature(feature);
+                    return named(as, Optional.of(known.id()));
+                },
+                Edit.Change.NAMED,
+                answer);
+    }
+
+    private void replace(
+            StoredMark old, java.util.function.Supplier<NewMark> fresh, Edit.Change change, Answer answer) {
+        context.edits()
+                .perform(
+                        () -> {
+                            StoredMark now = living(old);
+                            String reason = change == Edit.Change.MOVED ? "moved by hand" : "named by hand";
+                            StoredMark stored = archive().supersedeMark(now.id(), fresh.get(), reason);
+                            return EditHistory.Done.of(
+                                    new Edit.MarkReplaced(stored.mark().pictureId(), now.id(), stored.id(), change),
+                                    stored);
+                        },
+                        answer::done,
+                        answer::failed);
+    }
+
+    void withdraw(StoredMark mark, Answer answer) {
+        context.edits()
+                .perform(
+                        () -> {
+                            StoredMark now = living(mark);
+                            archive().withdrawMark(now.id(), "withdrawn by hand");
+                            return EditHistory.Done.of(
+                                    new Edit.MarkWithdrawn(now.mark().pictureId(), now.id()), now);
+                        },
+                        answer::done,
+                        answer::failed);
+    }
+
+    private StoredMark living(StoredMark mark) {
+        return context.edits()
+                .livingMark(mark.mark().pictureId(), mark.id())
+                .orElseThrow(() -> new ProblemException(ArchiveProblem.NO_SUCH_MARK, mark.id()));
+    }
+
+    /** Measures a picture's marks again after its disc was fitted anew; what can no longer be measured stays as it was. Not an edit: it follows from one. */
+    void measureAgain(OpenPicture open, Consumer<OpenPicture> whenDone) {
         context.background()
-                .quietly(() -> feature.id() > 0 ? feature : archive().addFeature(feature), known -> {
-                    replace(mark, named(mark.mark(), Optional.of(known.id())), "naming", "named " + known.name());
-                    context.selection().chooseFeature(Optional.of(known.name()));
-                });
-    }
-
-    void withdraw(StoredMark mark) {
-        withdrawNow(mark::id, "withdrawn by hand");
-        remember(
-                "withdrawing", () -> addAgain(mark::id, mark.mark()), () -> withdrawNow(mark::id, "withdrawn by hand"));
-    }
-
-    /** Measures a picture's marks again after its disc was fitted anew; what can no longer be measured stays as it was. */
-    void measureAgain(OpenPicture open) {
-        perform(() -> {
-            for (StoredMark mark :
-                    archive().marks(MarkSearch.ofPicture(open.picture().id()))) {
-                NewMark old = mark.mark();
-                NewMark fresh = measured(open, old.pixel(), old.featureId(), old.what(), old.measurer());
-                if (fresh.point().isPresent() == old.point().isPresent()) {
-                    StoredMark stored = archive().supersedeMark(mark.id(), fresh, "the disc was fitted anew");
-                    replacedBy.put(mark.id(), stored.id());
-                }
-            }
-            return Optional.empty();
-        });
-    }
-
-    private void supersede(long markId, NewMark fresh, String reason) {
-        perform(() -> {
-            long id = current(markId);
-            StoredMark stored = archive().supersedeMark(id, fresh, reason);
-            replacedBy.put(id, stored.id());
-            return Optional.of(stored);
-        });
-    }
-
-    private void addAgain(LongSupplier markId, NewMark mark) {
-        perform(() -> {
-            long id = current(markId.getAsLong());
-            StoredMark stored = archive().addMark(mark);
-            replacedBy.put(id, stored.id());
-            return Optional.of(stored);
-        });
-    }
-
-    private void withdrawNow(LongSupplier markId, String reason) {
-        perform(() -> {
-            archive().withdrawMark(current(markId.getAsLong()), reason);
-            return Optional.empty();
-        });
-    }
-
-    private void perform(Supplier<Optional<StoredMark>> call) {
-        context.background().quietly(call, whenChanged);
-    }
-
-    private void remember(String what, Runnable undo, Runnable redo) {
-        context.edits().add(new Step(what, undo, redo));
-    }
-
-    /** One step that can be undone. */
-    record Step(String what, Runnable back, Runnable again) implements EditHistory.Edit {
-        @Override
-        public void undo() {
-            back.run();
-        }
-
-        @Override
-        public void redo() {
-            again.run();
-        }
+                .quietly(
+                        () -> {
+                            List<StoredMark> marks = archive()
+                                    .marks(MarkSearch.ofPicture(open.picture().id()));
+                            for (StoredMark mark : marks) {
+                                NewMark old = mark.mark();
+                                NewMark fresh =
+                                        measured(open, old.pixel(), old.featureId(), old.what(), old.measurer());
+                                if (fresh.point().isPresent() == old.point().isPresent()) {
+                                    archive().supersedeMark(mark.id(), fresh, "the disc was fitted anew");
+                                }
+                            }
+                            return open.readAgain(archive());
+                        },
+                        whenDone);
     }
 }

@@ -36,15 +36,25 @@ final class MeasureInspector extends JPanel {
     private final JTextField sigma = new JTextField("10", 3);
     private final JComboBox<String> mirrored = new JComboBox<>(new String[] {"not said", "as the sky", "mirror image"});
     private final JPanel hints = body();
+    private final JPanel held = body();
+    private final HandSection hand;
+    private final FoldSection handSection;
 
-    MeasureInspector(PanelContext context, Desk desk, StretchBar stretch) {
-        super(new MigLayout("insets 4 0 8 0, gap 0, wrap 1, fillx", "[grow,fill]"));
+    MeasureInspector(PanelContext context, Desk desk, StretchBar stretch, HandOutline outline) {
+        super(new MigLayout("insets 4 0 8 0, gap 0, wrap 1, fillx, hidemode 3", "[grow,fill]"));
         this.context = context;
         this.desk = desk;
         setOpaque(false);
-        marks = new MarksTable(context::palette, m -> desk.choose(m.map(s -> s.id())));
-        marksSection = new FoldSection("Marks", marks);
+        marks = new MarksTable(context::palette, m -> desk.hand().choose(m.map(s -> s.id())));
+        hand = new HandSection(outline);
+        handSection = new FoldSection("Outline by hand", hand);
+        handSection.setVisible(false);
+        JPanel marksBody = body();
+        marksBody.add(held);
+        marksBody.add(marks, "wmin 0");
+        marksSection = new FoldSection("Marks", marksBody);
         buildHints();
+        add(handSection, "wmin 0");
         section(fitSection, "fit", true);
         section(marksSection, "marks", true);
         section(new FoldSection("Orientation, if you know it", hints), "hints", false);
@@ -96,8 +106,8 @@ final class MeasureInspector extends JPanel {
                         a, number(sigma.getText()).filter(s -> s > 0).orElse(USUAL_HINT_SIGMA_DEG)));
         Optional<Boolean> sense =
                 mirrored.getSelectedIndex() == 0 ? Optional.empty() : Optional.of(mirrored.getSelectedIndex() == 2);
-        desk.say(Optional.of(new FitHints(pole, sense, Optional.empty())));
-        desk.fit();
+        desk.fits().say(Optional.of(new FitHints(pole, sense, Optional.empty())));
+        desk.fits().fit();
     }
 
     private static Optional<Double> number(String text) {
@@ -112,26 +122,62 @@ final class MeasureInspector extends JPanel {
         showContent();
     }
 
+    /** Shows the outline by hand, as far as there is one. */
+    void showOutline() {
+        hand.refresh();
+        boolean open = hand.isInUse();
+        if (open != handSection.isVisible()) {
+            handSection.setVisible(open);
+            revalidate();
+        }
+    }
+
+    /** Keeps the outline by hand with the errors stated. */
+    void keepOutline() {
+        hand.keep();
+    }
+
     /** Shows fit and marks as they are now. */
     void showContent() {
         fitBody.removeAll();
         desk.open().ifPresent(open -> fitBody.add(fitFacts(open), "wmin 0"));
-        desk.open().ifPresent(open -> marks.show(desk.shownMarks(), open.disc(), desk.chosenMark()));
-        int count = desk.shownMarks().size();
-        marksSection.setTitle(count == 0 ? "Marks: none yet, click on a feature" : "Marks (" + count + ")");
+        if (desk.open().isEmpty()) {
+            fitSection.setTitle("Fit");
+            desk.trouble().ifPresent(why -> {
+                FactList list = new FactList(context::palette);
+                list.alarm(why);
+                fitBody.add(list, "wmin 0");
+            });
+        }
+        marks.show(
+                desk.hand().shown(),
+                desk.open().flatMap(OpenPicture::disc),
+                desk.hand().chosenId());
+        int count = desk.hand().shown().size();
+        marksSection.setTitle(
+                desk.hand().isHeldBack()
+                        ? "Marks: one is not kept yet"
+                        : count == 0 ? "Marks: none yet, click on a feature" : "Marks (" + count + ")");
+        held.removeAll();
+        if (desk.hand().isHeldBack()) {
+            FactList list = new FactList(context::palette);
+            list.alarm(desk.hand().trouble().orElseThrow());
+            list.remark("It stays in your hand: Enter tries again, Delete lets go of it.");
+            held.add(list, "wmin 0");
+        }
         revalidate();
         repaint();
     }
 
     private FactList fitFacts(OpenPicture open) {
         FactList list = new FactList(context::palette);
-        if (desk.isFitting()) {
+        if (desk.fits().isFitting()) {
             fitSection.setTitle("Fit: at work …");
-        } else if (desk.refusal().isPresent()) {
+        } else if (desk.fits().refusal().isPresent()) {
             fitSection.setTitle("Fit: refused");
-            list.alarm(desk.refusal().get());
+            list.alarm(desk.fits().refusal().get());
             list.remark(
-                    "If you know how the camera was turned, say so below and fit again; or hold Ctrl and drag from the disc’s centre to its edge.");
+                    "If you know how the camera was turned, say so below and fit again; or hold Ctrl and drag from the disc’s centre to its edge; or draw the outline by hand (H).");
         } else if (open.fit().isEmpty()) {
             fitSection.setTitle("Fit: none yet");
             list.remark(
@@ -144,7 +190,7 @@ final class MeasureInspector extends JPanel {
     private void addFit(FactList list, StoredFit stored) {
         DiscFit fit = stored.fit();
         boolean trusted = fit.trust() == Trust.TRUSTED;
-        if (!desk.isFitting() && desk.refusal().isEmpty()) {
+        if (!desk.fits().isFitting() && desk.fits().refusal().isEmpty()) {
             fitSection.setTitle(trusted ? "Fit: trusted" : "Fit: doubtful");
         }
         fit.reasons().forEach(list::alarm);
@@ -162,6 +208,9 @@ final class MeasureInspector extends JPanel {
             heading.setForeground(context.palette().quietInk());
             list.part(heading);
             list.part(new WitnessPlot(context::palette, fit));
+        }
+        if (fit.method().equals("hand")) {
+            list.remark("Drawn by hand; the errors are those stated when it was drawn.");
         }
         list.remark(fit.method() + ", " + fit.channel()
                 + (fit.edgePoints() > 0 ? ", " + fit.edgePoints() + " edge points" : ""));

@@ -2,83 +2,77 @@
 package oblate.workbench.measure;
 
 import java.awt.BorderLayout;
+import java.awt.CardLayout;
 import java.awt.Point;
-import java.awt.event.ActionEvent;
 import java.awt.event.HierarchyEvent;
-import java.awt.event.InputEvent;
-import java.awt.event.KeyEvent;
-import java.awt.geom.Point2D;
-import java.awt.image.BufferedImage;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import javax.swing.AbstractAction;
-import javax.swing.Action;
 import javax.swing.BorderFactory;
-import javax.swing.JButton;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
 import javax.swing.JScrollPane;
-import javax.swing.JToggleButton;
-import javax.swing.KeyStroke;
 import net.miginfocom.swing.MigLayout;
 import oblate.archive.ArchivedPicture;
+import oblate.archive.PictureFacts;
 import oblate.archive.StoredMark;
-import oblate.disc.ErrorBudget;
 import oblate.disc.PixelPoint;
 import oblate.disc.Placement;
-import oblate.image.Crop;
+import oblate.disc.SurfacePoint;
 import oblate.image.PixelGrid;
-import oblate.image.Preview;
-import oblate.image.Previews;
-import oblate.image.Tone;
 import oblate.workbench.PanelContext;
-import oblate.workbench.look.Drawings;
 import oblate.workbench.look.Figures;
-import oblate.workbench.look.LineIcon;
-import oblate.workbench.look.RedLight;
 import oblate.workbench.look.Theme;
 import oblate.workbench.pictures.SystemLabel;
 
 /** Film strip, tools, canvas and readout of the measuring desk. */
 final class MeasureView extends JPanel implements Desk.Listener, DiscCanvas.Events {
     private static final long serialVersionUID = 1L;
-    private static final int LONGEST_SHOWN_PX = 4096;
     private static final double HIT_PX = 9;
-    private static final double STEP_PX = 0.1;
+    private static final int PAN_PX = 40;
     private final transient PanelContext context;
+    private final transient ViewSettings settings;
     private final transient Desk desk;
+    private final transient HandOutline outline;
     private final DiscCanvas canvas;
     private final FilmStrip film;
-    private final NamingList naming;
+    private final transient NamingDesk naming;
     private final StretchBar stretch;
     private final MeasureInspector inspector;
-    private final JPanel tools = new JPanel(new MigLayout("insets 6 12 6 12, gap 2", "[]12[]push[]"));
+    private final DeskTools tools;
+    private final JPanel cards = new JPanel(new CardLayout());
+    private final ComparePane compare;
+    private final SeasonPane season;
     private final JLabel readout = new JLabel(" ");
     private final JLabel zoom = new JLabel();
-    private final transient List<Layer> shownLayers = new ArrayList<>();
-    private transient Optional<Tone> waitingTone = Optional.empty();
-    private boolean toning;
+    private String card = "one";
 
     MeasureView(PanelContext context) {
         super(new BorderLayout());
         this.context = context;
         setOpaque(false);
+        settings = new ViewSettings(context.settings(), this::settingsChanged);
         desk = new Desk(context, this);
-        canvas = new DiscCanvas(context::palette, this);
+        outline = new HandOutline(desk, this::outlineChanged);
+        canvas = new DiscCanvas(context::palette, context.background(), this);
         film = new FilmStrip(context);
-        naming = new NamingList(context::palette, this::named, this::leaveUnnamed);
-        stretch = new StretchBar(s -> toneAgain());
-        inspector = new MeasureInspector(context, desk, stretch);
-        canvas.add(naming);
+        naming = new NamingDesk(context, desk, canvas);
+        stretch = new StretchBar(settings, this::settingsChanged);
+        inspector = new MeasureInspector(context, desk, stretch, outline);
         canvas.setEmptyWords("Choose a picture in the nights or on the ribbon.");
-        buildTools();
+        MeasureActions actions = new MeasureActions(this);
+        tools = new DeskTools(actions, settings);
+        compare = new ComparePane(context, desk, () -> show("one"));
+        season = new SeasonPane(context, desk, () -> show("one"));
         layOut();
-        bindKeys();
+        actions.bind(canvas, this);
+        actions.all().forEach(context::offer);
         context.showInInspector(inspector);
         context.selection().whenChanged(this::follow);
         context.shelf().whenChanged(this::follow);
         context.whenLookChanged(this::lookChanged);
+        canvas.setMagnifying(settings.magnifies());
+        refreshTools();
         addHierarchyListener(e -> {
             if ((e.getChangeFlags() & HierarchyEvent.SHOWING_CHANGED) != 0) {
                 follow();
@@ -101,147 +95,29 @@ final class MeasureView extends JPanel implements Desk.Listener, DiscCanvas.Even
         readout.setFont(Theme.figureFont(0));
         foot.add(readout, "wmin 0");
         foot.add(zoom);
+        cards.setOpaque(false);
+        cards.add(canvas, "one");
+        cards.add(compare, "two");
+        cards.add(season, "season");
         add(top, BorderLayout.NORTH);
-        add(canvas, BorderLayout.CENTER);
+        add(cards, BorderLayout.CENTER);
         add(foot, BorderLayout.SOUTH);
     }
 
-    private void buildTools() {
-        tools.setOpaque(false);
-        JButton fit = new JButton("Fit", new LineIcon(18, Drawings::fit));
-        fit.setName("fit");
-        fit.setToolTipText(
-                "Finds the disc in the picture  (F5). Where that fails: Ctrl and drag from the disc’s centre to its edge, and it starts from there");
-        fit.addActionListener(e -> desk.fit());
-        tools.add(fit);
-        JPanel switches = new JPanel(new MigLayout("insets 0, gap 2"));
-        switches.setOpaque(false);
-        for (Layer layer : Layers.all()) {
-            boolean on =
-                    context.settings().flag("layer." + layer.id(), !layer.id().equals("belts"));
-            toggle(switches, layer.label(), layer.hint(), on, chosen -> {
-                context.settings().keep("layer." + layer.id(), chosen);
-                shownLayers.removeIf(l -> l.id().equals(layer.id()));
-                if (chosen) {
-                    shownLayers.add(layer);
-                }
-                shownLayers.sort(java.util.Comparator.comparingInt(l -> order(l.id())));
-                plan();
-            });
-            if (on) {
-                shownLayers.add(layer);
-            }
-        }
-        toggle(
-                switches,
-                "Magnifier",
-                "The pixels about the pointer, eight times as large",
-                context.settings().flag("magnifier", true),
-                on -> {
-                    context.settings().keep("magnifier", on);
-                    canvas.setMagnifying(on);
-                });
-        canvas.setMagnifying(context.settings().flag("magnifier", true));
-        tools.add(switches);
-        JButton next = new JButton("Accept and next");
-        next.setName("next");
-        next.setToolTipText("Goes on to the next picture of the night  (Space)");
-        next.addActionListener(e -> desk.step(1));
-        tools.add(next);
+    Desk desk() {
+        return desk;
     }
 
-    private static int order(String id) {
-        List<Layer> all = Layers.all();
-        for (int i = 0; i < all.size(); i++) {
-            if (all.get(i).id().equals(id)) {
-                return i;
-            }
-        }
-        return all.size();
+    HandOutline outline() {
+        return outline;
     }
 
-    private static void toggle(
-            JPanel where, String label, String hint, boolean on, java.util.function.Consumer<Boolean> whenChanged) {
-        JToggleButton button = new JToggleButton(label, on);
-        button.setName("layer." + label);
-        button.putClientProperty("JButton.buttonType", "toolBarButton");
-        button.setFocusable(false);
-        button.setToolTipText(hint);
-        button.addActionListener(e -> whenChanged.accept(button.isSelected()));
-        where.add(button);
+    DiscCanvas canvas() {
+        return canvas;
     }
 
-    private void bindKeys() {
-        key("fit", KeyEvent.VK_F5, 0, WHEN_ANCESTOR_OF_FOCUSED_COMPONENT, desk::fit);
-        key("next", KeyEvent.VK_PAGE_DOWN, 0, WHEN_ANCESTOR_OF_FOCUSED_COMPONENT, () -> desk.step(1));
-        key("previous", KeyEvent.VK_PAGE_UP, 0, WHEN_ANCESTOR_OF_FOCUSED_COMPONENT, () -> desk.step(-1));
-        canvasKey("accept", KeyEvent.VK_SPACE, () -> desk.step(1));
-        canvasKey("withdraw", KeyEvent.VK_DELETE, desk::withdraw);
-        canvasKey("none", KeyEvent.VK_ESCAPE, () -> desk.choose(Optional.empty()));
-        canvasKey("whole", KeyEvent.VK_0, canvas::showWhole);
-        canvasKey("in", KeyEvent.VK_PLUS, () -> canvas.zoom(1.25));
-        canvasKey("in2", KeyEvent.VK_EQUALS, () -> canvas.zoom(1.25));
-        canvasKey("in3", KeyEvent.VK_ADD, () -> canvas.zoom(1.25));
-        canvasKey("out", KeyEvent.VK_MINUS, () -> canvas.zoom(0.8));
-        canvasKey("out2", KeyEvent.VK_SUBTRACT, () -> canvas.zoom(0.8));
-        arrow(KeyEvent.VK_LEFT, -1, 0);
-        arrow(KeyEvent.VK_RIGHT, 1, 0);
-        arrow(KeyEvent.VK_UP, 0, -1);
-        arrow(KeyEvent.VK_DOWN, 0, 1);
-        menu("Fit the disc", KeyEvent.VK_F5, desk::fit);
-        menu("Next picture of the night  (Space)", KeyEvent.VK_PAGE_DOWN, () -> desk.step(1));
-        menu("Previous picture of the night", KeyEvent.VK_PAGE_UP, () -> desk.step(-1));
-        menu("Name the chosen mark", KeyEvent.VK_F2, this::renameChosen);
-        menu("Withdraw the chosen mark  (Delete)", 0, desk::withdraw);
-        menu("Whole disc  (0)", 0, canvas::showWhole);
-    }
-
-    private void menu(String text, int code, Runnable deed) {
-        Action action = action(text, deed);
-        if (code != 0) {
-            action.putValue(Action.ACCELERATOR_KEY, KeyStroke.getKeyStroke(code, 0));
-        }
-        context.offer(action);
-    }
-
-    private void arrow(int code, int dx, int dy) {
-        for (int shift = 0; shift < 2; shift++) {
-            double step = shift == 0 ? STEP_PX : 1;
-            KeyStroke stroke = KeyStroke.getKeyStroke(code, shift == 0 ? 0 : InputEvent.SHIFT_DOWN_MASK);
-            String name = "arrow " + code + " " + shift;
-            canvas.getInputMap(WHEN_FOCUSED).put(stroke, name);
-            canvas.getActionMap().put(name, action(name, () -> arrowPressed(dx * step, dy * step)));
-        }
-    }
-
-    private void arrowPressed(double dx, double dy) {
-        PixelPoint step = canvas.view().stepInPicture(dx, dy);
-        if (desk.move(step.xPx(), step.yPx())) {
-            canvas.hold(desk.chosenPixel());
-        } else {
-            canvas.pan(-Math.signum(dx) * 40, -Math.signum(dy) * 40);
-        }
-    }
-
-    private void canvasKey(String name, int code, Runnable deed) {
-        canvas.getInputMap(WHEN_FOCUSED).put(KeyStroke.getKeyStroke(code, 0), name);
-        canvas.getActionMap().put(name, action(name, deed));
-    }
-
-    private void key(String name, int code, int modifiers, int condition, Runnable deed) {
-        getInputMap(condition).put(KeyStroke.getKeyStroke(code, modifiers), name);
-        getActionMap().put(name, action(name, deed));
-    }
-
-    private static Action action(String name, Runnable deed) {
-        return new AbstractAction(name) {
-            private static final long serialVersionUID = 1L;
-
-            @Override
-            public void actionPerformed(ActionEvent e) {
-                deed.run();
-            }
-        };
+    ViewSettings settings() {
+        return settings;
     }
 
     @Override
@@ -259,29 +135,49 @@ final class MeasureView extends JPanel implements Desk.Listener, DiscCanvas.Even
             film.show(picture.night()
                     .map(n -> context.shelf().ofNight(n, picture.planetId()))
                     .orElse(List.of(picture)));
-            desk.open(picture, context.settings().flag("fit.new", true));
+            boolean corrected = desk.open()
+                    .map(OpenPicture::picture)
+                    .filter(p -> p.id() == picture.id())
+                    .filter(p -> !PictureFacts.of(p).equals(PictureFacts.of(picture)))
+                    .isPresent();
+            if (corrected) {
+                desk.reopen();
+            } else {
+                desk.open(picture);
+            }
         });
     }
 
     @Override
-    public void pictureChanged() {
-        naming.setVisible(false);
-        OpenPicture open = desk.open().orElseThrow();
-        PixelGrid pixels = open.pixels();
-        canvas.setImage(Optional.empty(), 1);
-        canvas.setEmptyWords("");
-        whole(true);
-        turn();
-        toneAgain();
-        inspector.showPicture();
-        plan();
-        readout.setText(pixels.widthPx() + " × " + pixels.heightPx() + " px    "
-                + open.picture().originalName());
-        readout.setForeground(context.palette().quietInk());
+    public boolean isSeen() {
+        return isShowing();
     }
 
-    private void whole(boolean again) {
-        OpenPicture open = desk.open().orElseThrow();
+    @Override
+    public void pictureChanged() {
+        naming.close();
+        outline.leave();
+        show("one");
+        canvas.hold(Optional.empty());
+        canvas.setEmptyWords(desk.trouble().orElse(""));
+        canvas.setPicture(desk.pyramid(), look());
+        if (desk.open().isPresent()) {
+            OpenPicture open = desk.open().get();
+            whole(open, true);
+            PixelGrid pixels = open.pixels();
+            readout.setText(pixels.widthPx() + " × " + pixels.heightPx() + " px    "
+                    + open.picture().originalName());
+        } else {
+            readout.setText(" ");
+        }
+        readout.setForeground(context.palette().quietInk());
+        inspector.showPicture();
+        refreshTools();
+        turn();
+        plan();
+    }
+
+    private void whole(OpenPicture open, boolean again) {
         Optional<Placement> placement = open.fit().map(f -> f.fit().placement());
         PixelGrid pixels = open.pixels();
         PixelPoint middle = placement
@@ -293,30 +189,44 @@ final class MeasureView extends JPanel implements Desk.Listener, DiscCanvas.Even
         canvas.setWhole(middle, radius, again);
     }
 
+    private Optional<Placement> placement() {
+        return desk.open().flatMap(o -> o.fit().map(f -> f.fit().placement()));
+    }
+
     private void turn() {
-        Optional<Placement> placement =
-                desk.open().flatMap(o -> o.fit().map(f -> f.fit().placement()));
-        canvas.turn(
-                placement.map(p -> context.bearing().turnDeg(p.poleAngleDeg())).orElse(0.0));
-        String bearing = placement.isPresent() ? context.bearing().words() : "as taken";
-        String sense = placement
-                .map(p -> p.mirrored() ? ", mirror image" : ", sky sense")
-                .orElse(", not fitted yet");
-        String grid = desk.open()
+        Optional<Placement> placement = placement();
+        double turn =
+                placement.map(p -> context.bearing().turnDeg(p.poleAngleDeg())).orElse(0.0);
+        canvas.turn(turn + settings.turnDeg(), settings.isFlipped());
+        Optional<String> grid = desk.open()
+                .filter(o -> placement.isPresent())
                 .flatMap(OpenPicture::disc)
-                .map(d -> "    grid in " + SystemLabel.usual(d.planet()).label())
-                .orElse("");
-        canvas.setCornerWords(bearing + sense + "  (F6 turns)" + (placement.isPresent() ? grid : ""));
+                .map(d -> "grid every " + settings.gridStepDeg() + "° in "
+                        + settings.system(d.planet()).label());
+        List<String> lines = new ArrayList<>();
+        if (desk.open().isPresent()) {
+            String looks = ViewWords.looks(grid, settings.channel(), stretch.isStretched(), settings.sharpen());
+            if (!looks.isEmpty()) {
+                lines.add(looks);
+            }
+            lines.add(ViewWords.of(placement, canvas.view()));
+        }
+        canvas.setCornerWords(lines);
     }
 
     @Override
     public void contentChanged() {
-        if (desk.open().isPresent()) {
-            whole(false);
+        desk.open().ifPresent(open -> {
+            whole(open, false);
             turn();
             plan();
             inspector.showContent();
-        }
+        });
+    }
+
+    @Override
+    public void nextPlanned(List<ArchivedPicture> next) {
+        film.warm(next);
     }
 
     private void plan() {
@@ -326,58 +236,53 @@ final class MeasureView extends JPanel implements Desk.Listener, DiscCanvas.Even
             LayerInput input = new LayerInput(
                     frame,
                     open.fit().orElseThrow().fit().trust(),
-                    SystemLabel.usual(frame.disc().planet()),
-                    desk.shownMarks(),
-                    desk.chosenMark(),
-                    open.expected());
-            shownLayers.forEach(l -> plan.addAll(l.plan(input)));
+                    settings.system(frame.disc().planet()),
+                    desk.hand().shown(),
+                    desk.hand().chosenId(),
+                    open.expected(),
+                    open.moonSpots(),
+                    settings.gridStepDeg());
+            settings.layers().forEach(l -> plan.addAll(l.plan(input)));
         });
         canvas.setPlan(plan);
     }
 
-    /** Makes the shown image anew; while one is being made, only the last wish is kept. */
-    private void toneAgain() {
-        if (desk.open().isEmpty()) {
-            return;
-        }
-        PixelGrid pixels = desk.open().get().pixels();
-        waitingTone = Optional.of(stretch.tone(pixels));
-        if (!toning) {
-            makeImage();
-        }
+    private Look look() {
+        return stretch.look(
+                desk.open().map(OpenPicture::pixels), context.palette().picturesRed());
     }
 
-    private void makeImage() {
-        OpenPicture open = desk.open().orElseThrow();
-        Tone tone = waitingTone.orElseThrow();
-        boolean red = context.palette().picturesRed();
-        waitingTone = Optional.empty();
-        toning = true;
-        context.background().promptly(() -> render(open.pixels(), tone, red), image -> {
-            toning = false;
-            if (desk.open().map(o -> o.pixels() == open.pixels()).orElse(false)) {
-                canvas.setImage(Optional.of(image), open.pixels().widthPx() / (double) image.getWidth());
-            }
-            if (waitingTone.isPresent()) {
-                makeImage();
-            }
-        });
+    private void settingsChanged() {
+        canvas.setMagnifying(settings.magnifies());
+        canvas.setLook(look());
+        stretch.refresh();
+        refreshTools();
+        turn();
+        plan();
     }
 
-    private static BufferedImage render(PixelGrid pixels, Tone tone, boolean red) {
-        Preview preview = new Previews().draw(pixels, Crop.all(pixels), LONGEST_SHOWN_PX, tone);
-        return red ? RedLight.on(preview.toImage()) : preview.toImage();
+    private void refreshTools() {
+        tools.refresh(desk.open()
+                .flatMap(OpenPicture::disc)
+                .map(d -> SystemLabel.brief(settings.system(d.planet())))
+                .orElse("System"));
+    }
+
+    private void outlineChanged() {
+        canvas.setTool(outline.isOpen() ? Optional.of(outline) : Optional.empty());
+        inspector.showOutline();
     }
 
     private void lookChanged() {
         readout.setFont(Theme.figureFont(0));
         zoom.setForeground(context.palette().quietInk());
+        canvas.setLook(look());
         if (desk.open().isPresent()) {
             turn();
             plan();
-            toneAgain();
             inspector.showPicture();
         }
+        compare.refresh();
     }
 
     @Override
@@ -393,77 +298,148 @@ final class MeasureView extends JPanel implements Desk.Listener, DiscCanvas.Even
 
     @Override
     public void clicked(PixelPoint pixel, Point screen) {
-        if (naming.isVisible()) {
-            leaveUnnamed();
+        if (naming.isOpen()) {
+            naming.leaveUnnamed();
             return;
         }
-        Optional<StoredMark> hit = desk.shownMarks().stream()
+        if (outline.isOpen()) {
+            return;
+        }
+        Optional<StoredMark> hit = desk.hand().shown().stream()
+                .filter(m -> m.id() != MarkHand.NOT_KEPT)
                 .filter(m -> canvas.view().toScreen(m.mark().pixel()).distance(screen) <= HIT_PX)
                 .findFirst();
         if (hit.isPresent()) {
-            desk.choose(hit.map(StoredMark::id));
+            desk.hand().choose(hit.map(StoredMark::id));
         } else {
-            desk.drop(pixel);
+            desk.hand().drop(pixel);
         }
     }
 
     @Override
     public void circled(PixelPoint centre, double radiusPx) {
-        desk.fitNear(centre, radiusPx);
+        desk.fits().fitNear(centre, radiusPx);
     }
 
     @Override
     public void viewChanged() {
         zoom.setText(Figures.fixed(canvas.view().scale() * 100, 0) + " %");
-        placeNaming();
+        naming.place();
     }
 
     @Override
     public void nameWanted(StoredMark mark) {
-        OpenPicture open = desk.open().orElseThrow();
-        String planet = open.picture().planetId().orElseThrow();
-        context.background().quietly(() -> context.archive().features(planet), features -> {
-            double sigma = mark.mark().errors().map(ErrorBudget::totalLonDeg).orElse(1.0);
-            List<Offer> offers = Offer.rank(
-                    features,
-                    open.expected(),
-                    open.disc().orElseThrow(),
-                    mark.mark().point(),
-                    sigma);
-            naming.ask(offers, planet, mark.mark().point().isEmpty());
-            placeNaming();
-        });
+        naming.ask(mark);
     }
 
-    private void renameChosen() {
-        desk.shownMarks().stream()
-                .filter(m -> desk.chosenMark().equals(Optional.of(m.id())))
-                .findFirst()
-                .ifPresent(this::nameWanted);
+    private Optional<StoredMark> chosenMark() {
+        return desk.hand().shown().stream()
+                .filter(m -> desk.hand().chosenId().equals(Optional.of(m.id())))
+                .findFirst();
     }
 
-    private void placeNaming() {
-        if (!naming.isVisible()) {
+    /** Offers names for the chosen mark. */
+    void renameChosen() {
+        chosenMark().ifPresent(naming::ask);
+    }
+
+    /** Drops a mark where the pointer is. */
+    void markAtPointer() {
+        if (!outline.isOpen()) {
+            canvas.pointer().ifPresent(desk.hand()::drop);
+        }
+    }
+
+    /** Enter: keeps what is drawn, or offers again what the archive did not take. */
+    void enter() {
+        if (outline.isOpen()) {
+            inspector.keepOutline();
+        } else {
+            desk.hand().tryAgain();
+        }
+    }
+
+    /** Esc: puts away what is open, then lets go of the chosen mark. */
+    void escape() {
+        if (outline.isOpen()) {
+            outline.leave();
+        } else {
+            desk.hand().choose(Optional.empty());
+            canvas.hold(Optional.empty());
+        }
+    }
+
+    /** An arrow: moves the outline by hand, else the chosen mark, else the picture. */
+    void nudge(double dx, double dy) {
+        PixelPoint step = canvas.view().stepInPicture(dx, dy);
+        if (outline.isOpen()) {
+            outline.shift(step.xPx(), step.yPx());
+        } else if (desk.hand().move(step.xPx(), step.yPx())) {
+            canvas.hold(desk.hand().chosenPixel());
+        } else {
+            canvas.pan(-Math.signum(dx) * PAN_PX, -Math.signum(dy) * PAN_PX);
+        }
+    }
+
+    /** Begins an outline by hand, or puts it away. */
+    void toggleHand() {
+        if (outline.isOpen()) {
+            outline.leave();
+        } else {
+            show("one");
+            outline.begin().ifPresent(context::say);
+            canvas.requestFocusInWindow();
+        }
+    }
+
+    /** Draws the grid in the planet's next system. */
+    void nextSystem() {
+        desk.open().flatMap(OpenPicture::disc).ifPresent(d -> settings.nextSystem(d.planet()));
+    }
+
+    /** Shows two pictures, or one again. */
+    void toggleCompare() {
+        if (card.equals("two")) {
+            show("one");
+        } else {
+            show("two");
+            compare.begin().ifPresent(why -> {
+                context.say(why);
+                show("one");
+            });
+        }
+    }
+
+    /** Shows the chosen mark's place, or the pointer's, through the season, or one picture again. */
+    void toggleSeason() {
+        if (card.equals("season")) {
+            show("one");
             return;
         }
-        desk.chosenPixel().ifPresent(pixel -> {
-            Point2D.Double at = canvas.view().toScreen(pixel);
-            int x = (int) Math.max(8, Math.min(canvas.getWidth() - naming.getWidth() - 8.0, at.x - 40));
-            double below = at.y + 22;
-            double y = below + naming.getHeight() < canvas.getHeight() ? below : at.y - 22 - naming.getHeight();
-            naming.setLocation(x, (int) Math.max(8, y));
-            naming.revalidate();
-        });
+        Optional<StoredMark> mark = chosenMark();
+        Optional<SurfacePoint> place = mark.flatMap(m -> m.mark().point()).or(() -> canvas.pointer()
+                .flatMap(p -> desk.open().flatMap(OpenPicture::frame).flatMap(f -> f.locate(p.xPx(), p.yPx()))));
+        Optional<String> why = season.begin(place, mark.flatMap(StoredMark::featureName));
+        if (why.isPresent()) {
+            context.say(why.get());
+        } else {
+            show("season");
+        }
     }
 
-    private void named(oblate.archive.Feature feature) {
-        naming.setVisible(false);
-        desk.name(feature);
-        canvas.requestFocusInWindow();
-    }
-
-    private void leaveUnnamed() {
-        naming.setVisible(false);
-        canvas.requestFocusInWindow();
+    private void show(String name) {
+        if (card.equals(name)) {
+            return;
+        }
+        if (card.equals("two")) {
+            compare.leave();
+        } else if (card.equals("season")) {
+            season.leave();
+        }
+        card = name;
+        ((CardLayout) cards.getLayout()).show(cards, name);
+        if (name.equals("one")) {
+            canvas.requestFocusInWindow();
+        }
     }
 }

@@ -8,6 +8,7 @@ import java.awt.Graphics;
 import java.awt.Graphics2D;
 import java.awt.RenderingHints;
 import java.awt.event.ActionEvent;
+import java.awt.event.InputEvent;
 import java.awt.event.KeyEvent;
 import java.awt.event.MouseAdapter;
 import java.awt.event.MouseEvent;
@@ -44,11 +45,17 @@ final class NamingList extends JPanel {
     private final JComboBox<String> kind = new JComboBox<>(KINDS);
     private final DefaultListModel<Offer> model = new DefaultListModel<>();
     private final JList<Offer> list = new JList<>(model);
-    private final JLabel keys = new JLabel("Enter takes it   ·   Esc leaves it unnamed");
+    private final JLabel keys =
+            new JLabel("Enter takes it   ·   Esc leaves it unnamed   ·   Ctrl+arrows move the mark");
     private transient List<Offer> offers = List.of();
     private transient String planetId = "";
 
-    NamingList(Supplier<Palette> palette, Consumer<Feature> whenNamed, Runnable whenLeft) {
+    /** Told of steps the mark is to be moved by (screen px of the picture's scale). */
+    interface Nudge {
+        void by(double dx, double dy);
+    }
+
+    NamingList(Supplier<Palette> palette, Consumer<Feature> whenNamed, Runnable whenLeft, Nudge nudge) {
         super(new BorderLayout(0, 6));
         this.palette = palette;
         this.whenNamed = whenNamed;
@@ -78,10 +85,18 @@ final class NamingList extends JPanel {
         keys.setFont(Theme.bodyFont(-2));
         add(keys, BorderLayout.SOUTH);
         typed.getDocument().addDocumentListener(new Refill());
-        key(KeyEvent.VK_ENTER, this::take);
-        key(KeyEvent.VK_ESCAPE, whenLeft);
-        key(KeyEvent.VK_DOWN, () -> move(1));
-        key(KeyEvent.VK_UP, () -> move(-1));
+        key(KeyEvent.VK_ENTER, 0, this::take);
+        key(KeyEvent.VK_ESCAPE, 0, whenLeft);
+        key(KeyEvent.VK_DOWN, 0, () -> move(1));
+        key(KeyEvent.VK_UP, 0, () -> move(-1));
+        for (int large = 0; large < 2; large++) {
+            double step = large == 0 ? MeasureActions.STEP : 10 * MeasureActions.STEP;
+            int with = InputEvent.CTRL_DOWN_MASK | (large == 0 ? 0 : InputEvent.SHIFT_DOWN_MASK);
+            key(KeyEvent.VK_LEFT, with, () -> nudge.by(-step, 0));
+            key(KeyEvent.VK_RIGHT, with, () -> nudge.by(step, 0));
+            key(KeyEvent.VK_UP, with, () -> nudge.by(0, -step));
+            key(KeyEvent.VK_DOWN, with, () -> nudge.by(0, step));
+        }
         list.addMouseListener(new MouseAdapter() {
             @Override
             public void mouseClicked(MouseEvent e) {
@@ -93,9 +108,9 @@ final class NamingList extends JPanel {
         setVisible(false);
     }
 
-    private void key(int code, Runnable deed) {
-        String name = "naming." + code;
-        typed.getInputMap(JComponent.WHEN_FOCUSED).put(KeyStroke.getKeyStroke(code, 0), name);
+    private void key(int code, int modifiers, Runnable deed) {
+        String name = "naming." + code + "." + modifiers;
+        typed.getInputMap(JComponent.WHEN_FOCUSED).put(KeyStroke.getKeyStroke(code, modifiers), name);
         typed.getActionMap().put(name, new AbstractAction() {
             private static final long serialVersionUID = 1L;
 
@@ -131,8 +146,8 @@ final class NamingList extends JPanel {
         }
         keys.setText(
                 forward
-                        ? "Enter takes it   ·   Esc leaves it unnamed"
-                        : "Nothing is expected here: type a name, or choose one with the arrows   ·   Esc leaves it unnamed");
+                        ? "Enter takes it   ·   Esc leaves it unnamed   ·   Ctrl+arrows move the mark"
+                        : "Nothing is expected here: type, or choose by arrows   ·   Esc: unnamed");
     }
 
     private void move(int step) {

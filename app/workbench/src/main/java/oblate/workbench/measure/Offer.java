@@ -9,6 +9,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import oblate.archive.Feature;
+import oblate.disc.PixelPoint;
 import oblate.disc.SurfacePoint;
 import oblate.sky.ApparentDisc;
 import oblate.sky.RotationSystem;
@@ -25,6 +26,8 @@ import oblate.workbench.pictures.SystemLabel;
 record Offer(Feature feature, String detail, double sigmas) {
     /** Beyond this many standard errors a name is listed but not put forward. */
     static final double NEAR_SIGMAS = 5;
+
+    private static final double MOON_SIGMAS = 20;
 
     private static final Set<String> OFF_GLOBE = Set.of("moon");
 
@@ -73,6 +76,56 @@ record Offer(Feature feature, String detail, double sigmas) {
         String sigmas = away < 9.95 ? Figures.fixed(away, 1) : Figures.fixed(away, 0);
         return SystemLabel.brief(system) + " " + Figures.longitude(lon, e.sigmaLonDeg()) + "   " + sign
                 + Figures.fixed(difference, 1) + "°   " + sigmas + " σ   " + e.basis();
+    }
+
+    /**
+     * Offers of moons and shadows predicted near a mark.
+     *
+     * @param known features of the planet
+     * @param pixel the mark
+     * @param pickSigmaPx its standard error along any one direction (px)
+     */
+    static List<Offer> ofMoons(
+            List<MoonSpot> spots, List<Feature> known, String planetId, PixelPoint pixel, double pickSigmaPx) {
+        List<Offer> offers = new ArrayList<>();
+        for (MoonSpot spot : spots) {
+            double right = pixel.xPx() - spot.at().xPx();
+            double down = pixel.yPx() - spot.at().yPx();
+            double away = Math.hypot(right, down);
+            double sigmas = away / Math.hypot(spot.sigmaPx(), pickSigmaPx);
+            if (!spot.isVisible() || sigmas > MOON_SIGMAS && away > 2 * spot.radiusPx()) {
+                continue;
+            }
+            Feature feature = known.stream()
+                    .filter(f -> f.kind().equals(spot.kind()) && f.name().equalsIgnoreCase(spot.featureName()))
+                    .findFirst()
+                    .orElseGet(() -> new Feature(
+                            0,
+                            planetId,
+                            spot.featureName(),
+                            spot.kind(),
+                            Optional.empty(),
+                            Optional.empty(),
+                            Optional.empty()));
+            String words = "predicted " + Figures.fixed(away, 1) + " px away   "
+                    + Figures.fixed(sigmas, sigmas < 9.95 ? 1 : 0) + " σ"
+                    + (spot.state().isEmpty() || spot.shadow() ? "" : "   " + spot.state());
+            offers.add(new Offer(feature, words, sigmas));
+        }
+        return offers;
+    }
+
+    /** Both lists together, best first; a moon already there as a known feature is told only once. */
+    static List<Offer> merged(List<Offer> moons, List<Offer> others) {
+        Set<String> names = new HashSet<>();
+        moons.forEach(o -> names.add(o.feature().name().toLowerCase(Locale.ROOT)));
+        List<Offer> all = new ArrayList<>(moons);
+        others.stream()
+                .filter(o -> !names.contains(o.feature().name().toLowerCase(Locale.ROOT)))
+                .forEach(all::add);
+        all.sort(Comparator.comparingDouble(Offer::sigmas)
+                .thenComparing(o -> o.feature().name()));
+        return List.copyOf(all);
     }
 
     /** Offers whose name contains what was typed, whatever its case; and a new feature of that name, unless there is one. */

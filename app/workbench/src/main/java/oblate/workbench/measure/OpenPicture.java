@@ -1,16 +1,19 @@
 /* SPDX-License-Identifier: Apache-2.0 */
 package oblate.workbench.measure;
 
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import oblate.archive.Archive;
 import oblate.archive.ArchivedPicture;
 import oblate.archive.Kit;
 import oblate.archive.MarkSearch;
+import oblate.archive.PictureSearch;
 import oblate.archive.StoredFit;
 import oblate.archive.StoredMark;
 import oblate.disc.DiscFrame;
 import oblate.disc.FitHints;
+import oblate.disc.Trust;
 import oblate.image.CaptureTime;
 import oblate.image.PixelGrid;
 import oblate.sky.ApparentDisc;
@@ -26,6 +29,7 @@ import oblate.workbench.WorkbenchContext;
  * @param fit its current fit
  * @param marks its current marks
  * @param expected features expected on it
+ * @param moons where the moons are then
  * @param hints what its kit and the night's other pictures say about its orientation
  */
 record OpenPicture(
@@ -35,6 +39,7 @@ record OpenPicture(
         Optional<StoredFit> fit,
         List<StoredMark> marks,
         List<Expected> expected,
+        MoonSpot.Places moons,
         FitHints hints) {
     /** Pole angles of one run hold to about this (deg): cameras sag and fields turn. */
     private static final double RUN_SIGMA_DEG = 1.0;
@@ -47,9 +52,11 @@ record OpenPicture(
                 .findFirst();
         Optional<ApparentDisc> disc =
                 planet.flatMap(p -> picture.time().map(t -> context.sky().disc(p, t.midUtc())));
-        OpenPicture bare =
-                new OpenPicture(picture, pixels, disc, Optional.empty(), List.of(), List.of(), hints(context, picture));
-        return bare.readAgain(archive);
+        MoonSpot.Places moons =
+                disc.map(d -> MoonSpot.Places.of(context.sky(), d)).orElseGet(MoonSpot.Places::none);
+        FitHints hints = hints(context, picture);
+        return new OpenPicture(picture, pixels, disc, Optional.empty(), List.of(), List.of(), moons, hints)
+                .readAgain(archive);
     }
 
     /** With fit, marks and expectations read afresh. */
@@ -65,7 +72,27 @@ record OpenPicture(
                 archive.currentFit(picture.id()),
                 archive.marks(MarkSearch.ofPicture(picture.id())),
                 fresh,
+                moons,
                 hints);
+    }
+
+    /** Where moons and shadows are expected; empty before the disc is fitted. */
+    List<MoonSpot> moonSpots() {
+        return frame().map(f -> MoonSpot.of(moons, f, fit.orElseThrow(), timeSigmaS()))
+                .orElse(List.of());
+    }
+
+    /** Whether a mark on it was measured with another fit than the current one. */
+    boolean hasStaleMarks() {
+        return fit.isPresent()
+                && marks.stream()
+                        .anyMatch(m -> m.mark().point().isPresent()
+                                && !m.mark().fitId().equals(fit.map(StoredFit::id)));
+    }
+
+    /** Samples in memory. */
+    long samples() {
+        return (long) pixels.widthPx() * pixels.heightPx() * pixels.channels();
     }
 
     private static FitHints hints(WorkbenchContext context, ArchivedPicture picture) {
@@ -87,8 +114,8 @@ record OpenPicture(
                 || picture.kit().isEmpty()) {
             return Optional.empty();
         }
-        var search = oblate.archive.PictureSearch.all();
-        var ofNight = new oblate.archive.PictureSearch(
+        PictureSearch search = PictureSearch.all();
+        PictureSearch ofNight = new PictureSearch(
                 picture.planetId(),
                 picture.night(),
                 search.from(),
@@ -104,11 +131,11 @@ record OpenPicture(
         long mid = picture.time().get().midUtc().toEpochMilli();
         return archive.pictures(ofNight).stream()
                 .filter(p -> p.id() != picture.id() && p.time().isPresent())
-                .sorted(java.util.Comparator.comparingLong(
+                .sorted(Comparator.comparingLong(
                         p -> Math.abs(p.time().orElseThrow().midUtc().toEpochMilli() - mid)))
                 .limit(5)
                 .flatMap(p -> archive.currentFit(p.id()).stream())
-                .filter(f -> f.fit().trust() == oblate.disc.Trust.TRUSTED)
+                .filter(f -> f.fit().trust() == Trust.TRUSTED)
                 .findFirst();
     }
 

@@ -1,8 +1,9 @@
 /* SPDX-License-Identifier: Apache-2.0 */
 package oblate.workbench.measure;
 
-import java.util.function.Consumer;
+import java.util.Optional;
 import javax.swing.JButton;
+import javax.swing.JComboBox;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
 import javax.swing.JSlider;
@@ -10,51 +11,110 @@ import net.miginfocom.swing.MigLayout;
 import oblate.image.PixelGrid;
 import oblate.image.Tone;
 
-/** Black, white and gamma of what is shown; the picture itself and its measuring are not touched. */
+/** Black, white, gamma, colour and sharpening of what is shown; the picture itself and its measuring are not touched. */
 final class StretchBar extends JPanel {
     private static final long serialVersionUID = 1L;
+    private static final int WHITE = 100;
+    private static final int EVEN_GAMMA = 100;
+    private static final double SHARPEN_STEP = 1.0;
     private final JSlider black = new JSlider(0, 100, 0);
-    private final JSlider white = new JSlider(5, 130, 100);
-    private final JSlider gamma = new JSlider(30, 300, 100);
-    private final transient Consumer<StretchBar> whenChanged;
+    private final JSlider white = new JSlider(5, 130, WHITE);
+    private final JSlider gamma = new JSlider(30, 300, EVEN_GAMMA);
+    private final JSlider sharpen = new JSlider(0, 3, 0);
+    private final JComboBox<Look.Channel> channel = new JComboBox<>(Look.Channel.values());
+    private final transient ViewSettings settings;
+    private final transient Runnable whenChanged;
     private boolean silent;
 
-    StretchBar(Consumer<StretchBar> whenChanged) {
-        super(new MigLayout("insets 0, gap 8 2, wrap 2, fillx", "[56!][grow,fill]"));
+    StretchBar(ViewSettings settings, Runnable whenChanged) {
+        super(new MigLayout("insets 0, gap 8 2, wrap 2, fillx", "[64!][grow,fill]"));
+        this.settings = settings;
         this.whenChanged = whenChanged;
         setOpaque(false);
         row("Black", black, "Levels below are shown black");
         row("White", white, "Levels above are shown white");
         row("Gamma", gamma, "Lifts or sinks the middle tones");
+        sharpen.setSnapToTicks(true);
+        sharpen.setToolTipText("Sharpens what is shown; the picture is not changed  (Shift+S)");
+        sharpen.setName("stretch.sharpen");
+        sharpen.addChangeListener(e -> tell(() -> settings.setSharpen(sharpen.getValue())));
+        add(new JLabel("Sharpen"));
+        add(sharpen, "wmin 0");
+        channel.setToolTipText("Which colour is shown  (Shift+C)");
+        channel.setName("stretch.channel");
+        channel.addActionListener(e -> tell(() -> settings.setChannel((Look.Channel) channel.getSelectedItem())));
+        channel.setRenderer(new WordRenderer());
+        add(new JLabel("Colour"));
+        add(channel, "growx 0");
         JButton reset = new JButton("As the picture is");
-        reset.setToolTipText("Takes the stretch back");
-        reset.addActionListener(e -> {
-            silent = true;
-            black.setValue(0);
-            white.setValue(100);
-            gamma.setValue(100);
-            silent = false;
-            whenChanged.accept(this);
-        });
+        reset.setToolTipText("Takes all of it back");
+        reset.addActionListener(e -> reset());
         add(reset, "skip 1, growx 0");
+        refresh();
+    }
+
+    private void reset() {
+        silent = true;
+        black.setValue(0);
+        white.setValue(WHITE);
+        gamma.setValue(EVEN_GAMMA);
+        silent = false;
+        settings.setSharpen(0);
+        settings.setChannel(Look.Channel.ALL);
+    }
+
+    private void tell(Runnable deed) {
+        if (!silent) {
+            deed.run();
+        }
     }
 
     private void row(String name, JSlider slider, String hint) {
         slider.setToolTipText(hint + "; for the eye only");
         slider.setName("stretch." + name.toLowerCase(java.util.Locale.ROOT));
-        slider.addChangeListener(e -> {
-            if (!silent) {
-                whenChanged.accept(this);
-            }
-        });
+        slider.addChangeListener(e -> tell(whenChanged));
         add(new JLabel(name));
         add(slider, "wmin 0");
     }
 
-    Tone tone(PixelGrid pixels) {
+    /** Shows what the settings say. */
+    void refresh() {
+        silent = true;
+        sharpen.setValue(settings.sharpen());
+        channel.setSelectedItem(settings.channel());
+        silent = false;
+    }
+
+    /** Whether levels are shown otherwise than the picture has them. */
+    boolean isStretched() {
+        return black.getValue() != 0 || white.getValue() != WHITE || gamma.getValue() != EVEN_GAMMA;
+    }
+
+    /** How a picture is to be shown. */
+    Look look(Optional<PixelGrid> pixels, boolean red) {
+        return new Look(
+                pixels.map(this::tone).orElse(new Tone(0, 1, 1)),
+                settings.channel(),
+                settings.sharpen() * SHARPEN_STEP,
+                red);
+    }
+
+    private Tone tone(PixelGrid pixels) {
         double range = pixels.high() - pixels.low();
         double low = pixels.low() + range * black.getValue() / 100.0;
         double high = Math.max(low + range * 0.01, pixels.low() + range * white.getValue() / 100.0);
         return range > 0 ? new Tone(low, high, gamma.getValue() / 100.0) : Tone.plain(pixels);
+    }
+
+    /** Says a channel in words. */
+    private static final class WordRenderer extends javax.swing.DefaultListCellRenderer {
+        private static final long serialVersionUID = 1L;
+
+        @Override
+        public java.awt.Component getListCellRendererComponent(
+                javax.swing.JList<?> of, Object value, int index, boolean selected, boolean focused) {
+            String words = value instanceof Look.Channel c ? c.words() : "";
+            return super.getListCellRendererComponent(of, words, index, selected, focused);
+        }
     }
 }

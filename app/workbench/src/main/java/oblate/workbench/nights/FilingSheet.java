@@ -1,91 +1,91 @@
 /* SPDX-License-Identifier: Apache-2.0 */
 package oblate.workbench.nights;
 
+import java.awt.Dimension;
 import java.awt.event.KeyEvent;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.function.Consumer;
 import javax.swing.BorderFactory;
 import javax.swing.JButton;
-import javax.swing.JComboBox;
-import javax.swing.JComponent;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
-import javax.swing.JTextField;
+import javax.swing.JScrollPane;
 import javax.swing.KeyStroke;
+import javax.swing.Timer;
 import net.miginfocom.swing.MigLayout;
 import oblate.archive.FilingFacts;
-import oblate.archive.Rating;
-import oblate.archive.Site;
-import oblate.image.TimeMeaning;
-import oblate.image.TimeWish;
+import oblate.archive.FilingForecast;
 import oblate.sky.PlanetModel;
+import oblate.workbench.Job;
 import oblate.workbench.PanelContext;
-import oblate.workbench.PanelSettings;
 
-/** Asks once what holds for all files that were dropped; what was said last time is there already. */
+/** Says what was understood of each file that was dropped, asks once what holds for all of them, and files them. */
 final class FilingSheet extends JPanel {
     private static final long serialVersionUID = 1L;
-    private static final List<String> SCALES = List.of("Pickering", "Antoniadi");
+    private static final int MOST_ROWS = 8;
+    private static final int ROW_PX = 22;
     private final transient PanelContext context;
     private final JLabel heading = new JLabel();
-    private final JComboBox<String> planet = new JComboBox<>();
-    private final JComboBox<String> site = new JComboBox<>();
-    private final JComboBox<String> kit = new JComboBox<>();
-    private final JTextField observer = new JTextField(12);
-    private final JTextField filter = new JTextField(8);
-    private final JTextField seeing = new JTextField(3);
-    private final JComboBox<String> scale = new JComboBox<>(SCALES.toArray(String[]::new));
-    private final JComboBox<String> meaning =
-            new JComboBox<>(new String[] {"not said", "start of capture", "middle of capture", "end of capture"});
+    private final JLabel understood = new JLabel(" ");
+    private final JLabel trouble = new JLabel();
+    private final FilingForm form;
+    private final ForecastTable table;
+    private final JScrollPane scroll;
     private final JButton file = new JButton("File them");
+    private final Timer pause;
     private transient List<Path> paths = List.of();
+    private transient Optional<Job> looking = Optional.empty();
 
     /** What a person decided. */
     record Order(List<Path> paths, FilingFacts facts) {}
 
     FilingSheet(PanelContext context, Consumer<Order> whenOrdered, Runnable whenLeft) {
-        super(new MigLayout("insets 12 16 12 16, gap 8 6, fillx", "[]12[]12[]12[]12[]12[]push[]", "[][][]"));
+        super(new MigLayout("insets 12 16 12 16, gap 8 8, wrap 1, fillx, hidemode 3", "[grow,fill]"));
         this.context = context;
         setName("filing");
+        form = new FilingForm(context, this::look);
+        table = new ForecastTable(context, this::planetLabel);
+        pause = new Timer(250, e -> lookNow());
+        pause.setRepeats(false);
+        heading.setName("filing.heading");
         heading.putClientProperty("FlatLaf.styleClass", "h4");
-        add(heading, "span, wrap");
-        kit.setEditable(true);
-        field("Planet", planet, "w 120!");
-        field("Site", site, "w 150!");
-        field("Kit", kit, "w 170!");
-        field("Observer", observer, "w 130!");
-        field("Filter", filter, "w 80!");
-        JPanel rating = new JPanel(new MigLayout("insets 0, gap 4"));
-        rating.setOpaque(false);
-        rating.add(seeing);
-        rating.add(scale);
-        field("Seeing", rating, "");
-        add(new JLabel("Times of files that do not say which moment they mean are the"), "newline, span, split 4");
-        add(meaning, "");
+        understood.setName("filing.understood");
+        trouble.setName("filing.trouble");
+        scroll = new JScrollPane(table);
+        JPanel foot = new JPanel(new MigLayout("insets 0, gap 8, fillx", "[grow,fill][][]"));
+        foot.setOpaque(false);
         JButton leave = new JButton("Leave it");
+        leave.setName("filing.leave");
         leave.setToolTipText("Files nothing  (Esc)");
-        leave.addActionListener(e -> whenLeft.run());
+        Runnable leaving = () -> {
+            looking.ifPresent(Job::stop);
+            whenLeft.run();
+        };
+        leave.addActionListener(e -> leaving.run());
         file.setName("file");
         file.setToolTipText("Copies them unaltered into the archive  (Enter)");
         file.addActionListener(e -> order(whenOrdered));
-        add(file, "gapleft push");
-        add(leave);
+        foot.add(trouble, "wmin 0");
+        foot.add(file);
+        foot.add(leave);
+        add(heading, "split 2, growx 0");
+        add(understood, "wmin 0, gapleft 12");
+        add(scroll);
+        add(form);
+        add(foot);
         key("enter", KeyEvent.VK_ENTER, file::doClick);
-        key("leave", KeyEvent.VK_ESCAPE, whenLeft);
+        key("leave", KeyEvent.VK_ESCAPE, leaving);
     }
 
-    private void field(String name, JComponent component, String constraint) {
-        JPanel cell = new JPanel(new MigLayout("insets 0, gap 0 2, wrap 1"));
-        cell.setOpaque(false);
-        JLabel label = new JLabel(name);
-        label.setFont(oblate.workbench.look.Theme.bodyFont(-2));
-        label.setLabelFor(component);
-        cell.add(label);
-        cell.add(component, constraint);
-        add(cell);
+    private String planetLabel(String id) {
+        return context.workbench().planets().stream()
+                .filter(p -> p.id().equals(id))
+                .map(PlanetModel::label)
+                .findFirst()
+                .orElse(id);
     }
 
     private void key(String name, int code, Runnable deed) {
@@ -100,80 +100,100 @@ final class FilingSheet extends JPanel {
         });
     }
 
+    /** Begins with files and folders. */
     void ask(List<Path> dropped) {
         paths = List.copyOf(dropped);
-        setBackground(context.palette().raised());
-        setBorder(BorderFactory.createMatteBorder(0, 0, 1, 0, context.palette().line()));
         heading.setText(
                 dropped.size() == 1
                         ? "File “" + dropped.get(0).getFileName() + "”"
                         : "File " + dropped.size() + " files and folders");
-        fill(
-                planet,
-                context.workbench().planets().stream().map(PlanetModel::label).toList(),
-                context.planet().label(),
-                "as the files say");
-        PanelSettings settings = context.settings();
-        context.background()
-                .quietly(
-                        () -> List.of(
-                                context.archive().sites().stream()
-                                        .map(Site::name)
-                                        .toList(),
-                                context.archive().kits().stream()
-                                        .map(k -> k.name())
-                                        .toList()),
-                        names -> {
-                            fill(site, names.get(0), settings.text("site", ""), "not said");
-                            fill(kit, names.get(1), settings.text("kit", ""), "");
-                        });
-        observer.setText(settings.text("observer", ""));
-        scale.setSelectedItem(settings.text("scale", SCALES.get(0)));
+        table.show(List.of());
+        understood.setText("Looking at the files …");
+        sayTrouble("");
+        colour();
+        form.begin();
+        sizeTable(0);
+        lookNow();
         file.requestFocusInWindow();
     }
 
-    private static void fill(JComboBox<String> box, List<String> names, String chosen, String none) {
-        box.removeAllItems();
-        box.addItem(none);
-        names.forEach(box::addItem);
-        box.setSelectedItem(names.contains(chosen) ? chosen : none);
+    /** Shows again what could not be filed, with why; what was typed is still there. */
+    void sayTrouble(String sentence) {
+        trouble.setText(sentence.isEmpty() ? "" : "<html>" + sentence.replace("<", "&lt;") + "</html>");
+        trouble.setForeground(context.palette().alarm());
+    }
+
+    private void colour() {
+        setBackground(context.palette().raised());
+        setBorder(BorderFactory.createMatteBorder(0, 0, 1, 0, context.palette().line()));
+        understood.setForeground(context.palette().quietInk());
+    }
+
+    private void look() {
+        Optional<String> fault = form.fault();
+        sayTrouble(fault.orElse(""));
+        file.setEnabled(fault.isEmpty());
+        if (fault.isEmpty()) {
+            pause.restart();
+        }
+    }
+
+    private void lookNow() {
+        looking.ifPresent(Job::stop);
+        FilingFacts facts = form.facts();
+        List<Path> mine = paths;
+        looking = Optional.of(context.background()
+                .run(
+                        "Looking at the files",
+                        progress -> context.workbench().filing().foresee(mine, facts, progress),
+                        found -> {
+                            if (mine.equals(paths)) {
+                                show(found);
+                            }
+                        }));
+    }
+
+    private void show(List<FilingForecast> found) {
+        table.show(found);
+        sizeTable(found.size());
+        long refused = found.stream().filter(f -> f.refusal().isPresent()).count();
+        long undated = found.stream()
+                .filter(f -> f.refusal().isEmpty() && f.time().isEmpty())
+                .count();
+        long planetless = found.stream()
+                .filter(f -> f.refusal().isEmpty() && f.planetId().isEmpty())
+                .count();
+        boolean asUndated = form.facts().undatedAllowed();
+        long ready = found.size() - refused - (asUndated ? 0 : undated);
+        List<String> parts = new ArrayList<>();
+        parts.add(ready == 1 ? "1 picture can be filed" : ready + " pictures can be filed");
+        part(parts, undated, asUndated ? "without a time" : "without a time will be refused");
+        part(parts, planetless, "of an unknown planet");
+        part(parts, refused, "cannot be read as pictures");
+        understood.setText(
+                found.isEmpty() ? "There is no picture file in what was dropped." : String.join(", ", parts));
+        file.setEnabled(!found.isEmpty() && form.fault().isEmpty());
+        file.setText(ready == 1 ? "File it" : "File " + ready + " pictures");
+    }
+
+    private static void part(List<String> parts, long count, String what) {
+        if (count > 0) {
+            parts.add(count + " " + what);
+        }
+    }
+
+    private void sizeTable(int rows) {
+        int shown = Math.max(1, Math.min(MOST_ROWS, rows));
+        scroll.setVisible(rows > 0);
+        scroll.setPreferredSize(new Dimension(600, (shown + 1) * ROW_PX + 8));
+        revalidate();
     }
 
     private void order(Consumer<Order> whenOrdered) {
-        PanelSettings settings = context.settings();
-        settings.keep("site", text(site));
-        settings.keep("kit", text(kit));
-        settings.keep("observer", observer.getText());
-        settings.keep("scale", text(scale));
-        Optional<String> planetId = context.workbench().planets().stream()
-                .filter(p -> p.label().equals(planet.getSelectedItem()))
-                .map(PlanetModel::id)
-                .findFirst();
-        Optional<String> siteName = site.getSelectedIndex() > 0 ? said(text(site)) : Optional.empty();
-        Optional<TimeMeaning> moment = meaning.getSelectedIndex() == 0
-                ? Optional.empty()
-                : Optional.of(TimeMeaning.values()[meaning.getSelectedIndex() - 1]);
-        whenOrdered.accept(new Order(
-                paths,
-                new FilingFacts(
-                        planetId,
-                        siteName,
-                        said(observer.getText()),
-                        said(text(kit)),
-                        said(filter.getText()),
-                        said(seeing.getText()).map(v -> new Rating(v, text(scale))),
-                        Optional.empty(),
-                        Optional.empty(),
-                        new TimeWish(
-                                Optional.empty(), Optional.empty(), moment, OptionalDouble.empty(), Optional.empty()),
-                        false)));
-    }
-
-    private static String text(JComboBox<String> box) {
-        return box.getSelectedItem() == null ? "" : box.getSelectedItem().toString();
-    }
-
-    private static Optional<String> said(String text) {
-        return Optional.of(text.strip()).filter(t -> !t.isEmpty());
+        if (form.fault().isEmpty() && !paths.isEmpty()) {
+            looking.ifPresent(Job::stop);
+            form.keep();
+            whenOrdered.accept(new Order(paths, form.facts()));
+        }
     }
 }

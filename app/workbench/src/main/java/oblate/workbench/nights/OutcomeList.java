@@ -31,7 +31,10 @@ final class OutcomeList extends JPanel {
         sentences.setName("outcome.sentences");
         scroll.setBorder(BorderFactory.createEmptyBorder());
         JButton close = new JButton("Close");
+        close.setName("outcomes.close");
+        close.setToolTipText("(Esc)");
         close.addActionListener(e -> whenClosed.run());
+        heading.setName("outcome.heading");
         JPanel top = new JPanel(new BorderLayout());
         top.setOpaque(false);
         top.add(heading, BorderLayout.CENTER);
@@ -40,7 +43,7 @@ final class OutcomeList extends JPanel {
         add(scroll, BorderLayout.CENTER);
     }
 
-    void show(List<FilingOutcome> outcomes) {
+    void show(List<FilingOutcome> outcomes, boolean stopped) {
         setBackground(context.palette().raised());
         sentences.setBackground(context.palette().raised());
         setBorder(BorderFactory.createCompoundBorder(
@@ -52,7 +55,8 @@ final class OutcomeList extends JPanel {
                 .filter(FilingOutcome.AlreadyThere.class::isInstance)
                 .count();
         long refused = outcomes.size() - filed - there;
-        heading.setText(filed + " filed, " + there + " already there, " + refused + " refused");
+        heading.setText(filed + " filed, " + there + " already there, " + refused + " refused"
+                + (stopped ? "; stopped, the rest was not looked at. File the same again to go on." : ""));
         StringBuilder text = new StringBuilder();
         for (FilingOutcome outcome : outcomes) {
             if (outcome instanceof FilingOutcome.Refused r) {

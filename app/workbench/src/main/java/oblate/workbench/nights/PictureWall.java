@@ -1,119 +1,133 @@
 /* SPDX-License-Identifier: Apache-2.0 */
 package oblate.workbench.nights;
 
-import java.awt.BasicStroke;
-import java.awt.Color;
 import java.awt.Dimension;
-import java.awt.FontMetrics;
 import java.awt.Graphics;
 import java.awt.Graphics2D;
 import java.awt.Rectangle;
-import java.awt.RenderingHints;
-import java.awt.Shape;
-import java.awt.event.ActionEvent;
 import java.awt.event.ComponentAdapter;
 import java.awt.event.ComponentEvent;
-import java.awt.event.KeyEvent;
-import java.awt.event.MouseAdapter;
 import java.awt.event.MouseEvent;
-import java.awt.geom.Ellipse2D;
-import java.awt.geom.RoundRectangle2D;
-import java.awt.image.BufferedImage;
+import java.util.ArrayList;
+import java.util.IdentityHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.function.LongConsumer;
-import javax.swing.AbstractAction;
 import javax.swing.JComponent;
-import javax.swing.KeyStroke;
+import javax.swing.JViewport;
 import javax.swing.Scrollable;
 import javax.swing.SwingConstants;
+import javax.swing.SwingUtilities;
+import javax.swing.Timer;
 import oblate.archive.ArchivedPicture;
-import oblate.image.CaptureTime;
-import oblate.sky.RotationSystem;
 import oblate.workbench.PanelContext;
-import oblate.workbench.look.Figures;
-import oblate.workbench.look.Palette;
-import oblate.workbench.look.StateGlyph;
-import oblate.workbench.look.Theme;
 import oblate.workbench.pictures.NightGroup;
 import oblate.workbench.pictures.PictureState;
-import oblate.workbench.pictures.SystemLabel;
 import oblate.workbench.pictures.Thumbnails;
 
 /** The wall of pictures. Paints only what is seen, so that a hundred thousand pictures scroll as ten do. */
 final class PictureWall extends JComponent implements Scrollable {
     private static final long serialVersionUID = 1L;
-    private static final int TILE = 132;
+    private static final int SMALLEST_TILE = 100;
+    private static final int LARGEST_TILE = 276;
+    private static final int USUAL_TILE = 132;
     private final transient PanelContext context;
+    private final transient SystemChoice systems;
+    private final transient ChosenPictures chosen;
     private final transient Thumbnails thumbnails;
-    private final transient LongConsumer whenOpened;
+    private final transient Map<NightGroup, NightHeader> headers = new IdentityHashMap<>();
+    private final Timer lookingAround;
     private transient List<NightGroup> nights = List.of();
-    private transient WallLayout layout = WallLayout.of(List.of(), 600, TILE);
-    private transient Optional<RotationSystem> system = Optional.empty();
+    private transient WallLayout layout;
     private transient Optional<Long> hovered = Optional.empty();
-    private boolean searched;
+    private String emptySentence = "";
+    private String emptyMore = "";
+    private boolean severalPlanets;
+    private int tilePx;
 
-    PictureWall(PanelContext context, LongConsumer whenOpened) {
+    PictureWall(PanelContext context, SystemChoice systems, ChosenPictures chosen, LongConsumer whenOpened) {
         this.context = context;
-        this.whenOpened = whenOpened;
-        thumbnails = new Thumbnails(context, this::repaint);
+        this.systems = systems;
+        this.chosen = chosen;
+        tilePx = clamped(context.settings().number("tile", USUAL_TILE));
+        layout = WallLayout.of(List.of(), 600, tilePx);
+        thumbnails = Thumbnails.named(context, this::repaintTile);
+        lookingAround = new Timer(60, e -> lookAround());
+        lookingAround.setRepeats(false);
         setName("wall");
         setFocusable(true);
         setToolTipText("");
-        Mouse mouse = new Mouse();
-        addMouseListener(mouse);
-        addMouseMotionListener(mouse);
+        new WallInput(this, context, chosen, whenOpened).install();
         addComponentListener(new ComponentAdapter() {
             @Override
             public void componentResized(ComponentEvent e) {
                 layAgain();
             }
         });
-        step("left", KeyEvent.VK_LEFT, -1, 0);
-        step("right", KeyEvent.VK_RIGHT, 1, 0);
-        step("up", KeyEvent.VK_UP, 0, -1);
-        step("down", KeyEvent.VK_DOWN, 0, 1);
-        bind("open", KeyEvent.VK_ENTER, () -> context.selection().pictureId().ifPresent(whenOpened::accept));
-        context.selection().whenChanged(this::showChosen);
+        chosen.whenChanged(this::showChosen);
+        context.background()
+                .aside(
+                        () -> {
+                            thumbnails.prune();
+                            return true;
+                        },
+                        done -> {});
     }
 
-    private void step(String name, int key, int dx, int dy) {
-        bind(name, key, () -> layout.beside(context.selection().pictureId().orElse(-1L), dx, dy)
-                .ifPresent(t -> context.selection().choosePicture(t.picture().id())));
+    private static int clamped(int px) {
+        return Math.max(SMALLEST_TILE, Math.min(LARGEST_TILE, px));
     }
 
-    private void bind(String name, int key, Runnable deed) {
-        getInputMap(WHEN_FOCUSED).put(KeyStroke.getKeyStroke(key, 0), name);
-        getActionMap().put(name, new AbstractAction() {
-            private static final long serialVersionUID = 1L;
-
-            @Override
-            public void actionPerformed(ActionEvent e) {
-                deed.run();
-            }
-        });
-    }
-
-    void show(List<NightGroup> found, boolean bySearch) {
+    /**
+     * Shows nights.
+     *
+     * @param sentence said when there are none
+     * @param more a second, quieter sentence then
+     */
+    void show(List<NightGroup> found, String sentence, String more) {
         nights = found;
-        searched = bySearch;
+        emptySentence = sentence;
+        emptyMore = more;
+        severalPlanets = NightHeader.severalPlanets(context.shelf().pictures());
         layAgain();
     }
 
-    void setSystem(RotationSystem chosen) {
-        system = Optional.of(chosen);
+    /** The chosen system has changed. */
+    void systemChanged() {
+        headers.clear();
         repaint();
     }
 
-    private RotationSystem system() {
-        return system.filter(s -> context.planet().globe().indexOf(s) >= 0)
-                .orElseGet(() -> SystemLabel.usual(context.planet()));
+    /** Makes the tiles larger or smaller, keeping what is under a height where it is. */
+    void zoom(int steps) {
+        int wanted = clamped((int) Math.round(tilePx * Math.pow(1.15, steps)));
+        if (wanted != tilePx) {
+            Optional<WallLayout.Tile> top = layout.tilesBetween(getVisibleRect().y, getVisibleRect().y + 1).stream()
+                    .findFirst()
+                    .or(() ->
+                            layout
+                                    .tilesBetween(getVisibleRect().y, getVisibleRect().y + getVisibleRect().height)
+                                    .stream()
+                                    .findFirst());
+            tilePx = wanted;
+            context.settings().keep("tile", tilePx);
+            layAgain();
+            SwingUtilities.invokeLater(
+                    () -> top.ifPresent(t -> bringToTop(t.picture().id())));
+        }
     }
 
     private void layAgain() {
-        layout = WallLayout.of(nights, Math.max(200, getWidth()), TILE);
+        headers.clear();
+        layout = WallLayout.of(nights, Math.max(200, getWidth()), tilePx);
         revalidate();
         repaint();
+        lookingAround.restart();
+    }
+
+    WallLayout wallLayout() {
+        return layout;
     }
 
     private void showChosen() {
@@ -127,161 +141,104 @@ final class PictureWall extends JComponent implements Scrollable {
         });
     }
 
+    /** Scrolls so that a picture's night stands at the top. */
+    void bringToTop(long pictureId) {
+        layout.tileOf(pictureId).ifPresent(tile -> {
+            JViewport viewport = (JViewport) SwingUtilities.getAncestorOfClass(JViewport.class, this);
+            int headed = layout.bands().stream()
+                    .filter(b -> b.topPx() <= tile.bounds().y)
+                    .reduce((a, b) -> b)
+                    .map(WallLayout.Band::topPx)
+                    .orElse(0);
+            int room = getVisibleRect().height;
+            int y = tile.bounds().y + tile.bounds().height - headed > room ? tile.bounds().y : headed;
+            if (viewport != null) {
+                viewport.setViewPosition(new java.awt.Point(0, Math.max(0, Math.min(y, layout.heightPx() - room))));
+            }
+        });
+    }
+
     /** Where a picture's tile is, for those who want to point at it. */
     Optional<Rectangle> boundsOf(long pictureId) {
         return layout.tileOf(pictureId).map(WallLayout.Tile::bounds);
+    }
+
+    void hover(Optional<Long> id) {
+        if (!id.equals(hovered)) {
+            hovered.ifPresent(this::repaintTile);
+            hovered = id;
+            hovered.ifPresent(this::repaintTile);
+        }
+    }
+
+    private void repaintTile(long pictureId) {
+        layout.tileOf(pictureId)
+                .map(WallLayout.Tile::bounds)
+                .ifPresent(b -> repaint(b.x - 2, b.y - 2, b.width + 4, b.height + 4));
+    }
+
+    /** Small images of what is in view first, then a screen below, then one above. */
+    private void lookAround() {
+        Rectangle seen = getVisibleRect();
+        if (seen.isEmpty()) {
+            return;
+        }
+        List<ArchivedPicture> wanted = new ArrayList<>();
+        for (int screen : new int[] {0, 1, -1}) {
+            int top = seen.y + screen * seen.height;
+            layout.tilesBetween(top, top + seen.height).forEach(t -> wanted.add(t.picture()));
+        }
+        thumbnails.lookAt(wanted, imagePx());
+    }
+
+    private int imagePx() {
+        double density = getGraphicsConfiguration() == null
+                ? 1
+                : getGraphicsConfiguration().getDefaultTransform().getScaleX();
+        return (int) Math.round((tilePx - 12) * Math.max(1, density));
     }
 
     @Override
     public String getToolTipText(MouseEvent event) {
         return layout.at(event.getPoint())
                 .map(t -> t.picture().originalName() + " – "
-                        + PictureState.of(t.picture()).word() + ". Double-click or Enter measures it.")
-                .orElse(null);
+                        + PictureState.of(t.picture(), context.shelf()).word() + ". Double-click or Enter measures it.")
+                .orElseGet(() -> layout.headerAt(event.getPoint())
+                        .map(b -> "Click chooses all pictures of the night.")
+                        .orElse(null));
     }
 
     @Override
     protected void paintComponent(Graphics g) {
-        Palette colours = context.palette();
         Graphics2D g2 = (Graphics2D) g.create();
-        g2.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);
-        g2.setRenderingHint(RenderingHints.KEY_TEXT_ANTIALIASING, RenderingHints.VALUE_TEXT_ANTIALIAS_ON);
-        g2.setRenderingHint(RenderingHints.KEY_INTERPOLATION, RenderingHints.VALUE_INTERPOLATION_BICUBIC);
-        g2.setRenderingHint(RenderingHints.KEY_STROKE_CONTROL, RenderingHints.VALUE_STROKE_PURE);
-        g2.setColor(colours.ground());
-        g2.fillRect(0, 0, getWidth(), getHeight());
+        g2.setColor(context.palette().ground());
         Rectangle clip = g.getClipBounds();
+        g2.fill(clip);
+        WallPainter painter = new WallPainter(g2, context, systems);
         if (nights.isEmpty()) {
-            paintEmpty(g2, colours);
+            painter.empty(getVisibleRect(), emptySentence, emptyMore);
         }
-        for (WallLayout.Band band : layout.bands()) {
-            if (band.bottom() < clip.y || band.header().y > clip.y + clip.height) {
-                continue;
+        int bottom = clip.y + clip.height;
+        for (WallLayout.Band band : layout.between(clip.y, bottom)) {
+            if (band.header().intersects(clip)) {
+                NightHeader header =
+                        headers.computeIfAbsent(band.night(), n -> NightHeader.of(n, systems, severalPlanets));
+                painter.header(header, band.header());
             }
-            paintHeader(g2, colours, band);
-            for (WallLayout.Tile tile : band.tiles()) {
-                if (tile.bounds().intersects(clip)) {
-                    paintTile(g2, colours, tile);
-                }
+        }
+        int imagePx = imagePx();
+        for (WallLayout.Tile tile : layout.tilesBetween(clip.y, bottom)) {
+            if (tile.bounds().intersects(clip)) {
+                long id = tile.picture().id();
+                painter.tile(
+                        tile,
+                        thumbnails.of(tile.picture(), imagePx),
+                        chosen.contains(id),
+                        hovered.equals(Optional.of(id)));
             }
         }
         g2.dispose();
-    }
-
-    private void paintEmpty(Graphics2D g, Palette colours) {
-        Rectangle seen = getVisibleRect();
-        double cx = seen.getCenterX();
-        double cy = seen.getCenterY() - 30;
-        g.setColor(colours.line());
-        g.setStroke(new BasicStroke(2f, BasicStroke.CAP_BUTT, BasicStroke.JOIN_MITER, 10, new float[] {6, 6}, 0));
-        g.draw(new Ellipse2D.Double(cx - 70, cy - 65, 140, 130));
-        g.setColor(colours.quietInk());
-        String text = !context.shelf().isRead()
-                ? "Reading the archive …"
-                : searched ? "Nothing matches these words." : "No pictures yet. Drop a night’s folder here.";
-        g.setFont(Theme.bodyFont(2));
-        FontMetrics m = g.getFontMetrics();
-        g.drawString(text, (float) (cx - m.stringWidth(text) / 2.0), (float) cy + 100);
-    }
-
-    private void paintHeader(Graphics2D g, Palette colours, WallLayout.Band band) {
-        int y = band.header().y;
-        g.setFont(Theme.headFont(3));
-        g.setColor(colours.ink());
-        g.drawString(band.night().title(), WallLayout.MARGIN, y + 32);
-        g.setFont(Theme.bodyFont(-1));
-        g.setColor(colours.quietInk());
-        g.drawString(band.night().summary(), WallLayout.MARGIN, y + 51);
-        paintCoverage(g, colours, band);
-    }
-
-    private void paintCoverage(Graphics2D g, Palette colours, WallLayout.Band band) {
-        List<Double> meridians = band.night().pictures().stream()
-                .map(p -> p.centralMeridians().get(system().id()))
-                .filter(java.util.Objects::nonNull)
-                .toList();
-        int width = 240;
-        int x = getWidth() - WallLayout.MARGIN - width;
-        if (meridians.isEmpty() || x < 420) {
-            return;
-        }
-        int y = band.header().y + 38;
-        int[] best = Coverage.bestDistanceDeg(meridians);
-        g.setColor(colours.line());
-        g.fill(new RoundRectangle2D.Double(x, y, width, 6, 6, 6));
-        Color tone = colours.accent();
-        for (int px = 0; px < width; px++) {
-            int away = best[(int) (px * 360.0 / width)];
-            if (away <= Coverage.WITHIN_DEG) {
-                int strength = 255 - 130 * away / Coverage.WITHIN_DEG;
-                g.setColor(new Color(tone.getRed(), tone.getGreen(), tone.getBlue(), strength));
-                g.fillRect(x + px, y, 1, 6);
-            }
-        }
-        g.setFont(Theme.bodyFont(-3));
-        g.setColor(colours.quietInk());
-        String words = Coverage.seenDeg(best) + "° of 360° in " + system().label();
-        g.drawString(words, x + width - g.getFontMetrics().stringWidth(words), y - 6);
-        g.drawString("0°", x, y + 18);
-        g.drawString("180°", x + width / 2f - 10, y + 18f);
-        g.drawString("360°", x + width - 22, y + 18);
-    }
-
-    private void paintTile(Graphics2D g, Palette colours, WallLayout.Tile tile) {
-        Rectangle b = tile.bounds();
-        ArchivedPicture picture = tile.picture();
-        boolean chosen = context.selection().pictureId().equals(Optional.of(picture.id()));
-        boolean hover = hovered.equals(Optional.of(picture.id()));
-        Shape frame = new RoundRectangle2D.Double(b.x, b.y, b.width, b.height, 10, 10);
-        g.setColor(colours.raised());
-        g.fill(frame);
-        Shape dark = new RoundRectangle2D.Double(b.x, b.y, b.width, TILE, 10, 10);
-        g.setColor(colours.night());
-        g.fill(dark);
-        Optional<BufferedImage> image = thumbnails.of(picture);
-        if (image.isPresent()) {
-            Shape old = g.getClip();
-            g.clip(dark);
-            g.drawImage(image.get(), b.x + 6, b.y + 6, TILE - 12, TILE - 12, null);
-            g.setClip(old);
-        } else {
-            g.setColor(new Color(colours.nightInk().getRGB() & 0xFFFFFF | 0x30000000, true));
-            g.setStroke(new BasicStroke(1.2f));
-            g.draw(new Ellipse2D.Double(b.x + 26, b.y + 29, TILE - 52, TILE - 58));
-        }
-        paintCaption(g, colours, picture, b);
-        if (chosen || hover) {
-            g.setColor(chosen ? colours.accent() : colours.line());
-            g.setStroke(new BasicStroke(chosen ? 2.2f : 1.5f));
-            g.draw(new RoundRectangle2D.Double(b.x + 1, b.y + 1, b.width - 2, b.height - 2, 10, 10));
-        }
-    }
-
-    private void paintCaption(Graphics2D g, Palette colours, ArchivedPicture picture, Rectangle b) {
-        int base = b.y + TILE;
-        StateGlyph.State state = PictureState.of(picture);
-        Color tone =
-                switch (state) {
-                    case NEW -> colours.quietInk();
-                    case FITTED, MEASURED -> colours.accent();
-                    case NEEDS_A_LOOK -> colours.alarm();
-                };
-        StateGlyph.paint(g, state, b.x + b.width - 19.0, base + 5.0, 12, tone);
-        g.setFont(Theme.figureFont(-1));
-        g.setColor(colours.ink());
-        String time =
-                picture.time().map(CaptureTime::midUtc).map(Figures::clockUt).orElse("no time");
-        g.drawString(time, b.x + 8, base + 16);
-        g.setFont(Theme.figureFont(-2));
-        g.setColor(colours.quietInk());
-        Double lon = picture.centralMeridians().get(system().id());
-        String second = lon == null ? "" : "CM " + SystemLabel.brief(system()) + " " + Figures.longitude(lon);
-        g.drawString(second, b.x + 8, base + 32);
-        picture.filter().ifPresent(f -> {
-            g.setFont(Theme.bodyFont(-3));
-            g.setColor(colours.nightInk());
-            g.drawString(f.length() > 20 ? f.substring(0, 19) + "…" : f, b.x + 8, base - 6);
-        });
+        lookingAround.restart();
     }
 
     @Override
@@ -312,39 +269,5 @@ final class PictureWall extends JComponent implements Scrollable {
     @Override
     public boolean getScrollableTracksViewportHeight() {
         return nights.isEmpty();
-    }
-
-    private final class Mouse extends MouseAdapter {
-        @Override
-        public void mousePressed(MouseEvent e) {
-            requestFocusInWindow();
-            layout.at(e.getPoint()).ifPresent(t -> context.selection()
-                    .choosePicture(t.picture().id()));
-        }
-
-        @Override
-        public void mouseClicked(MouseEvent e) {
-            if (e.getClickCount() == 2) {
-                layout.at(e.getPoint())
-                        .ifPresent(t -> whenOpened.accept(t.picture().id()));
-            }
-        }
-
-        @Override
-        public void mouseMoved(MouseEvent e) {
-            hover(layout.at(e.getPoint()).map(t -> t.picture().id()));
-        }
-
-        @Override
-        public void mouseExited(MouseEvent e) {
-            hover(Optional.empty());
-        }
-
-        private void hover(Optional<Long> id) {
-            if (!id.equals(hovered)) {
-                hovered = id;
-                repaint();
-            }
-        }
     }
 }

@@ -6,8 +6,8 @@ import javax.swing.JComponent;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
 import javax.swing.JTextArea;
-import javax.swing.text.DefaultCaret;
 import net.miginfocom.swing.MigLayout;
+import oblate.workbench.look.StillCaret;
 import oblate.workbench.look.Theme;
 
 /** Names and values in two columns; values wrap. */
@@ -60,8 +60,7 @@ public final class FactList extends JPanel {
 
     private static JTextArea wrapped(String text, Color ink, boolean figures) {
         JTextArea area = new JTextArea(text);
-        // Else every new text would scroll the inspector to its caret.
-        ((DefaultCaret) area.getCaret()).setUpdatePolicy(DefaultCaret.NEVER_UPDATE);
+        area.setCaret(new StillCaret());
         area.setEditable(false);
         area.setFocusable(false);
         area.setOpaque(false);

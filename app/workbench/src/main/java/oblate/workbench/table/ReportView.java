@@ -6,14 +6,12 @@ import java.awt.Toolkit;
 import java.awt.datatransfer.StringSelection;
 import java.awt.event.HierarchyEvent;
 import java.io.IOException;
-import java.io.StringWriter;
-import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
 import java.time.Instant;
 import java.time.LocalDate;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.TreeSet;
@@ -21,6 +19,7 @@ import javax.swing.BorderFactory;
 import javax.swing.ButtonGroup;
 import javax.swing.JButton;
 import javax.swing.JComboBox;
+import javax.swing.JComponent;
 import javax.swing.JDialog;
 import javax.swing.JFileChooser;
 import javax.swing.JLabel;
@@ -32,31 +31,28 @@ import javax.swing.SwingUtilities;
 import net.miginfocom.swing.MigLayout;
 import oblate.archive.ArchivedPicture;
 import oblate.archive.MarkSearch;
-import oblate.archive.StoredMark;
 import oblate.base.ProblemException;
-import oblate.drift.Drift;
-import oblate.drift.DriftFitter;
-import oblate.drift.LongitudeSeries;
-import oblate.drift.MarkSeries;
+import oblate.base.Progress;
 import oblate.report.ReportFormat;
-import oblate.report.ReportTable;
-import oblate.report.Reports;
 import oblate.sky.PlanetModel;
-import oblate.sky.RotationSystem;
+import oblate.workbench.Job;
 import oblate.workbench.PanelContext;
 import oblate.workbench.WorkbenchProblem;
+import oblate.workbench.actions.Deed;
 import oblate.workbench.look.Theme;
+import oblate.workbench.words.Texts;
 
 /** Choices on the left, the page on the right, and what would embarrass beneath the choices. */
 final class ReportView extends JPanel {
     private static final long serialVersionUID = 1L;
-    private static final String OWN = "each feature’s own";
-    private static final String ALL_NIGHTS = "all nights";
+    private static final Texts TEXTS = Texts.of(ReportView.class);
+    private static final String OWN = TEXTS.text("report.own");
+    private static final String ALL_NIGHTS = TEXTS.text("report.nights");
     private static final Instant NEVER = Instant.parse("9999-01-01T00:00:00Z");
     private static final int LONGEST_SHOWN = 400_000;
     private final transient PanelContext context;
-    private final JRadioButton positions = new JRadioButton("Positions: one row per mark", true);
-    private final JRadioButton drifts = new JRadioButton("Drifts: one row per feature");
+    private final JRadioButton positions = new JRadioButton(TEXTS.text("report.positions"), true);
+    private final JRadioButton drifts = new JRadioButton(TEXTS.text("report.drifts"));
     private final JComboBox<String> from = new JComboBox<>();
     private final JComboBox<String> to = new JComboBox<>();
     private final JComboBox<String> system = new JComboBox<>();
@@ -64,20 +60,23 @@ final class ReportView extends JPanel {
     private final JTextArea page = new JTextArea();
     private final JTextArea worries = new JTextArea();
     private final JLabel rows = new JLabel(" ");
-    private transient String written = "";
+    private final JLabel columnsHeading = new JLabel(TEXTS.text("report.columns"));
+    private final JLabel worriesHeading = new JLabel(TEXTS.text("report.worries"));
+    private final ColumnChoice columns;
+    private transient Optional<Page> written = Optional.empty();
+    private transient Optional<Job> writing = Optional.empty();
     private boolean filling;
     private boolean stale = true;
-
-    /** The page, how many rows it has, and what would embarrass. */
-    private record Page(String text, int rows, String worries) {}
 
     ReportView(PanelContext context) {
         super(new BorderLayout());
         this.context = context;
+        columns = new ColumnChoice(context.settings(), this::write);
         setOpaque(false);
         add(choices(), BorderLayout.WEST);
         page.setName("report.page");
         page.setEditable(false);
+        page.getAccessibleContext().setAccessibleName(TEXTS.text("report.page"));
         page.setFont(Theme.figureFont(-1));
         page.setMargin(new java.awt.Insets(16, 16, 16, 16));
         JScrollPane scroll = new JScrollPane(page);
@@ -99,7 +98,8 @@ final class ReportView extends JPanel {
     }
 
     private JPanel choices() {
-        JPanel left = new JPanel(new MigLayout("insets 16, gap 8 8, wrap 2, fillx", "[][grow,fill]"));
+        JPanel left = new JPanel(new MigLayout(
+                "insets 16, gap 8 8, wrap 2, fill", "[][grow,fill]", "[][][][][][][][grow,fill][][grow,top]"));
         left.setOpaque(false);
         ButtonGroup group = new ButtonGroup();
         for (JRadioButton button : List.of(positions, drifts)) {
@@ -107,37 +107,63 @@ final class ReportView extends JPanel {
             button.addActionListener(e -> write());
             left.add(button, "span 2");
         }
+        positions.setName("report.positions");
+        drifts.setName("report.drifts");
         from.setName("report.from");
-        from.addActionListener(e -> write());
-        to.addActionListener(e -> write());
-        system.addActionListener(e -> write());
-        left.add(new JLabel("From night"));
-        left.add(from);
-        left.add(new JLabel("To night"));
-        left.add(to);
-        left.add(new JLabel("System"));
-        left.add(system);
-        left.add(new JLabel("Layout"));
-        left.add(format, "w 170!");
-        JButton save = new JButton("Save …");
-        save.setName("report.save");
-        save.setToolTipText("Writes the page to a file, in UTF-8");
-        save.addActionListener(e -> save());
-        JButton copy = new JButton("Copy");
-        copy.setToolTipText("Puts the page on the clipboard");
-        copy.addActionListener(
-                e -> Toolkit.getDefaultToolkit().getSystemClipboard().setContents(new StringSelection(written), null));
-        left.add(save, "span 2, split 2, growx");
-        left.add(copy, "growx");
-        left.add(rows, "span 2");
+        List.of(from, to, system).forEach(box -> box.addActionListener(e -> write()));
+        row(left, "report.from", from);
+        row(left, "report.to", to);
+        row(left, "report.system", system);
+        row(left, "report.layout", format);
+        columnsHeading.putClientProperty("FlatLaf.styleClass", "h4");
+        left.add(columnsHeading, "span 2");
+        left.add(columns, "span 2, grow");
+        left.add(buttons(), "span 2, growx");
+        worries.setName("report.worries");
         worries.setEditable(false);
         worries.setFocusable(false);
         worries.setOpaque(false);
         worries.setLineWrap(true);
         worries.setWrapStyleWord(true);
         worries.setBorder(null);
-        left.add(worries, "span 2, growx, wmin 0, gaptop 8");
+        worries.setMargin(new java.awt.Insets(0, 0, 0, 0));
+        JPanel foot = new JPanel(new MigLayout("insets 0, gap 6, wrap 1, fill", "[grow,fill]", "[][][grow,fill]"));
+        foot.setOpaque(false);
+        foot.add(rows);
+        worriesHeading.putClientProperty("FlatLaf.styleClass", "h4");
+        foot.add(worriesHeading);
+        JScrollPane scroll = new JScrollPane(worries);
+        scroll.setBorder(BorderFactory.createEmptyBorder());
+        scroll.setOpaque(false);
+        scroll.getViewport().setOpaque(false);
+        scroll.setHorizontalScrollBarPolicy(JScrollPane.HORIZONTAL_SCROLLBAR_NEVER);
+        foot.add(scroll, "h 60::, grow");
+        left.add(foot, "span 2, grow, wmin 0, w 250!");
         return left;
+    }
+
+    private static void row(JPanel left, String key, JComponent field) {
+        JLabel label = new JLabel(TEXTS.text(key));
+        label.setLabelFor(field);
+        left.add(label);
+        left.add(field, "w 160!");
+    }
+
+    private JPanel buttons() {
+        JPanel some = new JPanel(new MigLayout("insets 0, gap 6, fillx, wrap 2", "[grow,fill,sg][grow,fill,sg]"));
+        some.setOpaque(false);
+        List<Deed> deeds = List.of(
+                Deed.of(TEXTS, "report.save", this::save),
+                Deed.of(TEXTS, "report.copy", this::copy),
+                Deed.of(TEXTS, "report.send", this::noteSent));
+        for (Deed deed : deeds) {
+            JButton button = new JButton(deed);
+            button.setName(deed.id());
+            button.setToolTipText(Deed.tooltip(deed));
+            some.add(button);
+            context.offer(deed);
+        }
+        return some;
     }
 
     private void read() {
@@ -171,23 +197,38 @@ final class ReportView extends JPanel {
         box.setSelectedItem(chosen == null ? ALL_NIGHTS : chosen);
     }
 
+    private String kind() {
+        return drifts.isSelected() ? "drifts" : "positions";
+    }
+
     private void write() {
         if (filling || !isShowing()) {
             return;
         }
         Optional<ReportFormat> chosen = chosenFormat();
         if (chosen.isEmpty()) {
-            page.setText("No way to write tables is installed; see Plug-ins.");
+            page.setText(TEXTS.text("report.no.formats"));
             return;
         }
         context.settings().keep("format", chosen.get().id());
         PlanetModel planet = context.planet();
-        Optional<RotationSystem> asked = planet.globe().systems().stream()
-                .filter(s -> s.label().equals(system.getSelectedItem()))
-                .findFirst();
-        MarkSearch search = search(planet);
-        boolean ofDrifts = drifts.isSelected();
-        context.background().promptly(() -> page(planet, search, asked, chosen.get(), ofDrifts), this::show);
+        PageWish wish = new PageWish(
+                drifts.isSelected(),
+                planet,
+                search(planet),
+                planet.globe().systems().stream()
+                        .filter(s -> s.label().equals(system.getSelectedItem()))
+                        .findFirst(),
+                chosen.get(),
+                columns.leftOut(kind()));
+        writing.ifPresent(Job::stop);
+        writing = Optional.empty();
+        if (wish.drifts()) {
+            writing = Optional.of(context.background()
+                    .run(TEXTS.text("report.writing"), p -> Page.of(context.archive(), wish, p), this::show));
+        } else {
+            context.background().promptly(() -> Page.of(context.archive(), wish, Progress.SILENT), this::show);
+        }
     }
 
     private Optional<ReportFormat> chosenFormat() {
@@ -220,71 +261,51 @@ final class ReportView extends JPanel {
                 : Optional.of(LocalDate.parse(chosen.toString()));
     }
 
-    private Page page(
-            PlanetModel planet,
-            MarkSearch search,
-            Optional<RotationSystem> asked,
-            ReportFormat chosen,
-            boolean ofDrifts) {
-        List<String> worry = new ArrayList<>();
-        ReportTable table;
-        if (ofDrifts) {
-            table = new Reports().drifts(planet, fitted(planet, asked, worry));
-        } else {
-            table = new Reports().positions(context.archive(), planet, search, asked);
-            worry.addAll(worriesOf(search));
-        }
-        StringWriter out = new StringWriter();
-        try {
-            chosen.write(table, out);
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
-        }
-        return new Page(out.toString(), table.rows().size(), String.join("\n\n", worry));
-    }
-
-    private List<Drift> fitted(PlanetModel planet, Optional<RotationSystem> asked, List<String> worry) {
-        List<Drift> fits = new ArrayList<>();
-        for (LongitudeSeries series : new MarkSeries().ofArchive(context.archive(), planet, asked)) {
-            try {
-                Drift drift = new DriftFitter().fit(series);
-                fits.add(drift);
-                drift.warnings().forEach(w -> worry.add(series.feature() + ": " + w));
-            } catch (ProblemException e) {
-                worry.add(e.getMessage());
-            }
-        }
-        return fits;
-    }
-
-    private List<String> worriesOf(MarkSearch search) {
-        List<String> worry = new ArrayList<>();
-        List<StoredMark> marks = context.archive().marks(search);
-        long unnamed = marks.stream().filter(m -> m.featureName().isEmpty()).count();
-        if (unnamed > 0) {
-            worry.add(unnamed + (unnamed == 1 ? " mark has" : " marks have") + " no name yet.");
-        }
-        long noObserver = context.archive().pictures(oblate.archive.PictureSearch.all()).stream()
-                .filter(p -> p.markCount() > 0 && p.observer().isEmpty())
-                .count();
-        if (noObserver > 0) {
-            worry.add(noObserver + (noObserver == 1 ? " measured picture names" : " measured pictures name")
-                    + " no observer.");
-        }
-        return worry;
-    }
-
     private void show(Page made) {
-        written = made.text();
+        written = Optional.of(made);
+        String text = made.text();
         page.setText(
-                written.length() > LONGEST_SHOWN
-                        ? written.substring(0, LONGEST_SHOWN) + "\n… the file has the rest"
-                        : written);
+                text.length() > LONGEST_SHOWN
+                        ? text.substring(0, LONGEST_SHOWN) + "\n" + TEXTS.text("report.more")
+                        : text);
         page.setCaretPosition(0);
-        rows.setText(made.rows() == 1 ? "1 row" : made.rows() + " rows");
+        rows.setText(
+                made.rows() == 1
+                        ? TEXTS.text("report.rows.one")
+                        : TEXTS.text("report.rows", Integer.toString(made.rows())));
         rows.setForeground(context.palette().quietInk());
-        worries.setText(made.worries());
-        worries.setForeground(context.palette().alarm());
+        columns.show(kind(), made.columns());
+        columnsHeading.setText(columns.words());
+        boolean calm = made.worries().isEmpty();
+        worries.setText(calm ? TEXTS.text("report.no.worries") : String.join("\n\n", made.worries()));
+        worries.setForeground(
+                calm ? context.palette().quietInk() : context.palette().alarm());
+        worries.setCaretPosition(0);
+    }
+
+    private void copy() {
+        written.ifPresent(made -> {
+            Toolkit.getDefaultToolkit().getSystemClipboard().setContents(new StringSelection(made.text()), null);
+            context.say(TEXTS.text("report.copied"));
+        });
+    }
+
+    private void noteSent() {
+        if (written.isEmpty() || written.get().pictures().isEmpty()) {
+            return;
+        }
+        List<Long> pictures = written.get().pictures();
+        String why = TEXTS.text("report.sent.why", kind());
+        context.background()
+                .quietly(
+                        () -> {
+                            context.archive().noteReported(pictures, why);
+                            return pictures.size();
+                        },
+                        count -> {
+                            context.say(TEXTS.text("report.sent", Integer.toString(count)));
+                            context.shelf().refresh();
+                        });
     }
 
     private void save() {
@@ -292,13 +313,11 @@ final class ReportView extends JPanel {
         if (chosen.isEmpty()) {
             return;
         }
-        String name = context.planet().id()
-                + (drifts.isSelected() ? "-drifts." : "-positions.")
-                + chosen.get().suffix();
+        String name = context.planet().id() + "-" + kind() + "." + chosen.get().suffix();
         JFileChooser chooser = new JFileChooser(context.settings().text("folder", "."));
         chooser.setSelectedFile(new java.io.File(chooser.getCurrentDirectory(), name));
         chooser.setDialogType(JFileChooser.SAVE_DIALOG);
-        JDialog dialog = new JDialog(SwingUtilities.getWindowAncestor(this), "Save the table");
+        JDialog dialog = new JDialog(SwingUtilities.getWindowAncestor(this), TEXTS.text("report.save"));
         dialog.setModal(false);
         chooser.addActionListener(e -> {
             if (e.getActionCommand().equals(JFileChooser.APPROVE_SELECTION)) {
@@ -313,17 +332,23 @@ final class ReportView extends JPanel {
         dialog.setVisible(true);
     }
 
+    /** Whole or not at all: a full disk leaves what was there before. */
     private void saveTo(Path file) {
-        String text = written;
+        if (written.isEmpty()) {
+            return;
+        }
+        String text = written.get().text();
         context.background()
                 .quietly(
                         () -> {
                             try {
-                                return Files.writeString(file, text, StandardCharsets.UTF_8);
+                                Path part = file.resolveSibling("." + file.getFileName() + ".part");
+                                Files.writeString(part, text, StandardCharsets.UTF_8);
+                                return Files.move(part, file, StandardCopyOption.REPLACE_EXISTING);
                             } catch (IOException e) {
                                 throw new ProblemException(e, WorkbenchProblem.NOT_SAVED, file, e.getMessage());
                             }
                         },
-                        saved -> context.say("Saved " + saved + "."));
+                        saved -> context.say(TEXTS.text("report.saved", saved.toString())));
     }
 }

@@ -25,7 +25,8 @@ class CanvasViewTest {
                         Arbitraries.doubles().between(-500, 4000),
                         Arbitraries.doubles().between(-500, 4000),
                         Arbitraries.doubles().between(0.05, 40),
-                        Arbitraries.doubles().between(-400, 400))
+                        Arbitraries.doubles().between(-400, 400),
+                        Arbitraries.of(true, false))
                 .as(CanvasView::new);
     }
 
@@ -37,6 +38,30 @@ class CanvasViewTest {
         Point2D.Double back = view.toScreen(view.toPicture(x, y));
         assertThat(back.x).isEqualTo(x, offset(1e-6));
         assertThat(back.y).isEqualTo(y, offset(1e-6));
+    }
+
+    @Property(tries = 300)
+    void pictureAndScreenAreInverse(
+            @ForAll("views") CanvasView view,
+            @ForAll @DoubleRange(min = -500, max = 4500) double x,
+            @ForAll @DoubleRange(min = -500, max = 4500) double y) {
+        Point2D.Double screen = view.toScreen(new PixelPoint(x, y));
+        PixelPoint back = view.toPicture(screen.x, screen.y);
+        assertThat(back.xPx()).isEqualTo(x, offset(1e-6));
+        assertThat(back.yPx()).isEqualTo(y, offset(1e-6));
+    }
+
+    @Property(tries = 200)
+    void flippingTwiceIsNothingAndOnceExchangesLeftAndRight(
+            @ForAll("views") CanvasView view,
+            @ForAll @DoubleRange(min = 0, max = 3000) double x,
+            @ForAll @DoubleRange(min = 0, max = 3000) double y) {
+        CanvasView flipped = view.flippedTo(!view.flipped());
+        assertThat(flipped.flippedTo(view.flipped())).isEqualTo(view);
+        Point2D.Double once = view.toScreen(new PixelPoint(x, y));
+        Point2D.Double other = flipped.toScreen(new PixelPoint(x, y));
+        assertThat(other.x).isEqualTo(view.widthPx() - once.x, offset(1e-6));
+        assertThat(other.y).isEqualTo(once.y, offset(1e-6));
     }
 
     @Property(tries = 300)
@@ -93,7 +118,7 @@ class CanvasViewTest {
 
     @Test
     void theWholeDiscFits() {
-        CanvasView view = CanvasView.showing(800, 600, new PixelPoint(320, 240), 200, 30);
+        CanvasView view = CanvasView.showing(800, 600, new PixelPoint(320, 240), 200, 30, false);
         Point2D.Double edge = view.toScreen(new PixelPoint(320 + 200, 240));
         assertThat(edge.distance(400, 300)).isLessThan(300).isGreaterThan(250);
     }

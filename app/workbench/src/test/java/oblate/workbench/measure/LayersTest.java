@@ -10,7 +10,9 @@ import java.util.Map;
 import java.util.Optional;
 import oblate.archive.Feature;
 import oblate.archive.NewMark;
+import oblate.archive.StoredFit;
 import oblate.archive.StoredMark;
+import oblate.disc.DiscFit;
 import oblate.disc.DiscFrame;
 import oblate.disc.MarkMeasurer;
 import oblate.disc.PixelPoint;
@@ -34,7 +36,22 @@ class LayersTest {
     private final DiscFrame frame = new DiscFrame(disc, placement);
 
     private LayerInput input(Trust trust, List<StoredMark> marks, Optional<Long> chosen, List<Expected> expected) {
-        return new LayerInput(frame, trust, SystemLabel.usual(jupiter), marks, chosen, expected);
+        return new LayerInput(frame, trust, SystemLabel.usual(jupiter), marks, chosen, expected, moons(), 15);
+    }
+
+    private List<MoonSpot> moons() {
+        DiscFit fit = new DiscFit(
+                placement,
+                PlacementCovariance.diagonal(0.1, 0.1, 0.2, 0.2),
+                Trust.TRUSTED,
+                List.of(),
+                "test",
+                "grey",
+                0.1,
+                100,
+                List.of());
+        StoredFit stored = new StoredFit(1, 1, fit, disc.ephemeris(), "test", TIME, Optional.empty(), Optional.empty());
+        return MoonSpot.of(MoonSpot.Places.of(Sky.bundled(), disc), frame, stored, 3);
     }
 
     private List<Drawn> plan(String layer, LayerInput input) {
@@ -203,5 +220,43 @@ class LayersTest {
         assertThat(Offer.rank(List.of(never, moon), List.of(), disc, Optional.empty(), 1))
                 .extracting(o -> o.feature().name())
                 .containsExactly("io");
+    }
+
+    @Test
+    void moonsAreDrawnWhereTheSkyHasThemAndHiddenOnesDotted() {
+        List<Drawn> drawn = plan("moons", input(Trust.TRUSTED, List.of(), Optional.empty(), List.of()));
+        var places = Sky.bundled().moons(jupiter, disc.time());
+        assertThat(drawn).hasSizeGreaterThanOrEqualTo(2 * places.size());
+        for (var moon : places) {
+            // Independent of the layer: sky sense, the pole 24 degrees counter-clockwise from up, 200 px to a radius.
+            double a = Math.toRadians(24);
+            double x = 320 + 200 * (moon.xWestRadii() * Math.cos(a) - moon.yNorthRadii() * Math.sin(a));
+            double y = 240 - 200 * (moon.xWestRadii() * Math.sin(a) + moon.yNorthRadii() * Math.cos(a));
+            Drawn.Label label = drawn.stream()
+                    .filter(Drawn.Label.class::isInstance)
+                    .map(Drawn.Label.class::cast)
+                    .filter(l -> l.text().startsWith(moon.name()))
+                    .findFirst()
+                    .orElseThrow();
+            assertThat(label.at().xPx()).isEqualTo(x, offset(1e-6));
+            assertThat(label.at().yPx()).isEqualTo(y, offset(1e-6));
+        }
+        assertThat(drawn.stream().filter(Drawn.Line.class::isInstance))
+                .allMatch(d -> ((Drawn.Line) d).pattern() != Pattern.SOLID);
+    }
+
+    @Test
+    void aPredictedMoonNearTheMarkIsOfferedFirstWithItsDifference() {
+        MoonSpot spot = moons().stream().filter(MoonSpot::isVisible).findFirst().orElseThrow();
+        PixelPoint near = new PixelPoint(spot.at().xPx() + 0.5, spot.at().yPx());
+        List<Offer> offers = Offer.merged(
+                Offer.ofMoons(moons(), List.of(), "jupiter", near, 0.7),
+                Offer.rank(List.of(), List.of(), disc, Optional.empty(), 1));
+        assertThat(offers.get(0).feature().name()).isEqualTo(spot.featureName());
+        assertThat(offers.get(0).isNew()).isTrue();
+        assertThat(offers.get(0).sigmas()).isLessThan(1);
+        assertThat(offers.get(0).detail()).contains("0.5 px away");
+        PixelPoint far = new PixelPoint(spot.at().xPx() + 80, spot.at().yPx() + 80);
+        assertThat(Offer.ofMoons(List.of(spot), List.of(), "jupiter", far, 0.7)).isEmpty();
     }
 }

@@ -1,0 +1,207 @@
+/* SPDX-License-Identifier: Apache-2.0 */
+package oblate.workbench;
+
+import java.util.List;
+import java.util.Optional;
+import oblate.archive.PictureFacts;
+
+/**
+ * Something a person did to the archive, told by the numbers of the rows it made. Immutable, and complete enough to be taken back or done again by another
+ * session: the rows themselves are never deleted.
+ */
+public sealed interface Edit {
+    /** The picture it was done to; of several the first. */
+    long pictureId();
+
+    /** What was done, in words that follow "Undo", e.g. "marking". */
+    String what();
+
+    /** Pictures it was done to. */
+    default int weight() {
+        return 1;
+    }
+
+    /**
+     * A mark was added.
+     *
+     * @param pictureId its picture
+     * @param markId its row
+     */
+    record MarkAdded(long pictureId, long markId) implements Edit {
+        @Override
+        public String what() {
+            return "marking";
+        }
+    }
+
+    /** Why a mark was replaced. */
+    enum Change {
+        MOVED("moving a mark"),
+        NAMED("naming a mark");
+
+        private final String words;
+
+        Change(String words) {
+            this.words = words;
+        }
+    }
+
+    /**
+     * A mark was replaced by another row.
+     *
+     * @param pictureId its picture
+     * @param oldId row before
+     * @param newId row after
+     * @param change why
+     */
+    record MarkReplaced(long pictureId, long oldId, long newId, Change change) implements Edit {
+        @Override
+        public String what() {
+            return change.words;
+        }
+    }
+
+    /**
+     * A mark was withdrawn.
+     *
+     * @param pictureId its picture
+     * @param markId its row
+     */
+    record MarkWithdrawn(long pictureId, long markId) implements Edit {
+        @Override
+        public String what() {
+            return "withdrawing a mark";
+        }
+    }
+
+    /** How a fit came about. */
+    enum Origin {
+        FITTED("fitting the disc"),
+        BY_HAND("the outline by hand"),
+        ACCEPTED("accepting the fit");
+
+        private final String words;
+
+        Origin(String words) {
+            this.words = words;
+        }
+    }
+
+    /**
+     * A disc fit was kept as the picture's current one.
+     *
+     * @param pictureId its picture
+     * @param before the current fit before, if there was one
+     * @param fitId its row
+     * @param origin how it came about
+     */
+    record FitKept(long pictureId, Optional<Long> before, long fitId, Origin origin) implements Edit {
+        @Override
+        public String what() {
+            return origin.words;
+        }
+    }
+
+    /**
+     * A disc fit was taken out of use.
+     *
+     * @param pictureId its picture
+     * @param fitId its row
+     */
+    record FitWithdrawn(long pictureId, long fitId) implements Edit {
+        @Override
+        public String what() {
+            return "withdrawing the fit";
+        }
+    }
+
+    /**
+     * What a correction did to one picture.
+     *
+     * @param pictureId the picture
+     * @param before what was said of it
+     * @param after what is said now
+     * @param conflicts sentences about disagreeing times that stood there before
+     */
+    record FactsChange(long pictureId, PictureFacts before, PictureFacts after, List<String> conflicts) {
+        /** Copies the list. */
+        public FactsChange {
+            conflicts = List.copyOf(conflicts);
+        }
+    }
+
+    /**
+     * Facts of filed pictures were corrected together.
+     *
+     * @param changes one for each picture, at least one
+     * @param words what was corrected, e.g. "site of 12 pictures"
+     */
+    record FactsCorrected(List<FactsChange> changes, String words) implements Edit {
+        /** Copies the list. */
+        public FactsCorrected {
+            changes = List.copyOf(changes);
+            if (changes.isEmpty()) {
+                throw new IllegalArgumentException("no change");
+            }
+        }
+
+        @Override
+        public long pictureId() {
+            return changes.get(0).pictureId();
+        }
+
+        @Override
+        public String what() {
+            return "correcting " + words;
+        }
+
+        @Override
+        public int weight() {
+            return changes.size();
+        }
+    }
+
+    /**
+     * A time about which sources disagreed.
+     *
+     * @param pictureId its picture
+     * @param conflicts the sentences that stood there
+     */
+    record Disagreement(long pictureId, List<String> conflicts) {
+        /** Copies the list. */
+        public Disagreement {
+            conflicts = List.copyOf(conflicts);
+        }
+    }
+
+    /**
+     * Times were settled to be right though their sources disagree.
+     *
+     * @param settled one for each picture, at least one
+     * @param reason why
+     */
+    record TimesSettled(List<Disagreement> settled, String reason) implements Edit {
+        /** Copies the list. */
+        public TimesSettled {
+            settled = List.copyOf(settled);
+            if (settled.isEmpty()) {
+                throw new IllegalArgumentException("no time");
+            }
+        }
+
+        @Override
+        public long pictureId() {
+            return settled.get(0).pictureId();
+        }
+
+        @Override
+        public String what() {
+            return "settling the time";
+        }
+
+        @Override
+        public int weight() {
+            return settled.size();
+        }
+    }
+}

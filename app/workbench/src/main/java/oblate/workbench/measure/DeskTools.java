@@ -1,0 +1,85 @@
+/* SPDX-License-Identifier: Apache-2.0 */
+package oblate.workbench.measure;
+
+import java.util.LinkedHashMap;
+import java.util.Map;
+import javax.swing.JButton;
+import javax.swing.JPanel;
+import javax.swing.JToggleButton;
+import net.miginfocom.swing.MigLayout;
+import oblate.workbench.actions.Deed;
+import oblate.workbench.look.Drawings;
+import oblate.workbench.look.LineIcon;
+
+/** The bars over the canvas: what is done most, and below it what is shown. */
+final class DeskTools extends JPanel {
+    private static final long serialVersionUID = 1L;
+    private final transient ViewSettings settings;
+    private final transient Map<Layer, JToggleButton> switches = new LinkedHashMap<>();
+    private final JToggleButton magnifier;
+    private final JButton step;
+    private final JButton system;
+
+    DeskTools(MeasureActions actions, ViewSettings settings) {
+        super(new MigLayout("insets 6 12 4 12, gap 2 2, fillx, wrap 1", "[grow,fill]"));
+        this.settings = settings;
+        setOpaque(false);
+        JPanel deeds = row("[][]12[][]push[]");
+        JButton fit = button(actions, "fit", "fit");
+        fit.setText("Fit");
+        fit.setIcon(new LineIcon(18, Drawings::fit));
+        deeds.add(fit);
+        deeds.add(button(actions, "hand", "hand"));
+        deeds.add(button(actions, "compare", "compare"));
+        JButton season = button(actions, "season", "season");
+        season.setText("Through the season");
+        deeds.add(season);
+        deeds.add(button(actions, "accept", "next"));
+        add(deeds);
+        JPanel layers = row("");
+        for (Layer layer : Layers.all()) {
+            JToggleButton toggle = toggle(actions, "layer." + layer.id(), layer.label());
+            switches.put(layer, toggle);
+            layers.add(toggle);
+        }
+        magnifier = toggle(actions, "layer.magnifier", "Magnifier");
+        layers.add(magnifier);
+        step = button(actions, "grid.step", "grid.step");
+        system = button(actions, "grid.system", "grid.system");
+        layers.add(step, "gapleft 8");
+        layers.add(system);
+        add(layers);
+    }
+
+    private static JPanel row(String columns) {
+        JPanel row = new JPanel(new MigLayout("insets 0, gap 2", columns));
+        row.setOpaque(false);
+        return row;
+    }
+
+    private static JButton button(MeasureActions actions, String id, String name) {
+        JButton button = new JButton(actions.deed(id));
+        button.setToolTipText(Deed.tooltip(actions.deed(id)));
+        button.setName(name);
+        button.setFocusable(false);
+        return button;
+    }
+
+    private static JToggleButton toggle(MeasureActions actions, String id, String label) {
+        JToggleButton toggle = new JToggleButton(actions.deed(id));
+        toggle.setToolTipText(Deed.tooltip(actions.deed(id)));
+        toggle.setText(label);
+        toggle.setName(id);
+        toggle.putClientProperty("JButton.buttonType", "toolBarButton");
+        toggle.setFocusable(false);
+        return toggle;
+    }
+
+    /** Shows what the settings say; {@code systemWords} names the grid's system. */
+    void refresh(String systemWords) {
+        switches.forEach((layer, toggle) -> toggle.setSelected(settings.shows(layer)));
+        magnifier.setSelected(settings.magnifies());
+        step.setText(settings.gridStepDeg() + "°");
+        system.setText(systemWords);
+    }
+}

@@ -1,0 +1,111 @@
+/* SPDX-License-Identifier: Apache-2.0 */
+package oblate.workbench.nights;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.atomic.AtomicReference;
+import java.util.function.UnaryOperator;
+import oblate.archive.Archive;
+import oblate.archive.ArchivedPicture;
+import oblate.archive.PictureCorrections;
+import oblate.archive.PictureFacts;
+import oblate.base.ProblemException;
+import oblate.base.Progress;
+import oblate.workbench.Edit;
+import oblate.workbench.PanelContext;
+
+/** Corrects the facts of pictures in the background, with progress and a way to stop, and remembers how to take it back. */
+final class Corrector {
+    private final PanelContext context;
+    private final Archive archive;
+
+    Corrector(PanelContext context) {
+        this.context = context;
+        archive = context.archive();
+    }
+
+    /** What came of it: what was changed, and the first trouble there was. */
+    private record Outcome(List<Edit.FactsChange> changes, int asked, Optional<String> trouble) {}
+
+    /**
+     * Corrects pictures.
+     *
+     * @param ids the pictures
+     * @param change makes new facts of the old ones
+     * @param what what is done, for the menu, e.g. "site of 12 pictures"
+     * @param reason why, for the history
+     */
+    void correct(List<Long> ids, UnaryOperator<PictureFacts> change, String what, String reason) {
+        AtomicReference<Optional<Outcome>> outcome = new AtomicReference<>(Optional.empty());
+        context.background()
+                .run(
+                        "Correcting " + what,
+                        progress -> {
+                            outcome.set(Optional.of(run(ids, change, reason, progress)));
+                            return ids.size();
+                        },
+                        done -> {})
+                // Also when it was stopped: what was done until then can be taken back.
+                .whenEnded(() -> {
+                    outcome.get().ifPresent(o -> finish(o, what));
+                    context.shelf().refresh();
+                });
+    }
+
+    private Outcome run(List<Long> ids, UnaryOperator<PictureFacts> change, String reason, Progress progress) {
+        PictureCorrections corrections = new PictureCorrections(archive, context.sky());
+        List<Edit.FactsChange> changes = new ArrayList<>();
+        Optional<String> trouble = Optional.empty();
+        for (int i = 0; i < ids.size() && !progress.isCancelled(); i++) {
+            progress.report(i, ids.size(), (i + 1) + " of " + ids.size());
+            try {
+                Optional<ArchivedPicture> picture = archive.picture(ids.get(i));
+                if (picture.isPresent()) {
+                    PictureFacts before = PictureFacts.of(picture.get());
+                    PictureFacts after = change.apply(before);
+                    if (!after.equals(before)) {
+                        ArchivedPicture made = corrections.correct(ids.get(i), after, reason);
+                        changes.add(new Edit.FactsChange(
+                                ids.get(i),
+                                before,
+                                PictureFacts.of(made),
+                                picture.get().timeConflicts()));
+                    }
+                }
+            } catch (ProblemException e) {
+                trouble = trouble.or(() -> Optional.of(e.getMessage()));
+            }
+        }
+        return new Outcome(changes, ids.size(), trouble);
+    }
+
+    private void finish(Outcome outcome, String what) {
+        if (!outcome.changes().isEmpty()) {
+            context.edits().add(new Edit.FactsCorrected(outcome.changes(), what));
+        }
+        int done = outcome.changes().size();
+        String said = done == 0 && outcome.trouble().isEmpty()
+                ? "Nothing to correct: all " + outcome.asked() + " have it so already."
+                : "Corrected " + what + ": " + done + " of " + outcome.asked() + " changed.";
+        context.say(outcome.trouble().map(t -> said + " " + t).orElse(said));
+    }
+
+    /** Settles that the times of pictures are right, though their sources disagree. */
+    void settleTimes(List<ArchivedPicture> pictures, String reason) {
+        context.background()
+                .run(
+                        "Settling times",
+                        progress -> {
+                            pictures.forEach(p -> archive.settleTime(p.id(), reason));
+                            return pictures;
+                        },
+                        done -> context.edits()
+                                .add(new Edit.TimesSettled(
+                                        done.stream()
+                                                .map(p -> new Edit.Disagreement(p.id(), p.timeConflicts()))
+                                                .toList(),
+                                        reason)))
+                .whenEnded(context.shelf()::refresh);
+    }
+}

@@ -1,0 +1,317 @@
+/* SPDX-License-Identifier: Apache-2.0 */
+package oblate.workbench.nights;
+
+import java.awt.event.ActionEvent;
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.function.Function;
+import java.util.function.UnaryOperator;
+import java.util.stream.Collectors;
+import javax.swing.AbstractAction;
+import javax.swing.JButton;
+import javax.swing.JComboBox;
+import javax.swing.JComponent;
+import javax.swing.JLabel;
+import javax.swing.JPanel;
+import javax.swing.JTextField;
+import javax.swing.KeyStroke;
+import javax.swing.text.JTextComponent;
+import net.miginfocom.swing.MigLayout;
+import oblate.archive.ArchivedPicture;
+import oblate.archive.PictureFacts;
+import oblate.archive.Site;
+import oblate.sky.PlanetModel;
+import oblate.workbench.PanelContext;
+
+/** Corrects the facts of one picture or of many: only what was touched is changed. */
+final class FactsEditor extends JPanel {
+    private static final long serialVersionUID = 1L;
+    private static final String SEVERAL = "several";
+    private static final String NONE = "none";
+    private final transient PanelContext context;
+    private final transient Corrector corrector;
+    private final transient Map<FactField, JComponent> inputs = new EnumMap<>(FactField.class);
+    private final transient Map<FactField, String> shown = new EnumMap<>(FactField.class);
+    private final JTextField reason = new JTextField();
+    private final JLabel trouble = new JLabel();
+    private final JButton apply = new JButton("Correct");
+    private final JButton revert = new JButton("Revert");
+    private transient List<ArchivedPicture> pictures = List.of();
+    private transient List<String> sites = List.of();
+    private boolean filling;
+
+    FactsEditor(PanelContext context, Corrector corrector) {
+        super(new MigLayout("insets 0, gap 10 4, wrap 2, fillx, hidemode 3", "[76!,left][grow,fill]"));
+        this.context = context;
+        this.corrector = corrector;
+        setOpaque(false);
+        setName("facts");
+        for (FactField field : FactField.values()) {
+            JComponent input = input(field);
+            input.setName("facts." + field.name().toLowerCase(java.util.Locale.ROOT));
+            inputs.put(field, input);
+            JLabel label = new JLabel(field.label());
+            label.setLabelFor(input);
+            add(label);
+            add(input, "wmin 0");
+            text(input).getDocument().addDocumentListener(new Typed(this::touched));
+        }
+        text(inputs.get(FactField.TIME)).setToolTipText("<html>" + TimeEntry.HOW + "</html>");
+        text(inputs.get(FactField.LENGTH)).setToolTipText("Length of the capture (s)");
+        text(inputs.get(FactField.SEEING)).setToolTipText("Value and scale, as 7 Pickering or II Antoniadi");
+        reason.setName("facts.reason");
+        reason.setToolTipText("Why, for the history; needed when the time changes");
+        reason.getDocument().addDocumentListener(new Typed(this::touched));
+        add(new JLabel("Reason"));
+        add(reason, "wmin 0");
+        trouble.setName("facts.trouble");
+        add(trouble, "span 2, wmin 0");
+        apply.setName("facts.apply");
+        apply.setToolTipText(
+                "Changes what was touched, and nothing else; the old words go to the history  (Ctrl+Enter)");
+        apply.addActionListener(e -> apply());
+        revert.setName("facts.revert");
+        revert.setToolTipText("Forgets what was typed  (Esc)");
+        revert.addActionListener(e -> fill());
+        add(apply, "span 2, split 2, growx 0");
+        add(revert, "growx 0");
+        key("ctrl ENTER", this::apply);
+        key("ESCAPE", this::fill);
+        readSites();
+    }
+
+    private static JComponent input(FactField field) {
+        return switch (field) {
+            case PLANET, SITE, OBSERVER, KIT, FILTER -> {
+                JComboBox<String> box = new JComboBox<>();
+                box.setEditable(true);
+                yield box;
+            }
+            default -> new JTextField();
+        };
+    }
+
+    private static JTextComponent text(JComponent input) {
+        return input instanceof JComboBox<?> box
+                ? (JTextComponent) box.getEditor().getEditorComponent()
+                : (JTextComponent) input;
+    }
+
+    private void key(String stroke, Runnable deed) {
+        getInputMap(WHEN_ANCESTOR_OF_FOCUSED_COMPONENT).put(KeyStroke.getKeyStroke(stroke), stroke);
+        getActionMap().put(stroke, new AbstractAction() {
+            private static final long serialVersionUID = 1L;
+
+            @Override
+            public void actionPerformed(ActionEvent e) {
+                deed.run();
+            }
+        });
+    }
+
+    private void readSites() {
+        context.background()
+                .quietly(
+                        () -> context.archive().sites().stream().map(Site::name).toList(), names -> sites = names);
+    }
+
+    /** Shows the facts of these; what was typed for others is forgotten. */
+    void show(List<ArchivedPicture> chosen) {
+        boolean same = pictures.equals(chosen);
+        if (same && isTouched()) {
+            return;
+        }
+        pictures = List.copyOf(chosen);
+        readSites();
+        fill();
+    }
+
+    /** Puts the caret into a field, with a text to begin with and a reason. */
+    void begin(FactField field, String text, String why) {
+        JTextComponent input = text(inputs.get(field));
+        if (!text.isEmpty()) {
+            input.setText(text);
+        }
+        if (!why.isEmpty()) {
+            reason.setText(why);
+        }
+        scrollRectToVisible(new java.awt.Rectangle(0, 0, 10, getHeight()));
+        input.requestFocusInWindow();
+        input.selectAll();
+    }
+
+    private void fill() {
+        filling = true;
+        for (FactField field : FactField.values()) {
+            Set<String> values = pictures.stream()
+                    .map(PictureFacts::of)
+                    .map(f -> shownText(field, f))
+                    .distinct()
+                    .limit(2)
+                    .collect(Collectors.toCollection(LinkedHashSet::new));
+            String value = values.size() == 1 ? values.iterator().next() : "";
+            JComponent input = inputs.get(field);
+            if (input instanceof JComboBox<?> box) {
+                offer(field, box);
+            }
+            text(input).setText(value);
+            text(input).putClientProperty("JTextField.placeholderText", values.size() > 1 ? SEVERAL : "");
+            text(input).setCaretPosition(0);
+            shown.put(field, values.size() > 1 ? SEVERAL : value);
+            input.setEnabled(!pictures.isEmpty());
+        }
+        reason.setText("");
+        filling = false;
+        touched();
+        repaint();
+    }
+
+    private String shownText(FactField field, PictureFacts facts) {
+        return field == FactField.PLANET ? label(facts.planetId().orElse("")) : field.text(facts);
+    }
+
+    private String label(String planetId) {
+        return context.workbench().planets().stream()
+                .filter(p -> p.id().equals(planetId))
+                .map(PlanetModel::label)
+                .findFirst()
+                .orElse(planetId);
+    }
+
+    @SuppressWarnings("unchecked") // every box here was made with texts
+    private void offer(FactField field, JComboBox<?> raw) {
+        JComboBox<String> box = (JComboBox<String>) raw;
+        box.removeAllItems();
+        List<String> names =
+                switch (field) {
+                    case PLANET ->
+                        context.workbench().planets().stream()
+                                .map(PlanetModel::label)
+                                .toList();
+                    case SITE -> sites;
+                    case OBSERVER -> known(ArchivedPicture::observer);
+                    case KIT -> known(ArchivedPicture::kit);
+                    default -> known(ArchivedPicture::filter);
+                };
+        names.forEach(box::addItem);
+        box.setSelectedItem(null);
+    }
+
+    private List<String> known(Function<ArchivedPicture, Optional<String>> fact) {
+        return List.copyOf(context.shelf().pictures().stream()
+                .flatMap(p -> fact.apply(p).stream())
+                .collect(Collectors.toCollection(TreeSet::new)));
+    }
+
+    private String typed(FactField field) {
+        return text(inputs.get(field)).getText().strip();
+    }
+
+    /** Fields whose text is another than was shown; a mixed one that is still empty was not touched. */
+    private List<FactField> touchedFields() {
+        List<FactField> touched = new ArrayList<>();
+        for (FactField field : FactField.values()) {
+            String before = shown.getOrDefault(field, "");
+            String now = typed(field);
+            if (before.equals(SEVERAL) ? !now.isEmpty() : !now.equals(before)) {
+                touched.add(field);
+            }
+        }
+        return touched;
+    }
+
+    private boolean isTouched() {
+        return !touchedFields().isEmpty();
+    }
+
+    private void touched() {
+        if (filling) {
+            return;
+        }
+        List<FactField> touched = touchedFields();
+        Optional<String> fault =
+                touched.stream().flatMap(f -> fault(f, value(f)).stream()).findFirst();
+        boolean timed = touched.contains(FactField.TIME) || touched.contains(FactField.LENGTH);
+        if (fault.isEmpty() && timed && reason.getText().isBlank()) {
+            fault = Optional.of("Say in a few words why the time changes.");
+        }
+        trouble.setText(
+                fault.map(f -> "<html>" + f.replace("<", "&lt;") + "</html>").orElse(""));
+        trouble.setVisible(fault.isPresent());
+        trouble.setForeground(context.palette().alarm());
+        apply.setEnabled(!touched.isEmpty() && fault.isEmpty());
+        revert.setEnabled(!touched.isEmpty());
+        apply.setText(pictures.size() > 1 ? "Correct " + pictures.size() + " pictures" : "Correct");
+        revalidate();
+    }
+
+    /** What was typed; the word none empties a fact. */
+    private String value(FactField field) {
+        return typed(field).equalsIgnoreCase(NONE) ? "" : typed(field);
+    }
+
+    private Optional<String> fault(FactField field, String value) {
+        if (field == FactField.PLANET && !value.isEmpty() && planetId(value).isEmpty()) {
+            return Optional.of("“" + value + "” is no known planet.");
+        }
+        if (field == FactField.SITE && !value.isEmpty() && !sites.contains(value)) {
+            return Optional.of("The archive has no site “" + value + "”; add it with: oblate site add");
+        }
+        boolean undated = pictures.stream().anyMatch(p -> p.time().isEmpty());
+        if (field == FactField.TIME
+                && pictures.size() > 1
+                && TimeEntry.of(value).filter(TimeEntry::isWhole).isPresent()) {
+            return Optional.of("Several pictures cannot have one time; give a shift such as +63 s.");
+        }
+        boolean part = TimeEntry.of(value).filter(e -> !e.isWhole()).isPresent();
+        if (field == FactField.TIME && undated && part) {
+            return Optional.of("A picture without a time needs date and time, as 2031-03-24T21:05:30Z.");
+        }
+        if (field == FactField.LENGTH && undated) {
+            return Optional.of("A picture needs a time before it can have a length.");
+        }
+        return field.fault(value);
+    }
+
+    private Optional<String> planetId(String typed) {
+        return context.workbench().planets().stream()
+                .filter(p -> p.label().equalsIgnoreCase(typed) || p.id().equalsIgnoreCase(typed))
+                .map(PlanetModel::id)
+                .findFirst();
+    }
+
+    private void apply() {
+        if (!apply.isEnabled() || pictures.isEmpty()) {
+            return;
+        }
+        List<FactField> touched = touchedFields();
+        Map<FactField, String> values = new EnumMap<>(FactField.class);
+        touched.forEach(
+                f -> values.put(f, f == FactField.PLANET ? planetId(value(f)).orElse("") : value(f)));
+        UnaryOperator<PictureFacts> change = facts -> {
+            PictureFacts made = facts;
+            for (Map.Entry<FactField, String> one : values.entrySet()) {
+                made = one.getKey().with(made, one.getValue());
+            }
+            return made;
+        };
+        String names = touched.stream()
+                .map(f -> f == FactField.TIME ? "time" : f.label().toLowerCase(java.util.Locale.ROOT))
+                .collect(Collectors.joining(", "));
+        String what = names + " of " + (pictures.size() == 1 ? "a picture" : pictures.size() + " pictures");
+        String why = reason.getText().isBlank()
+                ? "corrected in the window"
+                : reason.getText().strip();
+        List<Long> ids = pictures.stream().map(ArchivedPicture::id).toList();
+        // What was typed is no longer pending: the next reading of the archive shows what became of it.
+        touched.forEach(f -> shown.put(f, typed(f)));
+        touched();
+        corrector.correct(ids, change, what, why);
+    }
+}

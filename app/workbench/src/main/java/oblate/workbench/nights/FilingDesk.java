@@ -1,0 +1,98 @@
+/* SPDX-License-Identifier: Apache-2.0 */
+package oblate.workbench.nights;
+
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.atomic.AtomicReference;
+import oblate.archive.FilingOutcome;
+import oblate.base.ProblemException;
+import oblate.workbench.Job;
+import oblate.workbench.PanelContext;
+
+/** From dropped files to filed pictures: the sheet, the work in the background, what became of each. */
+final class FilingDesk {
+    private final PanelContext context;
+    private final SlideIn place;
+    private final FilingSheet sheet;
+    private final OutcomeList outcomes;
+    private final Runnable whenClosed;
+
+    /** What came of an order; without outcomes when all of it failed. */
+    private record Result(List<FilingOutcome> outcomes, Optional<String> trouble) {}
+
+    /**
+     * @param place where the sheet slides in
+     * @param whenClosed called when a sheet is taken away
+     */
+    FilingDesk(PanelContext context, SlideIn place, Runnable whenClosed) {
+        this.context = context;
+        this.place = place;
+        this.whenClosed = whenClosed;
+        sheet = new FilingSheet(context, this::file, this::close);
+        outcomes = new OutcomeList(context, this::close);
+    }
+
+    private void close() {
+        place.close();
+        whenClosed.run();
+    }
+
+    /** Asks what holds for files that were dropped or chosen. */
+    void ask(List<Path> paths) {
+        if (context.archive().isReadOnly()) {
+            context.say(
+                    "The archive is open for reading only, so nothing can be filed; its folder is write-protected.");
+            return;
+        }
+        if (!paths.isEmpty()) {
+            place.open(sheet);
+            sheet.ask(paths);
+        }
+    }
+
+    private void file(FilingSheet.Order order) {
+        place.close();
+        AtomicReference<Result> result = new AtomicReference<>(new Result(List.of(), Optional.empty()));
+        AtomicReference<Job> job = new AtomicReference<>();
+        job.set(context.background()
+                .run(
+                        "Filing",
+                        progress -> {
+                            try {
+                                result.set(new Result(
+                                        context.workbench().filing().file(order.paths(), order.facts(), progress),
+                                        Optional.empty()));
+                            } catch (ProblemException e) {
+                                result.set(new Result(List.of(), Optional.of(e.getMessage())));
+                            }
+                            return true;
+                        },
+                        done -> {}));
+        // Also when it was stopped: what was filed until then is shown.
+        job.get().whenEnded(() -> ended(result.get(), job.get().isCancelled()));
+    }
+
+    private void ended(Result result, boolean stopped) {
+        if (result.trouble().isPresent()) {
+            // What was typed is still in the sheet: mend the trouble, press Enter again.
+            place.open(sheet);
+            sheet.sayTrouble(result.trouble().get());
+            context.say(result.trouble().get());
+            return;
+        }
+        outcomes.show(result.outcomes(), stopped);
+        place.open(outcomes);
+        result.outcomes().stream()
+                .filter(FilingOutcome.Filed.class::isInstance)
+                .map(o -> ((FilingOutcome.Filed) o).picture().id())
+                .findFirst()
+                .ifPresent(context.selection()::choosePicture);
+        context.shelf().refresh();
+    }
+
+    void lookChanged() {
+        javax.swing.SwingUtilities.updateComponentTreeUI(sheet);
+        javax.swing.SwingUtilities.updateComponentTreeUI(outcomes);
+    }
+}

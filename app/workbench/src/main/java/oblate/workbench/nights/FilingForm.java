@@ -1,0 +1,214 @@
+/* SPDX-License-Identifier: Apache-2.0 */
+package oblate.workbench.nights;
+
+import java.time.DateTimeException;
+import java.time.ZoneId;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import javax.swing.JCheckBox;
+import javax.swing.JComboBox;
+import javax.swing.JComponent;
+import javax.swing.JLabel;
+import javax.swing.JPanel;
+import javax.swing.JTextField;
+import net.miginfocom.swing.MigLayout;
+import oblate.archive.FilingFacts;
+import oblate.archive.Rating;
+import oblate.archive.Site;
+import oblate.image.TimeMeaning;
+import oblate.image.TimeWish;
+import oblate.sky.PlanetModel;
+import oblate.workbench.PanelContext;
+import oblate.workbench.PanelSettings;
+import oblate.workbench.look.Theme;
+
+/** What is said once for all files that were dropped; what was said last time is there already. */
+final class FilingForm extends JPanel {
+    private static final long serialVersionUID = 1L;
+    private static final List<String> SCALES = List.of("Pickering", "Antoniadi");
+    private static final String FILES_SAY = "as the files say";
+    private static final String NOT_SAID = "not said";
+    private static final int LONGEST_CAPTURE_S = 86_400;
+    private final transient PanelContext context;
+    private final JComboBox<String> planet = new JComboBox<>();
+    private final JComboBox<String> site = new JComboBox<>();
+    private final JComboBox<String> kit = new JComboBox<>();
+    private final JTextField observer = new JTextField(12);
+    private final JTextField filter = new JTextField(8);
+    private final JTextField seeing = new JTextField(3);
+    private final JComboBox<String> scale = new JComboBox<>(SCALES.toArray(String[]::new));
+    private final JComboBox<String> zone = new JComboBox<>();
+    private final JComboBox<String> meaning =
+            new JComboBox<>(new String[] {NOT_SAID, "start of capture", "middle of capture", "end of capture"});
+    private final JTextField length = new JTextField(4);
+    private final JCheckBox undated = new JCheckBox("File pictures without a time as undated");
+    private boolean filling;
+
+    /**
+     * @param whenChanged called when something was said that may change what the files mean
+     */
+    FilingForm(PanelContext context, Runnable whenChanged) {
+        super(new MigLayout("insets 0, gap 8 6, fillx", "[]12[]12[]12[]12[]12[]push", "[][]"));
+        this.context = context;
+        setOpaque(false);
+        kit.setEditable(true);
+        zone.setEditable(true);
+        planet.setName("filing.planet");
+        zone.setName("filing.zone");
+        undated.setName("filing.undated");
+        undated.setOpaque(false);
+        field("Planet", planet, "w 140!");
+        field("Site", site, "w 150!");
+        field("Kit", kit, "w 170!");
+        field("Observer", observer, "w 130!");
+        field("Filter", filter, "w 80!");
+        JPanel rating = new JPanel(new MigLayout("insets 0, gap 4"));
+        rating.setOpaque(false);
+        rating.add(seeing);
+        rating.add(scale);
+        field("Seeing", rating, "");
+        JPanel times = new JPanel(new MigLayout("insets 0, gap 6"));
+        times.setOpaque(false);
+        times.add(new JLabel("Times without a zone are in"));
+        times.add(zone, "w 150!");
+        times.add(new JLabel("and mean the"));
+        times.add(meaning);
+        times.add(new JLabel("of captures of"));
+        times.add(length);
+        times.add(new JLabel("s"));
+        add(times, "newline, span, split 2");
+        add(undated, "gapleft 16");
+        Runnable tell = () -> {
+            if (!filling) {
+                whenChanged.run();
+            }
+        };
+        for (JComboBox<String> box : List.of(planet, zone, meaning)) {
+            box.addActionListener(e -> tell.run());
+        }
+        length.getDocument().addDocumentListener(new Typed(tell));
+        undated.addActionListener(e -> tell.run());
+    }
+
+    private void field(String name, JComponent component, String constraint) {
+        JPanel cell = new JPanel(new MigLayout("insets 0, gap 0 2, wrap 1"));
+        cell.setOpaque(false);
+        JLabel label = new JLabel(name);
+        label.setFont(Theme.bodyFont(-2));
+        label.setLabelFor(component);
+        cell.add(label);
+        cell.add(component, constraint);
+        add(cell);
+    }
+
+    /** Puts in what was said last time. */
+    void begin() {
+        filling = true;
+        PanelSettings settings = context.settings();
+        fill(
+                planet,
+                context.workbench().planets().stream().map(PlanetModel::label).toList(),
+                settings.text("filing.planet", FILES_SAY),
+                FILES_SAY);
+        zone.removeAllItems();
+        List.of(NOT_SAID, "UTC", ZoneId.systemDefault().getId()).stream()
+                .distinct()
+                .forEach(zone::addItem);
+        zone.setSelectedItem(settings.text("filing.zone", NOT_SAID));
+        observer.setText(settings.text("observer", ""));
+        scale.setSelectedItem(settings.text("scale", SCALES.get(0)));
+        undated.setSelected(false);
+        filling = false;
+        context.background()
+                .quietly(
+                        () -> List.of(
+                                context.archive().sites().stream()
+                                        .map(Site::name)
+                                        .toList(),
+                                context.archive().kits().stream()
+                                        .map(k -> k.name())
+                                        .toList()),
+                        names -> {
+                            fill(site, names.get(0), settings.text("site", ""), NOT_SAID);
+                            fill(kit, names.get(1), settings.text("kit", ""), "");
+                        });
+    }
+
+    private static void fill(JComboBox<String> box, List<String> names, String chosen, String none) {
+        box.removeAllItems();
+        box.addItem(none);
+        names.forEach(box::addItem);
+        box.setSelectedItem(names.contains(chosen) ? chosen : none);
+    }
+
+    /** Remembers what was said, for the next time. */
+    void keep() {
+        PanelSettings settings = context.settings();
+        settings.keep("filing.planet", text(planet));
+        settings.keep("filing.zone", text(zone));
+        settings.keep("site", text(site));
+        settings.keep("kit", text(kit));
+        settings.keep("observer", observer.getText());
+        settings.keep("scale", text(scale));
+    }
+
+    /** Why what was said cannot be used, one sentence. */
+    Optional<String> fault() {
+        if (!text(zone).equals(NOT_SAID) && !text(zone).isBlank() && zoneId().isEmpty()) {
+            return Optional.of(
+                    "“" + text(zone) + "” is no time zone; give UTC, +02:00 or a name such as Europe/Lisbon.");
+        }
+        if (!length.getText().isBlank() && lengthS().isEmpty()) {
+            return Optional.of("“" + length.getText() + "” is no length of a capture; give seconds.");
+        }
+        return Optional.empty();
+    }
+
+    private Optional<ZoneId> zoneId() {
+        try {
+            return said(text(zone)).filter(z -> !z.equals(NOT_SAID)).map(ZoneId::of);
+        } catch (DateTimeException e) {
+            return Optional.empty();
+        }
+    }
+
+    private OptionalDouble lengthS() {
+        String typed = length.getText().strip();
+        if (!typed.matches("\\d{1,5}(\\.\\d{1,3})?")) {
+            return OptionalDouble.empty();
+        }
+        double seconds = Double.parseDouble(typed);
+        return seconds > 0 && seconds < LONGEST_CAPTURE_S ? OptionalDouble.of(seconds) : OptionalDouble.empty();
+    }
+
+    /** What was said. */
+    FilingFacts facts() {
+        Optional<String> planetId = context.workbench().planets().stream()
+                .filter(p -> p.label().equals(planet.getSelectedItem()))
+                .map(PlanetModel::id)
+                .findFirst();
+        Optional<TimeMeaning> moment = meaning.getSelectedIndex() <= 0
+                ? Optional.empty()
+                : Optional.of(TimeMeaning.values()[meaning.getSelectedIndex() - 1]);
+        return new FilingFacts(
+                planetId,
+                site.getSelectedIndex() > 0 ? said(text(site)) : Optional.empty(),
+                said(observer.getText()),
+                said(text(kit)),
+                said(filter.getText()),
+                said(seeing.getText()).map(v -> new Rating(v, text(scale))),
+                Optional.empty(),
+                Optional.empty(),
+                new TimeWish(Optional.empty(), zoneId(), moment, lengthS(), Optional.empty()),
+                undated.isSelected());
+    }
+
+    private static String text(JComboBox<String> box) {
+        return box.getSelectedItem() == null ? "" : box.getSelectedItem().toString();
+    }
+
+    private static Optional<String> said(String text) {
+        return Optional.of(text.strip()).filter(t -> !t.isEmpty());
+    }
+}

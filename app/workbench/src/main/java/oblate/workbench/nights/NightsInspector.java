@@ -1,0 +1,96 @@
+/* SPDX-License-Identifier: Apache-2.0 */
+package oblate.workbench.nights;
+
+import java.util.List;
+import java.util.Objects;
+import java.util.Optional;
+import javax.swing.JButton;
+import javax.swing.JPanel;
+import net.miginfocom.swing.MigLayout;
+import oblate.archive.ArchivedPicture;
+import oblate.workbench.PanelContext;
+import oblate.workbench.look.FoldSection;
+import oblate.workbench.pictures.FactList;
+import oblate.workbench.pictures.NightGroup;
+import oblate.workbench.pictures.PictureFacts;
+
+/** What is known of the chosen pictures, and the form that corrects it. */
+final class NightsInspector extends JPanel {
+    private static final long serialVersionUID = 1L;
+    private final transient PanelContext context;
+    private final transient ChosenPictures chosen;
+    private final FactsEditor editor;
+    private final JPanel facts = new JPanel(new MigLayout("insets 0, gap 0, wrap 1, fillx", "[grow,fill]"));
+    private final FoldSection correcting;
+
+    NightsInspector(PanelContext context, ChosenPictures chosen, Corrector corrector) {
+        super(new MigLayout("insets 4 0 4 0, gap 0, wrap 1, fillx", "[grow,fill]"));
+        this.context = context;
+        this.chosen = chosen;
+        editor = new FactsEditor(context, corrector);
+        setOpaque(false);
+        facts.setOpaque(false);
+        correcting = new FoldSection("Correct", editor);
+        correcting.setOpen(context.settings().flag("correct.open", true));
+        correcting.whenFolded(open -> context.settings().keep("correct.open", open));
+        add(facts, "wmin 0");
+        add(correcting, "wmin 0");
+    }
+
+    /** Pictures chosen that are there. */
+    List<ArchivedPicture> pictures() {
+        return chosen.ids().stream()
+                .map(id -> context.shelf().picture(id).orElse(null))
+                .filter(Objects::nonNull)
+                .sorted(java.util.Comparator.comparingLong(ArchivedPicture::id))
+                .toList();
+    }
+
+    void refresh() {
+        List<ArchivedPicture> pictures = pictures();
+        facts.removeAll();
+        if (pictures.size() == 1) {
+            facts.add(new FoldSection("Picture", PictureFacts.of(context, pictures.get(0))), "wmin 0");
+            JButton open = new JButton("Measure it");
+            open.setToolTipText("Opens it on the measuring desk  (Enter)");
+            open.addActionListener(e -> context.openPicture(pictures.get(0).id()));
+            facts.add(open, "gapleft 12, gapright 12, growx 0, gapbottom 4");
+        } else if (pictures.size() > 1) {
+            facts.add(new FoldSection(pictures.size() + " pictures", severals(pictures)), "wmin 0");
+        }
+        correcting.setVisible(!pictures.isEmpty());
+        editor.show(pictures);
+        revalidate();
+        repaint();
+    }
+
+    private FactList severals(List<ArchivedPicture> pictures) {
+        FactList list = new FactList(context::palette);
+        List<NightGroup> nights = NightGroup.of(pictures);
+        list.fact("Nights", nights.size() == 1 ? nights.get(0).title() : Integer.toString(nights.size()));
+        list.fact("Fitted", pictures.stream().filter(ArchivedPicture::fitted).count() + " of " + pictures.size());
+        list.fact(
+                "Marks",
+                Long.toString(
+                        pictures.stream().mapToLong(ArchivedPicture::markCount).sum()));
+        long conflicts =
+                pictures.stream().filter(p -> !p.timeConflicts().isEmpty()).count();
+        if (conflicts > 0) {
+            list.alarm(conflicts + " of them have times that disagree.");
+        }
+        list.remark("Where they differ the fields below say several; what you put in holds for all of them.");
+        return list;
+    }
+
+    /** Chooses pictures and puts the caret into a field. */
+    void begin(List<Long> ids, FactField field, String text, String reason) {
+        if (ids.isEmpty()) {
+            return;
+        }
+        Optional<Long> lead = context.selection().pictureId().filter(ids::contains);
+        chosen.set(ids, lead.orElse(ids.get(0)));
+        refresh();
+        correcting.setOpen(true);
+        editor.begin(field, text, reason);
+    }
+}

@@ -1,0 +1,335 @@
+/* SPDX-License-Identifier: Apache-2.0 */
+package oblate.workbench.nights;
+
+import java.awt.BorderLayout;
+import java.awt.CardLayout;
+import java.awt.event.HierarchyEvent;
+import java.io.File;
+import java.time.Instant;
+import java.time.format.DateTimeFormatter;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.stream.Stream;
+import javax.swing.BorderFactory;
+import javax.swing.JDialog;
+import javax.swing.JFileChooser;
+import javax.swing.JPanel;
+import javax.swing.JScrollPane;
+import javax.swing.SwingUtilities;
+import oblate.archive.ArchivedPicture;
+import oblate.archive.PictureSearch;
+import oblate.workbench.PanelContext;
+import oblate.workbench.Selection;
+import oblate.workbench.actions.Deed;
+import oblate.workbench.pictures.NightGroup;
+import oblate.workbench.pictures.PictureState;
+import oblate.workbench.words.Texts;
+
+/** The component of the panel of nights: three views of the same pictures, the search above them, the inspector beside them. */
+final class NightsView extends JPanel {
+    private static final long serialVersionUID = 1L;
+    private static final Texts TEXTS = Texts.of(NightsView.class);
+    private static final DateTimeFormatter DAY = DateTimeFormatter.ofPattern("d MMM uuuu", Locale.ENGLISH);
+    private final transient PanelContext context;
+    private final transient SystemChoice systems;
+    private final transient ChosenPictures chosen;
+    private final transient PictureQuery.Lookup lookup;
+    private final transient FilingDesk filing;
+    private final PictureWall wall;
+    private final CoverageView coverage;
+    private final TodoView todo;
+    private final NightsBar bar;
+    private final NightsInspector inspector;
+    private final JPanel views = new JPanel(new CardLayout());
+    private transient Optional<Completions> completions = Optional.empty();
+    private transient List<ArchivedPicture> found = List.of();
+    private transient Optional<Selection.Span> span = Optional.empty();
+    private NightsBar.View shown = NightsBar.View.PICTURES;
+    private long asked;
+
+    NightsView(PanelContext context) {
+        super(new BorderLayout());
+        this.context = context;
+        setOpaque(false);
+        systems = new SystemChoice(context.workbench().planets(), context.settings());
+        chosen = new ChosenPictures(context.selection());
+        lookup = PictureQuery.Lookup.of(systems, p -> PictureState.of(p, context.shelf()));
+        Corrector corrector = new Corrector(context);
+        inspector = new NightsInspector(context, chosen, corrector);
+        wall = new PictureWall(context, systems, chosen, context::openPicture);
+        coverage = new CoverageView(context, systems, this::goTo);
+        bar = new NightsBar(context, systems, new BarListener());
+        todo = new TodoView(
+                context,
+                new Remedies(context, corrector, inspector::begin)::of,
+                t -> chosen.set(t.pictures(), t.first()),
+                bar::setTodoCount);
+        SlideIn sheets = new SlideIn();
+        filing = new FilingDesk(context, sheets, () -> views.requestFocusInWindow());
+        JPanel top = new JPanel(new BorderLayout());
+        top.setOpaque(false);
+        top.add(bar, BorderLayout.NORTH);
+        top.add(sheets, BorderLayout.CENTER);
+        add(top, BorderLayout.NORTH);
+        add(views, BorderLayout.CENTER);
+        JScrollPane scroll = new JScrollPane(wall);
+        scroll.setBorder(BorderFactory.createEmptyBorder());
+        scroll.getVerticalScrollBar().setUnitIncrement(32);
+        views.setOpaque(false);
+        views.add(scroll, NightsBar.View.PICTURES.name());
+        views.add(coverage, NightsBar.View.COVERAGE.name());
+        views.add(todo, NightsBar.View.TODO.name());
+        connect();
+    }
+
+    private void connect() {
+        context.showInInspector(inspector);
+        context.takeDroppedFiles(filing::ask);
+        actions();
+        context.shelf().whenChanged(() -> {
+            completions = Optional.empty();
+            todo.refresh();
+            search();
+        });
+        chosen.whenChanged(inspector::refresh);
+        context.selection().whenChanged(this::followSpan);
+        context.whenLookChanged(this::lookChanged);
+        addHierarchyListener(e -> {
+            if ((e.getChangeFlags() & HierarchyEvent.SHOWING_CHANGED) != 0 && isShowing()) {
+                bar.fillSystems();
+            }
+        });
+        search();
+    }
+
+    private void actions() {
+        context.offer(Deed.of(TEXTS, "nights.add", this::chooseFiles));
+        context.offer(Deed.of(TEXTS, "nights.search", whileShown(bar::search)));
+        context.offer(Deed.of(TEXTS, "nights.everything", whileShown(this::showEverything)));
+        for (NightsBar.View view : NightsBar.View.values()) {
+            context.offer(Deed.of(TEXTS, view.deed(), whileShown(() -> show(view))));
+        }
+        context.offer(Deed.of(
+                TEXTS,
+                "nights.correct",
+                whileShown(() -> inspector.begin(List.copyOf(chosen.ids()), FactField.PLANET, "", ""))));
+        context.offer(Deed.of(TEXTS, "nights.reported", whileShown(this::noteReported)));
+    }
+
+    private void showEverything() {
+        bar.clearSearch();
+        context.selection().chooseSpan(Optional.empty());
+    }
+
+    private Runnable whileShown(Runnable deed) {
+        return () -> {
+            if (isShowing()) {
+                deed.run();
+            }
+        };
+    }
+
+    @Override
+    public boolean requestFocusInWindow() {
+        return switch (shown) {
+            case PICTURES -> wall.requestFocusInWindow();
+            case COVERAGE -> coverage.requestFocusInWindow();
+            case TODO -> todo.requestFocusInWindow();
+        };
+    }
+
+    private void show(NightsBar.View view) {
+        shown = view;
+        bar.setView(view);
+        ((CardLayout) views.getLayout()).show(views, view.name());
+        if (view == NightsBar.View.COVERAGE) {
+            coverage.show(found);
+        }
+        requestFocusInWindow();
+        if (view == NightsBar.View.TODO) {
+            todo.lookAtFirst();
+        }
+    }
+
+    /** Goes from another view to a picture on the wall. */
+    private void goTo(long pictureId) {
+        chosen.only(pictureId);
+        show(NightsBar.View.PICTURES);
+        SwingUtilities.invokeLater(() -> wall.bringToTop(pictureId));
+    }
+
+    private void lookChanged() {
+        bar.lookChanged();
+        inspector.refresh();
+        wall.systemChanged();
+        filing.lookChanged();
+    }
+
+    private void noteReported() {
+        List<Long> ids = List.copyOf(chosen.ids());
+        context.background()
+                .quietly(
+                        () -> {
+                            context.archive().noteReported(ids, "said in the window");
+                            return ids.size();
+                        },
+                        count -> {
+                            context.say(
+                                    count == 1
+                                            ? "Noted: 1 picture was reported."
+                                            : "Noted: " + count + " pictures were reported.");
+                            context.shelf().refresh();
+                        });
+    }
+
+    private void chooseFiles() {
+        JFileChooser chooser = new JFileChooser(context.settings().text("folder", "."));
+        chooser.setMultiSelectionEnabled(true);
+        chooser.setFileSelectionMode(JFileChooser.FILES_AND_DIRECTORIES);
+        chooser.setApproveButtonText("Add");
+        JDialog dialog = new JDialog(SwingUtilities.getWindowAncestor(this), "Add pictures");
+        dialog.setModal(false);
+        chooser.addActionListener(e -> {
+            if (e.getActionCommand().equals(JFileChooser.APPROVE_SELECTION)) {
+                context.settings().keep("folder", chooser.getCurrentDirectory());
+                filing.ask(
+                        Stream.of(chooser.getSelectedFiles()).map(File::toPath).toList());
+            }
+            dialog.dispose();
+        });
+        dialog.add(chooser);
+        dialog.pack();
+        dialog.setLocationRelativeTo(this);
+        dialog.setVisible(true);
+    }
+
+    private void followSpan() {
+        if (!span.equals(context.selection().span())) {
+            span = context.selection().span();
+            search();
+        }
+    }
+
+    private void search() {
+        String text = bar.searched();
+        PictureQuery query = PictureQuery.of(text, lookup);
+        long mine = ++asked;
+        if (query.words().isEmpty()) {
+            show(query, context.shelf().pictures(), text);
+            return;
+        }
+        PictureSearch all = PictureSearch.all();
+        PictureSearch search = new PictureSearch(
+                all.planetId(),
+                all.night(),
+                all.from(),
+                all.to(),
+                all.meridian(),
+                all.observer(),
+                all.kit(),
+                all.filter(),
+                Optional.of(query.words()),
+                all.fitted(),
+                all.marked(),
+                0);
+        context.background().quietly(() -> context.archive().pictures(search), withWords -> {
+            if (mine == asked) {
+                show(query, withWords, text);
+            }
+        });
+    }
+
+    private void show(PictureQuery query, List<ArchivedPicture> withWords, String text) {
+        List<ArchivedPicture> inSpan = span.isEmpty()
+                ? withWords
+                : withWords.stream().filter(p -> isIn(p, span.get())).toList();
+        found = query.among(inSpan);
+        List<NightGroup> nights = NightGroup.of(found);
+        wall.show(nights, nothing(text), query.problem().orElse(query.wayOut(inSpan)) + wayBack(text));
+        int total = context.shelf().pictures().size();
+        String of = found.size() == total ? "" : " of " + total;
+        String count = total == 0 && !context.shelf().isRead()
+                ? ""
+                : found.isEmpty()
+                        ? "nothing found"
+                        : found.size() + of + (total == 1 ? " picture" : " pictures") + " in " + nights.size()
+                                + (nights.size() == 1 ? " night" : " nights");
+        bar.say(query.problem().orElse(total == 0 ? "" : count), query.problem().isPresent());
+        bar.setSpan(span.map(NightsView::words));
+        bar.fillSystems();
+        inspector.refresh();
+        if (shown == NightsBar.View.COVERAGE) {
+            coverage.show(found);
+        }
+    }
+
+    private static boolean isIn(ArchivedPicture picture, Selection.Span span) {
+        return picture.time().filter(t -> span.contains(t.midUtc())).isPresent();
+    }
+
+    private static String words(Selection.Span span) {
+        return day(span.from()) + " – " + day(span.to());
+    }
+
+    private static String day(Instant time) {
+        return DAY.format(time.atOffset(java.time.ZoneOffset.UTC));
+    }
+
+    private String nothing(String text) {
+        if (!context.shelf().isRead()) {
+            return "Reading the archive …";
+        }
+        if (context.shelf().pictures().isEmpty()) {
+            return "No pictures yet. Drop a night’s folder here.";
+        }
+        String between = span.map(s -> " between " + day(s.from()) + " and " + day(s.to()))
+                .orElse("");
+        return text.isEmpty() ? "No pictures" + between + "." : "Nothing found for “" + text + "”" + between + ".";
+    }
+
+    private String wayBack(String text) {
+        if (!context.shelf().isRead() || context.shelf().pictures().isEmpty()) {
+            return context.shelf().isRead() ? "Or press Ctrl+O and choose it." : "";
+        }
+        return span.isPresent() || !text.isEmpty() ? "Ctrl+Shift+F shows everything." : "";
+    }
+
+    /** What the bar above the views asks for. */
+    private final class BarListener implements NightsBar.Listener {
+        @Override
+        public void searchChanged() {
+            search();
+        }
+
+        @Override
+        public void searchLeft() {
+            NightsView.this.requestFocusInWindow();
+        }
+
+        @Override
+        public void viewChosen(NightsBar.View view) {
+            show(view);
+        }
+
+        @Override
+        public void systemChosen() {
+            wall.systemChanged();
+            coverage.compute();
+            search();
+        }
+
+        @Override
+        public void addWanted() {
+            chooseFiles();
+        }
+
+        @Override
+        public Completions completions() {
+            if (completions.isEmpty()) {
+                completions = Optional.of(Completions.of(context.shelf().pictures(), lookup));
+            }
+            return completions.get();
+        }
+    }
+}

@@ -1,0 +1,67 @@
+/* SPDX-License-Identifier: Apache-2.0 */
+package oblate.workbench.nights;
+
+import java.awt.BorderLayout;
+import java.awt.Dimension;
+import java.awt.Toolkit;
+import javax.swing.JComponent;
+import javax.swing.JPanel;
+import javax.swing.Timer;
+
+/** A place at the top into which a sheet slides; at once where the desktop wants no motion. */
+final class SlideIn extends JPanel {
+    private static final long serialVersionUID = 1L;
+    private static final int STEP_MS = 15;
+    private static final double SHARE_PER_STEP = 0.14;
+    private final Timer motion;
+    private double share = 1;
+
+    SlideIn() {
+        super(new BorderLayout());
+        setOpaque(false);
+        setVisible(false);
+        motion = new Timer(STEP_MS, e -> step());
+    }
+
+    /** Shows a sheet. */
+    void open(JComponent sheet) {
+        if (getComponentCount() == 0 || getComponent(0) != sheet) {
+            removeAll();
+            add(sheet, BorderLayout.CENTER);
+        }
+        if (!isVisible() && wantsMotion()) {
+            share = 0;
+            motion.start();
+        } else {
+            share = 1;
+        }
+        setVisible(true);
+        revalidate();
+        repaint();
+    }
+
+    /** Takes the sheet away. */
+    void close() {
+        motion.stop();
+        setVisible(false);
+    }
+
+    private void step() {
+        share = Math.min(1, share + SHARE_PER_STEP);
+        if (share >= 1) {
+            motion.stop();
+        }
+        revalidate();
+    }
+
+    private static boolean wantsMotion() {
+        Object gtk = Toolkit.getDefaultToolkit().getDesktopProperty("gnome.Gtk/EnableAnimations");
+        return !Integer.valueOf(0).equals(gtk) && !Boolean.FALSE.equals(gtk);
+    }
+
+    @Override
+    public Dimension getPreferredSize() {
+        Dimension full = super.getPreferredSize();
+        return new Dimension(full.width, (int) Math.round(full.height * share));
+    }
+}

@@ -1,0 +1,508 @@
+/* SPDX-License-Identifier: Apache-2.0 */
+package oblate.workbench;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.data.Offset.offset;
+
+import java.awt.Component;
+import java.awt.Point;
+import java.awt.event.InputEvent;
+import java.awt.event.KeyEvent;
+import java.io.IOException;
+import java.nio.ByteBuffer;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.sql.Connection;
+import java.sql.DriverManager;
+import java.sql.SQLException;
+import java.time.ZoneOffset;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.stream.Stream;
+import java.util.zip.CRC32;
+import javax.swing.JTable;
+import javax.swing.JTextField;
+import oblate.archive.Archive;
+import oblate.archive.ArchivedPicture;
+import oblate.archive.FilingFacts;
+import oblate.archive.MarkSearch;
+import oblate.archive.PictureSearch;
+import oblate.archive.StoredFit;
+import oblate.archive.StoredMark;
+import oblate.base.PluginHost;
+import oblate.base.Progress;
+import oblate.disc.Placement;
+import oblate.image.TimeWish;
+import oblate.sample.SampleSeason;
+import oblate.sample.SampleTruth;
+import oblate.workbench.measure.CanvasView;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Tag;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.Timeout;
+import org.junit.jupiter.api.io.TempDir;
+
+/** The measuring loop by mouse and keys in a real window, with what can go wrong on the way, on the sample night. Needs a display. */
+@Tag("window")
+@Timeout(value = 180, threadMode = Timeout.ThreadMode.SEPARATE_THREAD)
+class MeasureLoopTest {
+    private static final System.Logger LOG = System.getLogger(MeasureLoopTest.class.getName());
+
+    @TempDir
+    static Path folder;
+
+    private static SampleTruth truth;
+    private static java.awt.Robot robot;
+    private WindowPictures window;
+    private PluginHost plugins;
+    private Path archive;
+    private Path settings;
+    private int strokes;
+
+    @BeforeAll
+    static void fileTheSampleNight() throws java.awt.AWTException {
+        robot = new java.awt.Robot();
+        robot.setAutoWaitForIdle(true);
+        truth = SampleSeason.night().writeTo(folder.resolve("season"), Progress.SILENT);
+        WorkbenchContext context =
+                WindowPictures.context(folder.resolve("base"), folder.resolve("none"), PluginHost.bundledOnly());
+        try (Archive archive = context.archive()) {
+            TimeWish wish = new TimeWish(
+                    Optional.empty(),
+                    Optional.of(ZoneOffset.UTC),
+                    Optional.empty(),
+                    OptionalDouble.empty(),
+                    Optional.empty());
+            FilingFacts facts = new FilingFacts(
+                    Optional.of("jupiter"),
+                    Optional.empty(),
+                    Optional.of("observer-1"),
+                    Optional.of("kit A"),
+                    Optional.empty(),
+                    Optional.empty(),
+                    Optional.empty(),
+                    Optional.empty(),
+                    wish,
+                    true);
+            context.filing().file(List.of(folder.resolve("season/pictures")), facts, Progress.SILENT);
+            assertThat(archive.pictures(PictureSearch.all()))
+                    .hasSize(truth.pictures().size());
+        }
+    }
+
+    private void open(String name, boolean fitNew) throws IOException {
+        settings = folder.resolve(name);
+        archive = settings.resolve("archive");
+        if (!Files.exists(archive)) {
+            copy(folder.resolve("base"), archive);
+            Files.writeString(settings.resolve("workbench.properties"), "panel.measure.fit.new=" + fitNew + "\n");
+        }
+        plugins = PluginHost.bundledOnly();
+        window = new WindowPictures(archive, settings, plugins);
+        WindowPictures.act(() -> window.workbench().frame().setBounds(0, 0, 1400, 900));
+        WindowPictures.await(
+                "the archive is read", () -> window.workbench().shelf().isRead());
+        window.settle();
+    }
+
+    private static void copy(Path from, Path to) throws IOException {
+        try (Stream<Path> all = Files.walk(from)) {
+            for (Path one : all.toList()) {
+                Path target = to.resolve(from.relativize(one).toString());
+                if (Files.isDirectory(one)) {
+                    Files.createDirectories(target);
+                } else {
+                    Files.copy(one, target);
+                }
+            }
+        }
+    }
+
+    @AfterEach
+    void close() {
+        if (window != null) {
+            window.close();
+            plugins.close();
+        }
+    }
+
+    private Archive catalog() {
+        return window.context().archive();
+    }
+
+    private ArchivedPicture pictureOf(SampleTruth.Picture one) {
+        return catalog().pictureCalled(one.file().substring(one.file().lastIndexOf('/') + 1));
+    }
+
+    /** Pictures in colour with some features on the near side, in order of time. */
+    private static List<SampleTruth.Picture> colourPictures() {
+        return truth.pictures().stream()
+                .filter(p -> p.file().contains("2023") && p.file().matches(".*(Z\\.png|disc-1\\.png|Z\\.jpg)"))
+                .toList();
+    }
+
+    private void measure(ArchivedPicture picture) {
+        WindowPictures.act(() -> window.workbench().openPicture(picture.id()));
+        window.settle();
+    }
+
+    private CanvasView view() {
+        Component canvas = window.find("canvas");
+        return WindowPictures.ask(() -> {
+            java.lang.reflect.Method view = canvas.getClass().getDeclaredMethod("view");
+            view.setAccessible(true);
+            return (CanvasView) view.invoke(canvas);
+        });
+    }
+
+    private Point onScreen(double xPx, double yPx) {
+        var at = view().toScreen(new oblate.disc.PixelPoint(xPx, yPx));
+        Component canvas = window.find("canvas");
+        return WindowPictures.ask(() -> {
+            Point origin = canvas.getLocationOnScreen();
+            return new Point(origin.x + (int) Math.round(at.x), origin.y + (int) Math.round(at.y));
+        });
+    }
+
+    private void moveTo(double xPx, double yPx) {
+        Point at = onScreen(xPx, yPx);
+        robot.mouseMove(at.x, at.y);
+        robot.waitForIdle();
+    }
+
+    private void click(double xPx, double yPx) {
+        moveTo(xPx, yPx);
+        robot.mousePress(InputEvent.BUTTON1_DOWN_MASK);
+        robot.mouseRelease(InputEvent.BUTTON1_DOWN_MASK);
+        robot.waitForIdle();
+        strokes++;
+    }
+
+    private void strike(int... keys) {
+        for (int key : keys) {
+            robot.keyPress(key);
+        }
+        for (int i = keys.length - 1; i >= 0; i--) {
+            robot.keyRelease(keys[i]);
+        }
+        robot.waitForIdle();
+        strokes++;
+    }
+
+    private void type(String text) {
+        for (char c : text.toCharArray()) {
+            strike(KeyEvent.getExtendedKeyCodeForChar(c));
+        }
+    }
+
+    private List<StoredMark> marksOf(ArchivedPicture picture) {
+        return catalog().marks(MarkSearch.ofPicture(picture.id()));
+    }
+
+    private Optional<StoredFit> fitOf(ArchivedPicture picture) {
+        return catalog().currentFit(picture.id());
+    }
+
+    private String status() {
+        return WindowPictures.ask(() -> ((javax.swing.JLabel) window.find("status")).getText());
+    }
+
+    private void awaitNaming() {
+        WindowPictures.await("the list of names", () -> window.find("naming").isVisible());
+    }
+
+    private long chosen() {
+        return WindowPictures.ask(
+                () -> window.workbench().selection().pictureId().orElseThrow());
+    }
+
+    /** Marks with a name each; returns how many keys and clicks it took. */
+    private int markNamed(ArchivedPicture picture, List<SampleTruth.Mark> marks, boolean known) {
+        strokes = 0;
+        for (SampleTruth.Mark mark : marks) {
+            int before = marksOf(picture).size();
+            click(mark.xPx(), mark.yPx());
+            awaitNaming();
+            if (!known) {
+                type(mark.feature().replaceAll("[^a-z0-9 ]", "").toLowerCase(java.util.Locale.ROOT));
+            }
+            strike(KeyEvent.VK_ENTER);
+            WindowPictures.await(
+                    "a named mark",
+                    () -> marksOf(picture).size() == before + 1
+                            && marksOf(picture).stream()
+                                    .allMatch(m -> m.featureName().isPresent()));
+            window.settle();
+        }
+        return strokes;
+    }
+
+    @Test
+    void theNextPictureIsReadyFittedAndFiveMarksTakeElevenStrokes() throws IOException {
+        open("loop", true);
+        List<SampleTruth.Picture> pictures = colourPictures();
+        SampleTruth.Picture first = pictures.get(0);
+        ArchivedPicture picture = pictureOf(first);
+        measure(picture);
+        WindowPictures.await("a fit", () -> fitOf(picture).isPresent());
+        window.settle();
+        List<SampleTruth.Mark> five = truth.marksOf(first).stream()
+                .filter(m -> m.place().isPresent() && m.emissionDeg().orElse(90) < 60)
+                .limit(5)
+                .toList();
+        assertThat(five.size()).isGreaterThanOrEqualTo(3);
+        markNamed(picture, five, false);
+
+        // Space: the next picture without marks comes with its fit made ahead.
+        long start = System.nanoTime();
+        strike(KeyEvent.VK_SPACE);
+        WindowPictures.await("another picture", () -> chosen() != picture.id());
+        ArchivedPicture second = catalog().picture(chosen()).orElseThrow();
+        assertThat(second.markCount()).isZero();
+        WindowPictures.await("its fit is kept", () -> fitOf(second).isPresent());
+        double seconds = (System.nanoTime() - start) / 1e9;
+        window.settle();
+
+        // The same features again: a click and Enter each, since their names are expected there, and Space to go on.
+        SampleTruth.Picture other = truth.pictures().stream()
+                .filter(p ->
+                        second.originalName().equals(p.file().substring(p.file().lastIndexOf('/') + 1)))
+                .findFirst()
+                .orElseThrow();
+        List<SampleTruth.Mark> again = truth.marksOf(other).stream()
+                .filter(m -> five.stream().anyMatch(f -> f.feature().equals(m.feature())))
+                .filter(m -> m.emissionDeg().orElse(90) < 65)
+                .toList();
+        int count = markNamed(second, again, true);
+        assertThat(count).isEqualTo(2 * again.size());
+        for (SampleTruth.Mark mark : again) {
+            String plain = mark.feature().replaceAll("[^a-z0-9 ]", "").toLowerCase(java.util.Locale.ROOT);
+            assertThat(marksOf(second)).anyMatch(m -> m.featureName().equals(Optional.of(plain)));
+        }
+        LOG.log(
+                System.Logger.Level.INFO,
+                "{0} marks in {1} keys and clicks, and Space; the next fitted picture was there after {2} s",
+                again.size(),
+                count,
+                seconds);
+    }
+
+    @Test
+    void everythingIsUndoneByAnotherWindowOnTheSameArchive() throws IOException {
+        open("restart", false);
+        SampleTruth.Picture one = colourPictures().get(1);
+        ArchivedPicture picture = pictureOf(one);
+        measure(picture);
+        strike(KeyEvent.VK_F5);
+        WindowPictures.await("a fit", () -> fitOf(picture).isPresent());
+        window.settle();
+        Placement fitted = fitOf(picture).orElseThrow().fit().placement();
+        click(one.cxPx() + 12, one.cyPx() + 20);
+        awaitNaming();
+        // The mark is moved while names are offered.
+        strike(KeyEvent.VK_CONTROL, KeyEvent.VK_RIGHT);
+        strike(KeyEvent.VK_CONTROL, KeyEvent.VK_RIGHT);
+        type("spot x");
+        strike(KeyEvent.VK_ENTER);
+        WindowPictures.await("a named mark", () -> marksOf(picture).stream()
+                .anyMatch(m -> m.featureName().equals(Optional.of("spot x"))));
+        window.settle();
+        StoredMark named = marksOf(picture).get(0);
+
+        // An outline by hand: half a pixel to the right, a pixel larger, kept as drawn with the errors stated.
+        strike(KeyEvent.VK_H);
+        for (int i = 0; i < 5; i++) {
+            strike(KeyEvent.VK_RIGHT);
+        }
+        strike(KeyEvent.VK_SHIFT, KeyEvent.VK_CLOSE_BRACKET);
+        WindowPictures.act(() -> ((JTextField) window.find("hand.angle")).setText("0.7"));
+        strike(KeyEvent.VK_ENTER);
+        WindowPictures.await("the outline is kept", () -> fitOf(picture)
+                .filter(f -> f.fit().method().equals("hand"))
+                .isPresent());
+        window.settle();
+        StoredFit drawn = fitOf(picture).orElseThrow();
+        double moved = Math.hypot(
+                drawn.fit().placement().centreXPx() - fitted.centreXPx(),
+                drawn.fit().placement().centreYPx() - fitted.centreYPx());
+        assertThat(moved).isEqualTo(0.5, offset(1e-6));
+        assertThat(drawn.fit().placement().equatorialRadiusPx())
+                .isEqualTo(fitted.equatorialRadiusPx() + 1, offset(1e-6));
+        assertThat(drawn.fit().covariance().sigmaPoleAngleDeg()).isEqualTo(0.7, offset(1e-9));
+        // The mark was measured again with it, and is less sure now.
+        WindowPictures.await(
+                "the mark follows", () -> marksOf(picture).get(0).mark().fitId().equals(Optional.of(drawn.id())));
+        assertThat(marksOf(picture).get(0).mark().errors().orElseThrow().totalLonDeg())
+                .isGreaterThan(named.mark().errors().orElseThrow().totalLonDeg());
+        window.close();
+        plugins.close();
+
+        open("restart", false);
+        measure(picture);
+        strike(KeyEvent.VK_CONTROL, KeyEvent.VK_Z);
+        WindowPictures.await("the automatic fit is back", () -> fitOf(picture)
+                .filter(f -> f.fit().placement().equals(fitted))
+                .isPresent());
+        window.settle();
+        assertThat(marksOf(picture).get(0).mark().fitId())
+                .isEqualTo(fitOf(picture).map(StoredFit::id));
+        strike(KeyEvent.VK_CONTROL, KeyEvent.VK_Z);
+        WindowPictures.await(
+                "the name is gone", () -> marksOf(picture).get(0).featureName().isEmpty());
+        window.settle();
+        strike(KeyEvent.VK_CONTROL, KeyEvent.VK_Z);
+        WindowPictures.await("the mark is gone", () -> marksOf(picture).isEmpty());
+        window.settle();
+        strike(KeyEvent.VK_CONTROL, KeyEvent.VK_Z);
+        WindowPictures.await("the fit is gone", () -> fitOf(picture).isEmpty());
+        window.settle();
+        for (int i = 0; i < 4; i++) {
+            strike(KeyEvent.VK_CONTROL, KeyEvent.VK_SHIFT, KeyEvent.VK_Z);
+            window.settle();
+        }
+        WindowPictures.await(
+                "all is back",
+                () -> fitOf(picture)
+                                .filter(f -> f.fit().method().equals("hand"))
+                                .isPresent()
+                        && marksOf(picture).stream()
+                                .anyMatch(m -> m.featureName().equals(Optional.of("spot x"))));
+        assertThat(marksOf(picture).get(0).mark().pixel())
+                .isEqualTo(named.mark().pixel());
+    }
+
+    @Test
+    void aLockedCatalogLeavesTheMarkInTheHandAndEnterTriesAgain() throws IOException, SQLException {
+        open("locked", false);
+        SampleTruth.Picture one = colourPictures().get(1);
+        ArchivedPicture picture = pictureOf(one);
+        measure(picture);
+        strike(KeyEvent.VK_F5);
+        WindowPictures.await("a fit", () -> fitOf(picture).isPresent());
+        window.settle();
+        try (Connection other = DriverManager.getConnection("jdbc:sqlite:" + archive.resolve("catalog.db"))) {
+            other.setAutoCommit(false);
+            try (var statement = other.createStatement()) {
+                statement.execute("update picture set notes = 'busy' where id = " + picture.id());
+                click(one.cxPx(), one.cyPx());
+                WindowPictures.await("the trouble is told", () -> status().contains("in your hand"));
+                assertThat(status()).contains("another program");
+                JTable table = (JTable) window.find("marks");
+                assertThat(WindowPictures.<Integer>ask(table::getRowCount)).isEqualTo(1);
+                assertThat(marksOf(picture)).isEmpty();
+            }
+            other.rollback();
+        }
+        strike(KeyEvent.VK_ENTER);
+        WindowPictures.await("the mark is kept", () -> marksOf(picture).size() == 1);
+        window.settle();
+        assertThat(marksOf(picture).get(0).mark().pixel().xPx()).isEqualTo(one.cxPx(), offset(1.0));
+    }
+
+    @Test
+    void aPictureThatIsGoneOrGiantIsRefusedInWordsAndTheWindowLives() throws IOException {
+        open("broken", false);
+        ArchivedPicture gone = pictureOf(colourPictures().get(0));
+        ArchivedPicture giant = pictureOf(colourPictures().get(1));
+        ArchivedPicture good = pictureOf(colourPictures().get(2));
+        Files.delete(catalog().fileOf(gone));
+        Files.write(catalog().fileOf(giant), hugePng());
+        measure(gone);
+        assertThat(status()).contains("there is no such file");
+        measure(giant);
+        assertThat(status()).contains("60000").contains("limit");
+        measure(good);
+        strike(KeyEvent.VK_F5);
+        WindowPictures.await("a fit", () -> fitOf(good).isPresent());
+        window.settle();
+    }
+
+    /** The head of a PNG that claims 60 000 × 60 000 pixels. */
+    private static byte[] hugePng() {
+        ByteBuffer head = ByteBuffer.allocate(17);
+        head.put("IHDR".getBytes(StandardCharsets.US_ASCII)).putInt(60_000).putInt(60_000);
+        head.put(new byte[] {8, 2, 0, 0, 0});
+        CRC32 crc = new CRC32();
+        crc.update(head.array());
+        return ByteBuffer.allocate(33)
+                .put(new byte[] {(byte) 0x89, 'P', 'N', 'G', 13, 10, 26, 10})
+                .putInt(13)
+                .put(head.array())
+                .putInt((int) crc.getValue())
+                .array();
+    }
+
+    @Test
+    void twoPicturesShareAFrameAndAPlaceIsFollowedThroughTheSeason() throws IOException {
+        open("pair", false);
+        List<SampleTruth.Picture> two = colourPictures().subList(0, 2);
+        for (SampleTruth.Picture one : two) {
+            ArchivedPicture picture = pictureOf(one);
+            measure(picture);
+            strike(KeyEvent.VK_F5);
+            WindowPictures.await("a fit", () -> fitOf(picture).isPresent());
+            window.settle();
+        }
+        WindowPictures.act(() -> window.workbench().shelf().refresh());
+        window.settle();
+        strike(KeyEvent.VK_P);
+        window.settle();
+        assertThat(WindowPictures.<Boolean>ask(() -> window.find("pair").isShowing()))
+                .isTrue();
+        for (int kind = 0; kind < 3; kind++) {
+            int index = kind;
+            WindowPictures.act(() -> ((javax.swing.JComboBox<?>) window.find("compare.kind")).setSelectedIndex(index));
+            window.settle();
+            Component pair = window.find("pair");
+            java.awt.image.BufferedImage image = WindowPictures.ask(() -> {
+                var made = new java.awt.image.BufferedImage(
+                        pair.getWidth(), pair.getHeight(), java.awt.image.BufferedImage.TYPE_INT_RGB);
+                pair.paint(made.getGraphics());
+                return made;
+            });
+            // Both halves show a planet, not night.
+            assertThat(light(image, image.getWidth() / 4, image.getHeight() / 2))
+                    .isGreaterThan(40);
+            assertThat(light(image, image.getWidth() * 3 / 4, image.getHeight() / 2))
+                    .isGreaterThan(40);
+        }
+        WindowPictures.act(() -> ((javax.swing.JButton) window.find("compare.leave")).doClick());
+        window.settle();
+        moveTo(two.get(1).cxPx(), two.get(1).cyPx() + 8);
+        strike(KeyEvent.VK_R);
+        window.settle();
+        Component cells = window.find("season.cells");
+        assertThat(WindowPictures.<Boolean>ask(cells::isShowing)).isTrue();
+        int found = WindowPictures.ask(() -> {
+            java.lang.reflect.Method count = cells.getClass().getDeclaredMethod("count");
+            count.setAccessible(true);
+            return (Integer) count.invoke(cells);
+        });
+        assertThat(found).isBetween(1, 2);
+        // A click on the first cut-out opens its picture on the desk.
+        Point cell = WindowPictures.ask(() -> {
+            Point at = cells.getLocationOnScreen();
+            return new Point(at.x + 40, at.y + 40);
+        });
+        robot.mouseMove(cell.x, cell.y);
+        robot.mousePress(InputEvent.BUTTON1_DOWN_MASK);
+        robot.mouseRelease(InputEvent.BUTTON1_DOWN_MASK);
+        robot.waitForIdle();
+        window.settle();
+        assertThat(WindowPictures.<Boolean>ask(() -> window.find("canvas").isShowing()))
+                .isTrue();
+    }
+
+    private static double light(java.awt.image.BufferedImage image, int x, int y) {
+        double sum = 0;
+        for (int dx = -10; dx < 10; dx++) {
+            for (int dy = -10; dy < 10; dy++) {
+                sum += new java.awt.Color(image.getRGB(x + dx, y + dy)).getGreen();
+            }
+        }
+        return sum / 400;
+    }
+}

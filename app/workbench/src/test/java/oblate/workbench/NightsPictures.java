@@ -1,0 +1,90 @@
+/* SPDX-License-Identifier: Apache-2.0 */
+package oblate.workbench;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import javax.swing.JComponent;
+import javax.swing.JTextField;
+import javax.swing.JToggleButton;
+import javax.swing.TransferHandler;
+import oblate.archive.ArchivedPicture;
+import oblate.base.PluginHost;
+import oblate.workbench.look.Theme;
+
+/** Takes the pictures of the panel of nights: {@code NightsPictures ARCHIVE OUT THEME FILES…}, on an archive that {@code oblate demo} makes. */
+public final class NightsPictures {
+    private final WindowPictures window;
+    private final Path out;
+    private final String suffix;
+
+    private NightsPictures(WindowPictures window, Path out, String suffix) {
+        this.window = window;
+        this.out = out;
+        this.suffix = suffix;
+    }
+
+    /** Writes one picture of each view. */
+    public static void main(String[] args) throws IOException {
+        Path out = Path.of(args[1]);
+        Theme theme = Theme.valueOf(args[2]);
+        String suffix = "-" + args[2].toLowerCase(Locale.ROOT) + System.getProperty("sun.java2d.uiScale", "");
+        try (WindowPictures window =
+                new WindowPictures(Path.of(args[0]), out.resolve("settings" + suffix), PluginHost.bundledOnly())) {
+            WindowPictures.act(() -> {
+                window.workbench().setTheme(theme);
+                window.workbench().frame().setBounds(0, 0, 1500, 940);
+            });
+            window.settle();
+            new NightsPictures(window, out, suffix)
+                    .takeAll(List.of(args).subList(3, args.length).stream()
+                            .map(Path::of)
+                            .toList());
+        }
+    }
+
+    private void takeAll(List<Path> files) throws IOException {
+        WindowPictures.act(() -> window.workbench().showPanel("nights"));
+        window.settle();
+        save("nights");
+        view("coverage");
+        save("coverage");
+        view("todo");
+        save("todo");
+        view("pictures");
+        List<ArchivedPicture> all =
+                WindowPictures.ask(() -> window.workbench().shelf().pictures());
+        WindowPictures.act(() -> window.workbench()
+                .selection()
+                .chooseSpan(Optional.of(new Selection.Span(
+                        all.get(0).time().orElseThrow().midUtc(),
+                        all.get(all.size() / 3).time().orElseThrow().midUtc()))));
+        JTextField search = (JTextField) window.find("search");
+        WindowPictures.act(search::requestFocusInWindow);
+        WindowPictures.await("the caret", search::isFocusOwner);
+        WindowPictures.act(() -> search.setText("state:measured red fil"));
+        window.settle();
+        save("search");
+        WindowPictures.act(() -> {
+            search.setText("");
+            window.workbench().selection().chooseSpan(Optional.empty());
+        });
+        JComponent pane = (JComponent) window.workbench().frame().getContentPane();
+        WindowPictures.act(() -> pane.getTransferHandler()
+                .importData(new TransferHandler.TransferSupport(
+                        pane, new FileList(files.stream().map(Path::toFile).toList()))));
+        window.settle();
+        save("filing");
+    }
+
+    private void view(String name) {
+        WindowPictures.act(() -> ((JToggleButton) window.find("view." + name)).doClick());
+        window.settle();
+    }
+
+    private void save(String name) throws IOException {
+        window.save(out.resolve(name + suffix + ".png"));
+    }
+}
