@@ -75,11 +75,11 @@ class WallScrollTest {
                     wall.paintImmediately(wall.getVisibleRect());
                 });
             }
-            // The end of the wall is the first night: its picture stands there and got its small image.
-            long oldest = WindowPictures.ask(
-                    () -> window.workbench().shelf().pictures().get(0).id());
-            WindowPictures.act(() -> window.workbench().selection().choosePicture(oldest));
-            Rectangle tile = tileOf(wall, oldest);
+            // A picture chosen elsewhere in the window is brought into view, and gets its small image.
+            long far = WindowPictures.ask(() ->
+                    window.workbench().shelf().pictures().get(PICTURES / 2).id());
+            WindowPictures.act(() -> window.workbench().selection().choosePicture(far));
+            Rectangle tile = tileOf(wall, far);
             assertThat(WindowPictures.<Rectangle>ask(wall::getVisibleRect).contains(tile))
                     .isTrue();
             WindowPictures.await("its small image", () -> brightestOf(wall, tile) > 120);
