@@ -256,11 +256,11 @@ class MeasureLoopTest {
 
     private static Optional<SampleTruth.Picture> truthOf(ArchivedPicture picture) {
         return truth.pictures().stream()
-                .filter(p -> picture.originalName().equals(p.file().substring(p.file().lastIndexOf('/') + 1)))
+                .filter(p -> picture.originalName()
+                        .equals(p.file().substring(p.file().lastIndexOf('/') + 1)))
                 .filter(p -> picture.time()
-                        .filter(t -> Math.abs(t.midUtc().getEpochSecond()
-                                        - p.mid().getEpochSecond())
-                                < 5)
+                        .filter(t ->
+                                Math.abs(t.midUtc().getEpochSecond() - p.mid().getEpochSecond()) < 5)
                         .isPresent())
                 .findFirst();
     }
@@ -290,7 +290,9 @@ class MeasureLoopTest {
             }
             String offered = offered();
             strike(KeyEvent.VK_ENTER);
-            WindowPictures.await("a name for " + mark + ", offered was " + offered, () -> marksOf(picture).size() == before + 1
+            WindowPictures.await(
+                    "a name for " + mark + ", offered was " + offered,
+                    () -> marksOf(picture).size() == before + 1
                             && marksOf(picture).stream()
                                     .allMatch(m -> m.featureName().isPresent()));
             window.settle();
