@@ -96,8 +96,8 @@ class TonightWindowTest {
         return folder.resolve("archive");
     }
 
-    private void open(boolean withSeason) throws IOException {
-        if (withSeason) {
+    private void open(boolean filled) throws IOException {
+        if (filled) {
             copyTree(season, archive());
         }
         window = new PanelWindow(archive(), folder.resolve("settings"), plugins);
