@@ -67,7 +67,7 @@ class WallScrollTest {
             JScrollPane scroll = (JScrollPane) SwingUtilities.getAncestorOfClass(JScrollPane.class, wall);
             WindowPictures.await("the wall is laid out", () -> wall.getHeight() > 50_000);
             JScrollBar bar = scroll.getVerticalScrollBar();
-            int steps = 120;
+            int steps = 60;
             for (int i = 0; i <= steps; i++) {
                 int at = (int) ((long) (bar.getMaximum() - bar.getVisibleAmount()) * i / steps);
                 WindowPictures.act(() -> {
