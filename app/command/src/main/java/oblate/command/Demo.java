@@ -56,9 +56,11 @@ final class Demo {
             }
             DemoMarks.Tally marks = new DemoMarks(services, console, archive).markAll(truth);
             List<Drift> drifts = drifts(archive, jupiter, truth);
-            List<Path> tables = tables(archive, jupiter, drifts);
+            DemoTimings timings = new DemoTimings(services, console, archive, jupiter);
+            List<Path> tables = tables(archive, jupiter, drifts, timings);
             DemoSummary summary = new DemoSummary(console, truth);
             int status = summary.print(filed, fits, marks, drifts);
+            timings.print();
             tables.forEach(t -> console.out().println("Table: " + t));
             console.out()
                     .println("Archive: " + archiveFolder() + " ("
@@ -104,10 +106,11 @@ final class Demo {
         return drifts;
     }
 
-    private List<Path> tables(Archive archive, PlanetModel planet, List<Drift> drifts) {
+    private List<Path> tables(Archive archive, PlanetModel planet, List<Drift> drifts, DemoTimings timings) {
         Reports reports = new Reports();
         MarkSearch all = MarkSearch.all();
         return List.of(
+                write(timings.table(), "timings"),
                 write(reports.positions(archive, planet, all, Optional.empty()), "positions"),
                 write(reports.drifts(planet, drifts), "drifts"));
     }

@@ -99,7 +99,7 @@ final class DriftCommand implements Callable<Integer> {
 
     @Option(
             names = "--predict",
-            paramLabel = "TIME[,TIME...]",
+            paramLabel = "TIME",
             description = "print where each feature is expected at these instants, with errors, instead of the drifts")
     private List<String> predict;
 

@@ -33,7 +33,7 @@ final class OutputOptions {
 
     @Option(
             names = "--columns",
-            paramLabel = "NAME[,NAME...]",
+            paramLabel = "NAME",
             split = ",",
             description = "only these columns of the table, in this order, by their names in csv")
     private List<String> columns;

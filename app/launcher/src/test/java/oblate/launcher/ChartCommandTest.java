@@ -94,6 +94,56 @@ class ChartCommandTest {
     }
 
     @Test
+    void chartsAreDrawnUnderADisplayThatIsNotThere() throws IOException, InterruptedException {
+        Path out = work.resolve("far.png");
+        Path words = work.resolve("words.txt");
+        ProcessBuilder far = new ProcessBuilder(
+                Path.of(System.getProperty("java.home"), "bin", "java").toString(),
+                "-cp",
+                System.getProperty("java.class.path"),
+                "oblate.launcher.Main",
+                "chart",
+                marks().toString(),
+                "--planet",
+                "jupiter",
+                "--system",
+                "2",
+                "--out",
+                out.toString());
+        far.environment().put("DISPLAY", ":799");
+        far.environment().put("OBLATE_SETTINGS", work.resolve("settings").toString());
+        far.redirectErrorStream(true).redirectOutput(words.toFile());
+        assertThat(far.start().waitFor()).as(Files.readString(words)).isZero();
+        assertThat(ImageIO.read(out.toFile()).getWidth()).isEqualTo(1000);
+    }
+
+    @Test
+    void latitudesAndResidualsAreDrawnWithTimeEitherWay() throws Exception {
+        Path lats = work.resolve("lats.svg");
+        assertThat(chart(marks(), lats, "--kind", "latitude", "--time-axis", "down")
+                        .status())
+                .isZero();
+        assertThat(texts(lats))
+                .contains("Planetographic latitude", "Date, UTC")
+                .anyMatch(t -> t.startsWith("white oval  −33"));
+        Path rest = work.resolve("rest.svg");
+        assertThat(chart(marks(), rest, "--kind", "residuals").status()).isZero();
+        assertThat(texts(rest))
+                .contains("O − C")
+                .anyMatch(t -> t.startsWith("white oval  constant rate, scatter 0.00°, 12 marks"));
+        Path right = work.resolve("right.svg");
+        assertThat(chart(marks(), right, "--time-axis", "right", "--gap-days", "3")
+                        .status())
+                .isZero();
+        assertThat(texts(right)).contains("Dotted: no mark for more than 3 days.");
+        assertThat(chart(marks(), right, "--kind", "speed", "--time-axis", "right")
+                        .status())
+                .isEqualTo(2);
+        assertThat(chart(marks(), right, "--gap-days", "0").err()).contains("--gap-days");
+        assertThat(chart(marks(), right, "--kind", "ladder").err()).contains("--archive DIR");
+    }
+
+    @Test
     void speedsStandAgainstLatitudeBesideAPublishedProfile() throws Exception {
         Path out = work.resolve("speeds.svg");
         assertThat(chart(marks(), out, "--kind", "speed").status()).isZero();

@@ -138,7 +138,11 @@ class CommandLineTest {
                         "planet neptune",
                         "picture format fits",
                         "report format csv",
+                        "map format png",
+                        "map format fits",
+                        "chart writer drift-charts",
                         "panel longitude-date",
+                        "panel speed-latitude",
                         "panel moons");
     }
 }

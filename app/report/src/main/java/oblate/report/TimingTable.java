@@ -38,7 +38,7 @@ public final class TimingTable {
                         "observed minus predicted; positive when seen later than foretold, as a clock that is fast makes it")
                 .fact(
                         "predicted",
-                        "transits and occultations at the edge of the lit part, shadows on the side of the globe that is seen, eclipses at half light")
+                        "transits at the edge of the lit part, occultations at the true edge, shadows on the side of the globe that is seen, eclipses at half light")
                 .fact("errors", "one standard error; the clock's is shared by all pictures of a night and observer")
                 .fact("ephemeris", ephemeris)
                 .fact("software", Software.nameAndVersion());

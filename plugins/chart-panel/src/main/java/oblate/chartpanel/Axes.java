@@ -131,9 +131,20 @@ final class Axes {
                 .orElse(0);
         double room = Math.max(leastSpan - (high - low), (high - low) * 0.16) / 2;
         axis.setRange(low - room, high + room);
+        axis.setTickUnit(new NumberTickUnit(step(axis.getRange().getLength())));
         axis.setNumberFormatOverride(new DegreeFormat(false));
         style(axis, wish);
         return axis;
+    }
+
+    /** A handy step of degrees, so that there are about a dozen at most. */
+    static double step(double span) {
+        for (double step : new double[] {0.1, 0.2, 0.5, 1, 2, 5, 10, 15, 30, 60}) {
+            if (span / step <= 12) {
+                return step;
+            }
+        }
+        return 90;
     }
 
     /** An axis of residuals, zero in the middle, that holds every mark that counts; the rest may lie beyond. */
@@ -144,6 +155,7 @@ final class Axes {
                 .max()
                 .orElse(1);
         axis.setRange(-1.25 * Math.max(most, 0.1), 1.25 * Math.max(most, 0.1));
+        axis.setTickUnit(new NumberTickUnit(2 * step(axis.getRange().getLength())));
         axis.setNumberFormatOverride(new DegreeFormat(false));
         style(axis, wish);
         return axis;

@@ -22,10 +22,11 @@ import oblate.sky.RotationSystem;
  *
  * @param fits by name
  * @param marks by feature, one per point of its series, in the points' order
+ * @param hidden how many features are left out because their own or customary system is another one
  */
-record DriftData(List<Fitted> fits, Map<String, List<Optional<StoredMark>>> marks) {
+record DriftData(List<Fitted> fits, Map<String, List<Optional<StoredMark>>> marks, int hidden) {
     /** Nothing yet. */
-    static final DriftData NONE = new DriftData(List.of(), Map.of());
+    static final DriftData NONE = new DriftData(List.of(), Map.of(), 0);
 
     DriftData {
         fits = List.copyOf(fits);
@@ -55,7 +56,8 @@ record DriftData(List<Fitted> fits, Map<String, List<Optional<StoredMark>>> mark
                         || planet.globe().systems().size() == 1)
                 .map(LongitudeSeries::feature)
                 .toList();
-        List<Fitted> fits = series.ofArchive(archive, planet, Optional.of(system)).stream()
+        List<LongitudeSeries> here = series.ofArchive(archive, planet, Optional.of(system));
+        List<Fitted> fits = here.stream()
                 .filter(s -> own.contains(s.feature()))
                 .map(Fitted::of)
                 .toList();
@@ -81,7 +83,7 @@ record DriftData(List<Fitted> fits, Map<String, List<Optional<StoredMark>>> mark
             }
             marks.put(fitted.name(), List.copyOf(of));
         }
-        return new DriftData(fits, marks);
+        return new DriftData(fits, marks, here.size() - fits.size());
     }
 
     Optional<Fitted> called(String name) {

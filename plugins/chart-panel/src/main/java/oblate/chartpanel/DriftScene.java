@@ -9,6 +9,7 @@ import java.awt.image.BufferedImage;
 import java.util.List;
 import java.util.Optional;
 import oblate.report.ladder.LadderChart;
+import oblate.report.ladder.LadderFrame;
 import org.jfree.chart.ChartRenderingInfo;
 import org.jfree.chart.JFreeChart;
 import org.jfree.chart.axis.DateAxis;
@@ -76,6 +77,14 @@ record DriftScene(
             Optional<PlotSpace> residualSpace,
             Optional<PlotSpace> ladderSpace,
             Range shown) {}
+
+    /** About how many strips of the usual shape find room beside a chart in a scene of such a size. */
+    static int stripsWithRoom(int widthPx, int heightPx) {
+        double strip =
+                (widthPx * LADDER_SHARE - 70) * 2 * LadderFrame.USUAL_HALF_HEIGHT_DEG / LadderFrame.USUAL_WIDTH_DEG;
+        double room = heightPx * (1 - RESIDUAL_SHARE) - 60;
+        return (int) Math.max(4, Math.min(60, room / Math.max(12, strip + 3)));
+    }
 
     private Optional<Fitted> chosenFit() {
         return chosen.flatMap(

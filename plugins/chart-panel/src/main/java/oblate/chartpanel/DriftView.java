@@ -174,6 +174,10 @@ final class DriftView extends JPanel {
         filling = false;
         ((CardLayout) place.getLayout()).show(place, fresh.fits().isEmpty() ? "empty" : "canvas");
         empty.setForeground(context.palette().quietInk());
+        empty.setText(
+                fresh.hidden() == 0
+                        ? NO_MARKS
+                        : "The features here are of other systems: choose another above, or View, Also features of other systems.");
         followSelection();
         featureChosen();
     }
@@ -220,7 +224,7 @@ final class DriftView extends JPanel {
             return;
         }
         if (bar.wantsLadder() && !data.fits().isEmpty()) {
-            ladder.want(chosen(), canvas.range());
+            ladder.want(chosen(), canvas.range(), DriftScene.stripsWithRoom(canvas.getWidth(), canvas.getHeight()));
         } else {
             ladder.none();
         }
@@ -291,6 +295,9 @@ final class DriftView extends JPanel {
                                 + (gaps
                                         ? "; dotted: no mark for more than "
                                                 + Figures.fixed(SeriesChart.USUAL_GAP_DAYS, 0) + " days"
+                                        : "")
+                                + (data.hidden() > 0
+                                        ? "; not drawn: " + data.hidden() + " of other systems (View)"
                                         : "")
                                 + (bar.until().isPresent() ? "; band: expected, one standard error to each side" : "")
                                 + ". Drag a mark onto another track to move it there; double click opens its picture.");
@@ -368,12 +375,10 @@ final class DriftView extends JPanel {
     }
 
     private void move(StoredMark mark, String feature, String reason) {
-        MarkMove move = new MarkMove(context, mark, feature, reason, stored -> {
+        new MarkMove(mark, feature, reason).start(context, stored -> {
             context.selection().chooseMark(stored.mark().pictureId(), stored.featureName(), stored.id());
             context.shelf().refresh();
         });
-        move.start();
-        context.edits().add(move);
         canvas.requestFocusInWindow();
     }
 

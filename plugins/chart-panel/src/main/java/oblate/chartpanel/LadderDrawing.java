@@ -113,6 +113,7 @@ final class LadderDrawing implements Drawing {
             title.setPaint(look.ink());
             title.setPosition(RectangleEdge.TOP);
             title.setHorizontalAlignment(HorizontalAlignment.LEFT);
+            title.setTextAlignment(HorizontalAlignment.LEFT);
             title.setPadding(new RectangleInsets(1, 6, 1, 6));
             chart.addSubtitle(title);
         }

@@ -17,7 +17,6 @@ import oblate.workbench.PanelContext;
 
 /** Builds the ladder of the chosen feature in the background, with strips made before kept; a new wish stops the work for the old one. On the event thread. */
 final class LadderWork {
-    private static final int MOST_STRIPS = 18;
     private static final int PATIENCE_MS = 350;
     private final PanelContext context;
     private final Runnable whenChanged;
@@ -33,8 +32,9 @@ final class LadderWork {
      *
      * @param fitted the feature the frame moves with
      * @param range stretch of time
+     * @param mostStrips strips there is room for
      */
-    record Wish(Fitted fitted, Optional<DriftScene.Range> range) {}
+    record Wish(Fitted fitted, Optional<DriftScene.Range> range, int mostStrips) {}
 
     /**
      * @param whenChanged told when the ladder or its words have changed
@@ -64,7 +64,7 @@ final class LadderWork {
     }
 
     /** Wants the ladder of a feature; empty when none is chosen. */
-    void want(Optional<Fitted> fitted, Optional<DriftScene.Range> range) {
+    void want(Optional<Fitted> fitted, Optional<DriftScene.Range> range, int mostStrips) {
         stop();
         if (fitted.isEmpty()) {
             wish = Optional.empty();
@@ -78,9 +78,14 @@ final class LadderWork {
         }
         boolean same =
                 wish.map(w -> w.fitted().name().equals(fitted.get().name())).orElse(false);
-        wish = Optional.of(new Wish(fitted.get(), range));
+        wish = Optional.of(new Wish(fitted.get(), range, mostStrips));
         tell(same ? ladder : Optional.empty(), "The ladder is being built …");
-        timer.restart();
+        if (same) {
+            // Time that is being moved or zoomed moves on; the same feature's strips can wait until it rests.
+            timer.restart();
+        } else {
+            build();
+        }
     }
 
     private void stop() {
@@ -123,7 +128,7 @@ final class LadderWork {
                                 time -> wanted.range()
                                         .map(r -> time.toEpochMilli() >= r.fromMs() && time.toEpochMilli() <= r.toMs())
                                         .orElse(true),
-                                MOST_STRIPS,
+                                wanted.mostStrips(),
                                 progress),
                         built -> built(wanted, frame, built, southUp)));
         job.get().whenEnded(() -> {

@@ -7,84 +7,44 @@ import oblate.archive.Archive;
 import oblate.archive.Feature;
 import oblate.archive.NewMark;
 import oblate.archive.StoredMark;
+import oblate.workbench.Edit;
 import oblate.workbench.EditHistory;
 import oblate.workbench.PanelContext;
 
-/** Moves a mark to another feature by a row that supersedes it, with the reason; can be undone. On the event thread. */
-final class MarkMove implements EditHistory.Edit {
-    private final PanelContext context;
-    private final StoredMark before;
-    private final String feature;
-    private final String reason;
-    private final Consumer<StoredMark> whenMoved;
-    private volatile long current;
+/**
+ * Moves a mark to another feature by a row that supersedes it, with the reason; can be undone.
+ *
+ * @param mark the mark as it is
+ * @param feature name of the feature it is to belong to
+ * @param reason why, kept with the new row
+ */
+record MarkMove(StoredMark mark, String feature, String reason) {
 
-    /**
-     * @param before the mark as it is
-     * @param feature name of the feature it is to belong to
-     * @param whenMoved told of the mark that replaced it
-     */
-    MarkMove(PanelContext context, StoredMark before, String feature, String reason, Consumer<StoredMark> whenMoved) {
-        this.context = context;
-        this.before = before;
-        this.feature = feature;
-        this.reason = reason;
-        this.whenMoved = whenMoved;
-        current = before.id();
-    }
-
-    @Override
-    public String what() {
-        return "moving a mark to " + feature;
-    }
-
-    /** Moves it now. */
-    void start() {
-        move(reason);
-    }
-
-    @Override
-    public void undo() {
-        supersede(before.mark().featureId(), "undone: " + reason);
-    }
-
-    @Override
-    public void redo() {
-        move(reason);
-    }
-
-    private void move(String why) {
+    /** Moves it in the background. On the event thread. */
+    void start(PanelContext context, Consumer<StoredMark> whenMoved) {
         Archive archive = context.archive();
         String planet = context.planet().id();
-        context.background()
-                .quietly(
-                        () -> archive.features(planet).stream()
-                                .filter(f -> f.name().equals(feature))
-                                .findFirst()
-                                .map(Feature::id),
-                        id -> supersede(id, why));
+        context.edits().perform(() -> moved(archive, planet), whenMoved, context::say);
     }
 
-    private void supersede(Optional<Long> featureId, String why) {
-        Archive archive = context.archive();
-        NewMark m = before.mark();
+    private EditHistory.Done<StoredMark> moved(Archive archive, String planet) {
+        Optional<Long> id = archive.features(planet).stream()
+                .filter(f -> f.name().equals(feature))
+                .findFirst()
+                .map(Feature::id);
+        NewMark m = mark.mark();
         NewMark fresh = new NewMark(
                 m.pictureId(),
                 m.fitId(),
-                featureId,
+                id,
                 m.pixel(),
                 m.pickSigmaPx(),
                 m.point(),
                 m.errors(),
                 m.what(),
                 m.measurer());
-        context.background()
-                .quietly(
-                        () -> {
-                            StoredMark stored = archive.supersedeMark(current, fresh, why);
-                            current = stored.id();
-                            return stored;
-                        },
-                        whenMoved);
+        StoredMark stored = archive.supersedeMark(mark.id(), fresh, reason);
+        return EditHistory.Done.of(
+                new Edit.MarkReplaced(m.pictureId(), mark.id(), stored.id(), Edit.Change.NAMED), stored);
     }
 }

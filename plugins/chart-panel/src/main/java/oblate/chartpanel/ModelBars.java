@@ -54,6 +54,7 @@ final class ModelBars extends JComponent {
                 .orElse(0);
         double left = words + 10.0;
         double length = Math.max(20, getWidth() - left - 48);
+        double x = left + OPEN / MOST * length;
         for (int i = 0; i < kinds.size(); i++) {
             double share = Math.min(1, Math.max(0, kinds.get(i).criterion()) / MOST);
             double y = i * ROW;
@@ -66,9 +67,10 @@ final class ModelBars extends JComponent {
             g.setFont(Theme.figureFont(-2));
             g.setPaint(colours.ink());
             String figure = i == 0 ? "best" : "+" + Figures.fixed(kinds.get(i).criterion(), 1);
-            g.drawString(figure, (float) bar.getMaxX() + 5, (float) y + 15);
+            double from = bar.getMaxX() + 5;
+            boolean crosses = from < x + 3 && from + g.getFontMetrics().stringWidth(figure) > x - 3;
+            g.drawString(figure, (float) (crosses ? x + 5 : from), (float) y + 15);
         }
-        double x = left + OPEN / MOST * length;
         g.setPaint(colours.ink());
         g.setStroke(new BasicStroke(1, BasicStroke.CAP_BUTT, BasicStroke.JOIN_ROUND, 1, new float[] {2, 3}, 0));
         g.draw(new Line2D.Double(x, 0, x, ROW * kinds.size()));

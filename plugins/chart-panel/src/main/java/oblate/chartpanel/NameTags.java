@@ -24,15 +24,18 @@ final class NameTags extends AbstractXYAnnotation {
     private final transient List<Track> tracks;
     private final List<Color> colours;
     private final Font font;
+    private final Color halo;
     private final transient DoubleUnaryOperator drawn;
 
     /**
+     * @param ground what the tags are written on
      * @param drawn from a value to where it is drawn on the axis: the same turn
      */
-    NameTags(List<Track> tracks, List<Color> colours, Font font, DoubleUnaryOperator drawn) {
+    NameTags(List<Track> tracks, List<Color> colours, Font font, Color ground, DoubleUnaryOperator drawn) {
         this.tracks = tracks;
         this.colours = colours;
         this.font = font;
+        halo = new Color(ground.getRed(), ground.getGreen(), ground.getBlue(), 205);
         this.drawn = drawn;
     }
 
@@ -52,6 +55,11 @@ final class NameTags extends AbstractXYAnnotation {
             for (Track.Dot dot : track.dots()) {
                 Point2D p = space.at(dot.time().toEpochMilli(), drawn.applyAsDouble(dot.value()));
                 taken.add(new Rectangle2D.Double(p.getX() - 4, p.getY() - 4, 8, 8));
+                Point2D end = space.at(dot.time().toEpochMilli(), drawn.applyAsDouble(dot.value()) + dot.sigma());
+                Rectangle2D bar = new Rectangle2D.Double(p.getX() - 2, p.getY() - 2, 4, 4);
+                bar.add(end);
+                bar.add(new Point2D.Double(2 * p.getX() - end.getX(), 2 * p.getY() - end.getY()));
+                taken.add(bar);
             }
         }
         g.setFont(font);
@@ -62,26 +70,27 @@ final class NameTags extends AbstractXYAnnotation {
                 Track.Dot dot = track.last().get();
                 Point2D anchor = space.at(dot.time().toEpochMilli(), drawn.applyAsDouble(dot.value()));
                 if (area.contains(anchor)) {
-                    g.setPaint(colours.get(i % colours.size()));
-                    write(g, track.tag(), anchor, area, taken, size);
+                    Rectangle2D box = place(anchor, area, taken, size.stringWidth(track.tag()) + 4.0, size.getHeight());
+                    taken.add(box);
+                    write(g, track.tag(), anchor, box, colours.get(i % colours.size()));
                 }
             }
         }
     }
 
-    private static void write(
-            Graphics2D g, String tag, Point2D anchor, Rectangle2D area, List<Rectangle2D> taken, FontMetrics size) {
-        double width = size.stringWidth(tag) + 4;
-        double height = size.getHeight();
-        Rectangle2D box = place(anchor, area, taken, width, height);
-        taken.add(box);
-        double down = box.getY() > anchor.getY() ? box.getY() : box.getMaxY();
-        if (Math.abs(down - anchor.getY()) > height) {
+    private void write(Graphics2D g, String tag, Point2D anchor, Rectangle2D box, Color colour) {
+        double near = box.getY() > anchor.getY() ? box.getY() : box.getMaxY();
+        g.setPaint(colour);
+        if (Math.abs(near - anchor.getY()) > box.getHeight()) {
             g.setStroke(new BasicStroke(0.7f));
             double x = Math.max(box.getX(), Math.min(box.getMaxX(), anchor.getX()));
-            g.draw(new Line2D.Double(anchor.getX(), anchor.getY(), x, down));
+            g.draw(new Line2D.Double(anchor.getX(), anchor.getY(), x, near));
         }
-        g.drawString(tag, (float) box.getX() + 2, (float) (box.getY() + size.getAscent()));
+        g.setPaint(halo);
+        g.fill(box);
+        g.setPaint(colour);
+        g.drawString(tag, (float) box.getX() + 2, (float)
+                (box.getY() + g.getFontMetrics().getAscent()));
     }
 
     /** Below, above, to the sides, then ever further. */

@@ -74,7 +74,8 @@ final class TimePlot {
             }
         }
         Font bold = inks.wish().font().deriveFont(Font.BOLD, inks.wish().font().getSize2D() - 1);
-        plot.addAnnotation(new NameTags(tracks, tagColours, bold, v -> round ? Turns.reduced(v) : v));
+        plot.addAnnotation(
+                new NameTags(tracks, tagColours, bold, inks.wish().ground(), v -> round ? Turns.reduced(v) : v));
         plot.setDataset(DOTS, dotData);
         plot.setRenderer(DOTS, dots);
         plot.setDataset(LINES, lineData);

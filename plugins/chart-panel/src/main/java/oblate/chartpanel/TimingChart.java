@@ -91,6 +91,8 @@ final class TimingChart {
         plot.setFixedLegendItems(legend(content, moons, wish));
         JFreeChart chart = TimeCharts.framed(plot, notes(content, seconds), wish);
         chart.addSubtitle(0, legendTitle(plot, wish));
+        // room for half of the last date
+        chart.setPadding(new RectangleInsets(8, 8, 8, 44));
         return chart;
     }
 

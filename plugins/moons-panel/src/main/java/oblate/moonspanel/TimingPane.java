@@ -2,6 +2,7 @@
 package oblate.moonspanel;
 
 import java.awt.event.HierarchyEvent;
+import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Consumer;
@@ -98,23 +99,28 @@ final class TimingPane extends JPanel {
                 .run(Words.of("timings.title", of.label()), progress -> work(of, progress), this::fill));
     }
 
-    private Timings work(PlanetModel of, Progress progress) {
+    /** Timings, and what the plot and the table show of them. */
+    private record Worked(Timings timings, List<Timing> brief, List<Timing> best) {}
+
+    private Worked work(PlanetModel of, Progress progress) {
         ArchiveMoons.Found found =
                 new ArchiveMoons(context.archive(), of).find(Set.of(), Optional.empty(), Optional.empty());
-        return new MoonTimings(context.sky(), of).of(found.places(), found.states(), progress);
+        Timings timings = new MoonTimings(context.sky(), of).of(found.places(), found.states(), progress);
+        return new Worked(timings, timings.brief(), timings.best());
     }
 
-    private void fill(Timings timings) {
+    private void fill(Worked worked) {
+        Timings timings = worked.timings();
         shown = Optional.of(timings);
         plot.choose(Optional.empty());
-        plot.show(timings);
-        rows.show(timings.brief());
+        plot.show(worked.best(), timings.nights());
+        rows.show(worked.brief());
         head.setText(
                 timings.events().isEmpty()
                         ? Words.of("timings.empty", timings.planet().label())
                         : Words.of(
                                 "timings.head",
-                                timings.brief().size(),
+                                worked.brief().size(),
                                 timings.nights().size()));
         clock.setText(timings.events().isEmpty() ? "" : Words.of("timings.choose"));
     }

@@ -17,6 +17,7 @@ import java.awt.geom.Line2D;
 import java.awt.geom.Path2D;
 import java.awt.geom.Rectangle2D;
 import java.time.LocalDate;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
@@ -26,7 +27,6 @@ import javax.swing.JComponent;
 import oblate.drift.timing.NightClock;
 import oblate.drift.timing.Phenomenon;
 import oblate.drift.timing.Timing;
-import oblate.drift.timing.Timings;
 import oblate.workbench.look.Figures;
 import oblate.workbench.look.Ink;
 import oblate.workbench.look.Palette;
@@ -41,7 +41,8 @@ final class TimingPlot extends JComponent {
     private static final List<Ink> MOON_INKS = List.of(Ink.OUTLINE, Ink.MARK, Ink.TERMINATOR, Ink.EXPECTED);
     private static final double NEAR_PX = 12;
     private final transient Supplier<Palette> palette;
-    private transient Optional<Timings> shown = Optional.empty();
+    private transient List<Timing> best = List.of();
+    private transient List<NightClock> nights = List.of();
     private transient Optional<Timing> chosen = Optional.empty();
 
     TimingPlot(Supplier<Palette> palette, Consumer<Timing> whenPicked) {
@@ -67,8 +68,10 @@ final class TimingPlot extends JComponent {
         return accessibleContext;
     }
 
-    void show(Timings timings) {
-        shown = Optional.of(timings);
+    /** @param timings each with a time */
+    void show(List<Timing> timings, List<NightClock> clocks) {
+        best = List.copyOf(timings);
+        nights = List.copyOf(clocks);
         repaint();
     }
 
@@ -78,18 +81,19 @@ final class TimingPlot extends JComponent {
     }
 
     private Optional<TimingScale> scale() {
-        return shown.filter(t -> !t.best().isEmpty()).map(t -> TimingScale.of(t.best(), getWidth(), getHeight()));
+        return best.isEmpty() ? Optional.empty() : Optional.of(TimingScale.of(best, getWidth(), getHeight()));
     }
 
     /** The point nearest the pointer. */
     private Optional<Timing> at(MouseEvent e) {
-        return scale().flatMap(s -> s.timings().stream()
-                .filter(t -> distance(s, t, e) < NEAR_PX)
-                .min(java.util.Comparator.comparingDouble(t -> distance(s, t, e))));
+        return scale().flatMap(s -> s.places().stream()
+                .filter(p -> distance(s, p, e) < NEAR_PX)
+                .min(Comparator.comparingDouble(p -> distance(s, p, e)))
+                .map(TimingScale.Timed::timing));
     }
 
-    private static double distance(TimingScale s, Timing t, MouseEvent e) {
-        return Math.hypot(s.x(t) - e.getX(), s.y(t.oMinusPS()) - e.getY());
+    private static double distance(TimingScale s, TimingScale.Timed p, MouseEvent e) {
+        return Math.hypot(s.x(p) - e.getX(), s.y(p) - e.getY());
     }
 
     @Override
@@ -125,13 +129,13 @@ final class TimingPlot extends JComponent {
         axes(g, s, colours);
         Shape clip = g.getClip();
         g.clip(s.inside());
-        for (NightClock night : shown.orElseThrow().nights()) {
+        for (NightClock night : nights) {
             if (night.timings() > 1) {
                 mean(g, s, night, colours);
             }
         }
-        for (Timing t : s.timings()) {
-            point(g, s, t, colours);
+        for (TimingScale.Timed p : s.places()) {
+            point(g, s, p, colours);
         }
         g.setClip(clip);
     }
@@ -145,9 +149,10 @@ final class TimingPlot extends JComponent {
                 s.x(night.night()) - half, top, 2 * half, s.y(night.fastS() - night.sigmaS()) - top));
     }
 
-    private void point(Graphics2D g, TimingScale s, Timing t, Palette colours) {
-        double x = s.x(t);
-        double y = s.y(t.oMinusPS());
+    private void point(Graphics2D g, TimingScale s, TimingScale.Timed p, Palette colours) {
+        Timing t = p.timing();
+        double x = s.x(p);
+        double y = s.y(p);
         double sigma = t.errors().totalS();
         Color colour = colour(t, colours);
         g.setColor(colour);

@@ -5,8 +5,10 @@ import java.awt.geom.Rectangle2D;
 import java.time.LocalDate;
 import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import oblate.drift.timing.Timing;
 
 /**
@@ -62,31 +64,28 @@ record TimingScale(List<Timed> places, Rectangle2D inside, double firstDay, doub
     }
 
     private static List<Timed> placed(List<Timing> timings) {
+        Map<LocalDate, List<Timing>> nights = new LinkedHashMap<>();
+        timings.forEach(
+                t -> nights.computeIfAbsent(t.night(), n -> new ArrayList<>()).add(t));
         List<Timed> placed = new ArrayList<>();
-        for (Timing timing : timings) {
-            List<Timing> night = timings.stream()
-                    .filter(t -> t.night().equals(timing.night()))
-                    .toList();
-            placed.add(new Timed(timing, (night.indexOf(timing) - (night.size() - 1) / 2.0) * STEP_PX));
+        for (List<Timing> night : nights.values()) {
+            for (int i = 0; i < night.size(); i++) {
+                placed.add(new Timed(night.get(i), (i - (night.size() - 1) / 2.0) * STEP_PX));
+            }
         }
         return List.copyOf(placed);
-    }
-
-    List<Timing> timings() {
-        return places.stream().map(Timed::timing).toList();
     }
 
     double x(LocalDate night) {
         return inside.getMinX() + (night.toEpochDay() - firstDay) / (lastDay - firstDay) * inside.getWidth();
     }
 
-    double x(Timing timing) {
-        double offset = places.stream()
-                .filter(p -> p.timing().equals(timing))
-                .mapToDouble(Timed::offsetPx)
-                .findFirst()
-                .orElse(0);
-        return x(timing.night()) + offset;
+    double x(Timed timed) {
+        return x(timed.timing().night()) + timed.offsetPx();
+    }
+
+    double y(Timed timed) {
+        return y(timed.timing().oMinusPS());
     }
 
     double y(double seconds) {

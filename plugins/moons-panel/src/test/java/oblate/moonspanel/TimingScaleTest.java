@@ -46,10 +46,10 @@ class TimingScaleTest {
         assertThat(s.y(17)).isGreaterThan(s.inside().getMinY());
         assertThat(s.y(-28)).isLessThan(s.inside().getMaxY());
         assertThat(s.y(900)).isLessThan(s.inside().getMinY());
-        for (Timing t : timings) {
+        for (TimingScale.Timed t : s.places()) {
             assertThat(s.x(t)).isBetween(s.inside().getMinX(), s.inside().getMaxX());
         }
-        assertThat(s.x(timings.get(1)) - s.x(timings.get(0))).isCloseTo(11, within(1e-9));
+        assertThat(s.x(s.places().get(1)) - s.x(s.places().get(0))).isCloseTo(11, within(1e-9));
         assertThat(s.secondTicks()).contains(0.0).allMatch(v -> v == Math.rint(v));
         assertThat(s.y(10)).isLessThan(s.y(0));
     }

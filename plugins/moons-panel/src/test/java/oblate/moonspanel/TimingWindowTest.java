@@ -164,7 +164,7 @@ class TimingWindowTest {
                     MouseEvent.MOUSE_PRESSED,
                     0,
                     0,
-                    (int) scale.x(rows.timings().get(0)),
+                    (int) scale.x(scale.places().get(0)),
                     (int) scale.y(oMinusP),
                     1,
                     false,

@@ -1,6 +1,7 @@
 /* SPDX-License-Identifier: Apache-2.0 */
 package oblate.tonightpanel;
 
+import java.awt.BorderLayout;
 import java.time.DateTimeException;
 import java.time.LocalDate;
 import java.util.List;
@@ -9,11 +10,13 @@ import java.util.function.IntConsumer;
 import javax.swing.ButtonGroup;
 import javax.swing.JButton;
 import javax.swing.JComboBox;
+import javax.swing.JComponent;
 import javax.swing.JPanel;
 import javax.swing.JTextField;
 import javax.swing.JToggleButton;
 import net.miginfocom.swing.MigLayout;
 import oblate.sky.PlanetModel;
+import oblate.workbench.look.FlowingRow;
 
 /** Planet, place and date; night or month; and what may be done with the plan. */
 final class ChoiceBar extends JPanel {
@@ -42,7 +45,7 @@ final class ChoiceBar extends JPanel {
     }
 
     ChoiceBar(List<PlanetModel> known, PlaceChoice place, SmearBar smear, Listener listener, Consumer<String> say) {
-        super(new MigLayout("insets 8 16 4 16, gap 8", "[][][][][][][grow]"));
+        super(new BorderLayout());
         this.known = List.copyOf(known);
         setOpaque(false);
         known.forEach(p -> planets.addItem(p.label()));
@@ -75,16 +78,23 @@ final class ChoiceBar extends JPanel {
             toggle.addActionListener(e -> listener.changed());
         }
         deeds.setOpaque(false);
-        add(planets);
-        add(place);
-        add(step("‹", -1, listener::stepped), "gapright 0");
-        add(date, "gapright 0");
-        add(step("›", 1, listener::stepped));
-        add(tonight);
-        add(night, "split 2, gapright 0");
-        add(month, "wrap");
-        add(smear, "span 7, split 2, growx, wmin 0");
-        add(deeds);
+        FlowingRow row = new FlowingRow(true);
+        row.add(together(planets, place));
+        row.add(together(step("‹", -1, listener::stepped), date, step("›", 1, listener::stepped), tonight));
+        row.add(together(night, month));
+        row.add(smear);
+        row.add(deeds);
+        add(row, BorderLayout.CENTER);
+    }
+
+    /** Parts that stay in one line. */
+    private static JPanel together(JComponent... parts) {
+        JPanel group = new JPanel(new MigLayout("insets 0, gap 4, hidemode 3"));
+        group.setOpaque(false);
+        for (JComponent part : parts) {
+            group.add(part);
+        }
+        return group;
     }
 
     private static JButton button(String name, String key) {

@@ -130,6 +130,6 @@ abstract class NightDrawing extends JComponent {
             g.draw(new Line2D.Double(tick.xPx(), linePx, tick.xPx(), linePx + 4));
             g.drawString(tick.label(), (float) (tick.xPx() - m.stringWidth(tick.label()) / 2.0), textY);
         }
-        g.drawString(Words.of("utc"), (float) axis.rightPx() + 6, textY);
+        g.drawString(Words.of("utc"), (float) axis.rightPx() + 24, textY);
     }
 }

@@ -71,6 +71,7 @@ final class NightPage extends JPanel {
         window.setName("tonight.window");
         readout.setName("tonight.readout");
         next.setName("tonight.next");
+        next.setToolTipText(Words.of("next.tip"));
         next.addActionListener(e -> nextDate.ifPresent(goTo));
         add(head(), BorderLayout.NORTH);
         Below below = new Below();

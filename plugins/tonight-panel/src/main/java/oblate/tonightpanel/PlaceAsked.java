@@ -24,9 +24,10 @@ final class PlaceAsked extends JPanel {
         JLabel head = new JLabel(Words.of("asked.head"));
         head.putClientProperty("FlatLaf.styleClass", "h3");
         add(head);
-        add(new JLabel(Words.of("asked.why")));
+        add(new JLabel(Words.of("asked.why")), "wmin 0");
+        add(new JLabel(Words.of("asked.how")), "wmin 0");
         add(field, "split 2");
         add(use);
-        add(new JLabel(Words.of("asked.keep")));
+        add(new JLabel(Words.of("asked.keep")), "wmin 0");
     }
 }

@@ -39,7 +39,7 @@ final class PlaceChoice extends JPanel {
         typed.addActionListener(e -> enter(typed.getText()));
         sites.addActionListener(e -> chosen());
         add(sites, "wmax 200");
-        add(typed, "wmin 120");
+        add(typed);
         try {
             elsewhere = typed.getText().isBlank() ? Optional.empty() : Optional.of(GroundSite.parse(typed.getText()));
         } catch (ProblemException e) {

@@ -113,7 +113,9 @@ final class RowsPlot extends NightDrawing {
         if (sheet.rows().isEmpty()) {
             g.setFont(Theme.bodyFont(0));
             g.setColor(colours.quietInk());
-            g.drawString(Words.of("rows.none"), (float) layout.axis().leftPx() + 8, RowLayout.TOP_PX + 15f);
+            boolean none = sheet.plan().untimed().isEmpty()
+                    && sheet.night().items().stream().noneMatch(i -> i.kind() == PlanItem.Kind.CROSSING);
+            g.drawString(Words.of(none ? "rows.none" : "rows.nothing"), 16f, RowLayout.TOP_PX + 15f);
         }
         for (int i = 0; i < sheet.rows().size(); i++) {
             row(g, layout, i, colours);

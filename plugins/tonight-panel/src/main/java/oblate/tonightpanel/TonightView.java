@@ -46,6 +46,7 @@ final class TonightView extends JPanel implements ChoiceBar.Listener {
     private final transient PlanDeeds deeds;
     private final transient NewestOnly<Asked, NightSheet> nights;
     private transient Optional<LocalDate> date = Optional.empty();
+    private transient List<String> told = PlanCautions.always();
     private boolean planetTaken;
     private boolean stale = true;
 
@@ -81,7 +82,7 @@ final class TonightView extends JPanel implements ChoiceBar.Listener {
         listen();
         figures.choose(Optional.empty());
         context.showInInspector(figures);
-        cautions.show(PlanCautions.always(), Palette::quietInk);
+        showCautions();
     }
 
     private void offerDeeds() {
@@ -122,8 +123,9 @@ final class TonightView extends JPanel implements ChoiceBar.Listener {
             readIfShowing();
         });
         context.whenLookChanged(() -> {
-            night.sheet().ifPresent(this::show);
             figures.choose(pointer.chosen());
+            showCautions();
+            night.sheet().ifPresent(this::showNight);
         });
         Timer now = new Timer(NOW_MS, e -> night.repaintNow());
         addHierarchyListener(e -> {
@@ -194,9 +196,13 @@ final class TonightView extends JPanel implements ChoiceBar.Listener {
 
     private void show(NightSheet sheet) {
         bar.showDate(sheet.night().date());
+        showNight(sheet);
+        showCautions(sheet.plan());
+    }
+
+    private void showNight(NightSheet sheet) {
         night.show(sheet);
         figures.show(sheet);
-        showCautions(sheet.plan());
     }
 
     private void showProblem(String sentence) {
@@ -205,7 +211,18 @@ final class TonightView extends JPanel implements ChoiceBar.Listener {
     }
 
     private void showCautions(Plan plan) {
-        cautions.show(plan.cautions(), Palette::ink);
+        told = plan.cautions();
+        showCautions();
+    }
+
+    /** The Sun first, and so that it is seen. */
+    private void showCautions() {
+        cautions.show(told.stream().filter(TonightView::isOfTheSun).toList(), Palette::alarm);
+        cautions.add(told.stream().filter(c -> !isOfTheSun(c)).toList(), Palette::ink);
+    }
+
+    private static boolean isOfTheSun(String caution) {
+        return caution.startsWith("THE SUN");
     }
 
     @Override

@@ -6,7 +6,7 @@ import java.util.Map;
 import java.util.function.Predicate;
 
 /**
- * The error of one O−P in its parts (s): what is its own, and what it shares with others. A shared part has a sign, so that two values that a cause moves apart
+ * The error of one O−P in its parts (s), or of a distance across the way (arcsec in place of s): what is its own, and what it shares with others. A shared part has a sign, so that two values that a cause moves apart
  * are told from two it moves alike.
  *
  * @param ownS standard error that nothing else shares (s)

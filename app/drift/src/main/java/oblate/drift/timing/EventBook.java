@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
+import oblate.base.ProblemException;
 import oblate.sky.MoonFacts;
 import oblate.sky.PlanetModel;
 import oblate.sky.Sky;
@@ -34,6 +35,7 @@ final class EventBook {
     static final Duration SAID = Duration.ofHours(6);
 
     private final List<Passage> passages = new ArrayList<>();
+    private final List<String> problems = new ArrayList<>();
 
     EventBook(Sky sky, PlanetModel planet, Collection<Instant> instants, Set<MoonFacts> moons) {
         List<Instant> sorted = instants.stream().sorted().toList();
@@ -43,13 +45,24 @@ final class EventBook {
         for (int i = 0; i < sorted.size(); i++) {
             boolean last = i + 1 == sorted.size();
             if (last || Duration.between(sorted.get(i), sorted.get(i + 1)).compareTo(GAP) > 0) {
-                passages.addAll(events.passages(EventSearch.between(
+                EventSearch search = EventSearch.between(
                                 UtcTime.of(sorted.get(start).minus(MARGIN)),
                                 UtcTime.of(sorted.get(i).plus(MARGIN)))
-                        .ofMoons(ids)));
+                        .ofMoons(ids);
+                try {
+                    passages.addAll(events.passages(search));
+                } catch (ProblemException e) {
+                    // Near the ends of the moons' span: places can still be told there, events not.
+                    problems.add(e.getMessage());
+                }
                 start = i + 1;
             }
         }
+    }
+
+    /** What could not be looked up, one sentence each. */
+    List<String> problems() {
+        return problems;
     }
 
     /** The nearest event of a moon of some kinds, no farther from an instant than {@code reach}. */

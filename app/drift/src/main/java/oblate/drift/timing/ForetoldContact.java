@@ -8,11 +8,13 @@ import java.util.List;
 import java.util.Optional;
 import oblate.sky.event.Contact;
 import oblate.sky.event.ContactKind;
+import oblate.sky.event.EventKind;
 import oblate.sky.event.EventNote;
 import oblate.sky.event.Passage;
 
 /**
- * When a contact is foretold to be <em>seen</em>: on the edge of the lit part for a transit or an occultation, on the side of the globe that is seen for a shadow.
+ * When a contact is foretold to be <em>seen</em>: a transit on the edge of the lit part, a shadow on the side of the globe that is seen; an occulted moon goes at the
+ * true edge, lit or not.
  *
  * @param time when
  * @param sigmaS standard error of orbit and limb (s)
@@ -49,6 +51,9 @@ record ForetoldContact(Instant time, double sigmaS, double softS, double crossin
 
     /** Seconds from the outline to the edge that is seen. */
     private static double shiftS(Passage passage, boolean coming) {
+        if (passage.kind() == EventKind.OCCULTATION) {
+            return 0;
+        }
         ContactKind outline = coming ? ContactKind.INGRESS_CENTRE : ContactKind.EGRESS_CENTRE;
         ContactKind lit = coming ? ContactKind.LIT_INGRESS : ContactKind.LIT_EGRESS;
         ContactKind seen = coming ? ContactKind.SEEN_INGRESS : ContactKind.SEEN_EGRESS;

@@ -5,16 +5,20 @@ import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.EnumSet;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
+import oblate.base.ProblemException;
 import oblate.base.Progress;
 import oblate.sky.MoonFacts;
 import oblate.sky.PlanetModel;
 import oblate.sky.Sky;
+import oblate.sky.UtcTime;
 import oblate.sky.event.EventKind;
 import oblate.sky.event.Passage;
 
@@ -33,25 +37,19 @@ public final class MoonTimings {
     }
 
     /**
-     * The timings of some marks and states.
-     *
-     * @throws oblate.base.ProblemException from the search for events, outside the moons' span
+     * The timings of some marks and states; what lies outside the span in which the moons' places are known is remarked upon and left out.
      */
     public Timings of(List<PlaceMark> marks, List<StateSaid> states, Progress progress) {
-        List<PlaceTiming> places = new ArrayList<>();
-        PlaceTimer timer = new PlaceTimer(sky, planet);
-        List<PlaceMark> inOrder = marks.stream()
-                .sorted(Comparator.comparing(m -> m.shot().midUtc()))
-                .toList();
-        for (PlaceMark mark : inOrder) {
-            if (progress.isCancelled()) {
-                break;
-            }
-            places.add(timer.time(mark));
-            progress.report(places.size(), inOrder.size(), mark.shot().name());
-        }
         List<String> remarks = new ArrayList<>();
-        Map<Key, Group> groups = grouped(places, states, remarks);
+        List<Shot> shots = Stream.concat(
+                        marks.stream().map(PlaceMark::shot), states.stream().map(StateSaid::shot))
+                .toList();
+        Set<Shot> outside = outsideSpan(shots, remarks);
+        List<PlaceTiming> places =
+                places(marks.stream().filter(m -> !outside.contains(m.shot())).toList(), progress);
+        List<StateSaid> inSpan =
+                states.stream().filter(s -> !outside.contains(s.shot())).toList();
+        Map<Key, Group> groups = grouped(places, inSpan, remarks);
         List<Timing> events = new ArrayList<>();
         List<Timing> singles = new ArrayList<>();
         ClockBook clocks = new ClockBook();
@@ -70,6 +68,51 @@ public final class MoonTimings {
         events.sort(byTime);
         singles.sort(byTime);
         return new Timings(planet, events, singles, clocks.nights(), remarks);
+    }
+
+    private List<PlaceTiming> places(List<PlaceMark> marks, Progress progress) {
+        List<PlaceTiming> places = new ArrayList<>();
+        PlaceTimer timer = new PlaceTimer(sky, planet);
+        List<PlaceMark> inOrder = marks.stream()
+                .sorted(Comparator.comparing(m -> m.shot().midUtc()))
+                .toList();
+        int done = 0;
+        for (PlaceMark mark : inOrder) {
+            if (progress.isCancelled()) {
+                break;
+            }
+            places.add(timer.time(mark));
+            progress.report(++done, inOrder.size(), mark.shot().name());
+        }
+        return places;
+    }
+
+    /** Pictures at whose time, with room for a clock that is hours off, the moons' places are not known. */
+    private Set<Shot> outsideSpan(List<Shot> shots, List<String> remarks) {
+        Set<Shot> outside = new HashSet<>();
+        Comparator<Shot> byTime = Comparator.comparing(Shot::midUtc);
+        if (shots.isEmpty()
+                || problem(shots.stream().min(byTime).orElseThrow()).isEmpty()
+                        && problem(shots.stream().max(byTime).orElseThrow()).isEmpty()) {
+            return outside;
+        }
+        for (Shot shot : new LinkedHashSet<>(shots)) {
+            problem(shot).ifPresent(words -> {
+                outside.add(shot);
+                remarks.add(shot.name() + ": " + words);
+            });
+        }
+        return outside;
+    }
+
+    private Optional<String> problem(Shot shot) {
+        try {
+            sky.moons(planet, UtcTime.of(shot.midUtc().minus(EventBook.SAID)));
+            sky.moons(planet, UtcTime.of(shot.midUtc().plus(EventBook.SAID)));
+            return Optional.empty();
+        } catch (ProblemException e) {
+            return Optional.of(e.getMessage());
+        }
     }
 
     private static Instant when(Timing timing) {
@@ -112,6 +155,7 @@ public final class MoonTimings {
             return groups;
         }
         EventBook book = new EventBook(sky, planet, instants, moons);
+        remarks.addAll(book.problems());
         for (PlaceTiming place : places) {
             MoonSubject subject = place.mark().subject();
             Set<EventKind> kinds = subject.shadow()

@@ -204,7 +204,7 @@ final class PlaceTimer {
         Map<String, Double> shared = new LinkedHashMap<>();
         for (int k = 0; k < 4; k++) {
             double part = marked.along(k, unitX, unitY) * scale;
-            shared.put(ErrorParts.PICTURE + mark.shot().name() + " " + k, part * Math.sqrt(1 - COMMON_SHARE));
+            shared.put(ErrorParts.PICTURE + mark.shot().key() + " " + k, part * Math.sqrt(1 - COMMON_SHARE));
             shared.put(ErrorParts.NIGHT_FIT + mark.shot().clock() + " " + k, part * Math.sqrt(COMMON_SHARE));
         }
         double orbitRadii =

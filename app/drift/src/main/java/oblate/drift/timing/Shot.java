@@ -36,6 +36,11 @@ public record Shot(String name, Instant midUtc, double sigmaS, double exposureS,
         return new Shot(name, midUtc, sigmaS, 0, night, observer);
     }
 
+    /** What tells it from other pictures, which may have its name. */
+    String key() {
+        return name + " " + midUtc;
+    }
+
     /** What names the clock: night and observer. */
     String clock() {
         return night + " " + observer;

@@ -1,7 +1,12 @@
 /* SPDX-License-Identifier: Apache-2.0 */
 package oblate.drift.timing;
 
+import java.time.LocalDate;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.stream.Collectors;
 import oblate.sky.PlanetModel;
 
 /**
@@ -26,42 +31,38 @@ public record Timings(
 
     /** The timings a chart shows: those of {@link #brief} with a time; where contacts and places were put together, only that. */
     public List<Timing> best() {
+        Set<Event> combined = events.stream()
+                .filter(t -> t.method() == Timing.Method.COMBINED)
+                .map(Event::of)
+                .collect(Collectors.toSet());
         return brief().stream()
                 .filter(Timing::hasTime)
-                .filter(t -> t.method() == Timing.Method.COMBINED || !isCombined(t))
+                .filter(t -> t.method() == Timing.Method.COMBINED || !combined.contains(Event.of(t)))
                 .toList();
     }
 
     /** Without the repetitions: an event timed by places has one O−P for all its moments, and only one of these, the middle if it can be, is here. */
     public List<Timing> brief() {
+        Map<Event, Timing> oneOfPlaces = new HashMap<>();
+        for (Timing t : events) {
+            boolean middle = t.point() == TimedPoint.MID || t.point() == TimedPoint.PLACE;
+            if (isByPlaces(t)) {
+                oneOfPlaces.merge(Event.of(t), t, (before, now) -> middle ? now : before);
+            }
+        }
         return events.stream()
-                .filter(t -> t.method() != Timing.Method.PLACES && t.method() != Timing.Method.PLACE
-                        || t.point() == oneOf(t))
+                .filter(t -> !isByPlaces(t) || oneOfPlaces.get(Event.of(t)) == t || !t.hasTime())
                 .toList();
     }
 
-    /** The first moment listed of an event timed by places: all its moments have the same O−P. */
-    private TimedPoint oneOf(Timing timing) {
-        return events.stream()
-                .filter(t -> isSameEvent(t, timing) && t.method() == timing.method())
-                .map(Timing::point)
-                .filter(p -> p == TimedPoint.MID || p == TimedPoint.PLACE)
-                .findFirst()
-                .orElseGet(() -> events.stream()
-                        .filter(t -> isSameEvent(t, timing) && t.method() == timing.method())
-                        .map(Timing::point)
-                        .findFirst()
-                        .orElseThrow());
+    private static boolean isByPlaces(Timing t) {
+        return t.method() == Timing.Method.PLACES || t.method() == Timing.Method.PLACE;
     }
 
-    private boolean isCombined(Timing timing) {
-        return events.stream().anyMatch(t -> t.method() == Timing.Method.COMBINED && isSameEvent(t, timing));
-    }
-
-    private static boolean isSameEvent(Timing a, Timing b) {
-        return a.night().equals(b.night())
-                && a.observer().equals(b.observer())
-                && a.moon().id().equals(b.moon().id())
-                && a.phenomenon() == b.phenomenon();
+    /** What an event is told by: no moon does the same thing twice in a night. */
+    private record Event(LocalDate night, String observer, String moon, Phenomenon phenomenon) {
+        static Event of(Timing t) {
+            return new Event(t.night(), t.observer(), t.moon().id(), t.phenomenon());
+        }
     }
 }

@@ -102,7 +102,7 @@ public final class LadderBuilder {
                     each.picture().name());
         }
         for (int i = chosen.size(); i < candidates.size(); i++) {
-            leftOut.add("left out where dates crowd");
+            leftOut.add("where dates crowd");
         }
         List<String> remarks = leftOut.words();
         remarks.addAll(troubles);

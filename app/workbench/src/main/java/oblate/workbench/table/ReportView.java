@@ -126,6 +126,7 @@ final class ReportView extends JPanel {
         worries.setLineWrap(true);
         worries.setWrapStyleWord(true);
         worries.setBorder(null);
+        worries.setMargin(new java.awt.Insets(0, 0, 0, 0));
         JPanel foot = new JPanel(new MigLayout("insets 0, gap 6, wrap 1, fill", "[grow,fill]", "[][][grow,fill]"));
         foot.setOpaque(false);
         foot.add(rows);
