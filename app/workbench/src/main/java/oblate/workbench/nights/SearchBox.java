@@ -109,6 +109,11 @@ final class SearchBox extends JPanel {
         });
     }
 
+    /** The list is in the tree only while it is shown, so it must be told. */
+    void lookChanged() {
+        SwingUtilities.updateComponentTreeUI(popup);
+    }
+
     String text() {
         return field.getText().strip();
     }
