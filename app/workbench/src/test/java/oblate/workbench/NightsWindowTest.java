@@ -127,7 +127,8 @@ class NightsWindowTest {
 
     private void open(String name) throws IOException {
         Path settings = Files.createDirectories(folder.resolve(name));
-        Files.writeString(settings.resolve("workbench.properties"), "panel.measure.fit.new=false\npanel.nights.motion=false\n");
+        Files.writeString(
+                settings.resolve("workbench.properties"), "panel.measure.fit.new=false\npanel.nights.motion=false\n");
         archive = settings.resolve("archive");
         copy(folder.resolve("base"), archive);
         plugins = PluginHost.withFolder(settings.resolve("plugins"));
@@ -467,8 +468,7 @@ class NightsWindowTest {
                 .contains("empty.fits");
         assertThat(all()).hasSize(total);
         robot.click(window.find("outcomes.close"));
-        WindowPictures.await(
-                "the sheet is gone", () -> !window.find("outcomes").isShowing());
+        WindowPictures.await("the sheet is gone", () -> !window.find("outcomes").isShowing());
     }
 
     @Test

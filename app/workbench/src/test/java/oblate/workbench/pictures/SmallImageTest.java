@@ -55,7 +55,8 @@ class SmallImageTest {
         assertThat(store.read(SHA, 4)).isEmpty();
         BufferedImage back = store.read(SHA, 3).orElseThrow();
         assertThat(back.getWidth()).isEqualTo(SmallImage.SIDE_PX);
-        assertThat(light(back, 100.0 / SmallImage.SIDE_PX, 100.0 / SmallImage.SIDE_PX)).isGreaterThan(200);
+        assertThat(light(back, 100.0 / SmallImage.SIDE_PX, 100.0 / SmallImage.SIDE_PX))
+                .isGreaterThan(200);
     }
 
     @Test
