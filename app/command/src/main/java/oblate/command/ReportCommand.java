@@ -58,7 +58,8 @@ final class ReportCommand implements Callable<Integer> {
     @Option(
             names = "--note-sent",
             paramLabel = "WORDS",
-            description = "remember in the archive that these results went out, and where to; their pictures get a tick")
+            description =
+                    "remember in the archive that these results went out, and where to; their pictures get a tick")
     private String noteSent;
 
     @Mixin

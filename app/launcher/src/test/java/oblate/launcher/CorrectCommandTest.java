@@ -89,7 +89,11 @@ class CorrectCommandTest {
         assertThat(run.status()).isZero();
         assertThat(run.out().lines().findFirst().orElseThrow()).isEqualTo("mid_time_utc,lon_deg,system");
         assertThat(run.rows()).hasSize(12);
-        assertThat(run.sentences()).singleElement().asString().contains("9 pictures").contains("January list");
+        assertThat(run.sentences())
+                .singleElement()
+                .asString()
+                .contains("9 pictures")
+                .contains("January list");
         assertThat(run("history", "--archive", archive, "--limit", "1").out()).contains("January list");
         CommandRun unknown = run("report", "positions", "--archive", archive, "--columns", "lon_deq");
         assertThat(unknown.status()).isEqualTo(2);

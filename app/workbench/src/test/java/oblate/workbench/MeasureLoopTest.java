@@ -18,6 +18,7 @@ import java.sql.DriverManager;
 import java.sql.SQLException;
 import java.time.ZoneOffset;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.Stream;
@@ -27,6 +28,7 @@ import javax.swing.JTextField;
 import oblate.archive.Archive;
 import oblate.archive.ArchivedPicture;
 import oblate.archive.FilingFacts;
+import oblate.archive.Kit;
 import oblate.archive.MarkSearch;
 import oblate.archive.PictureSearch;
 import oblate.archive.StoredFit;
@@ -70,6 +72,20 @@ class MeasureLoopTest {
         WorkbenchContext context =
                 WindowPictures.context(folder.resolve("base"), folder.resolve("none"), PluginHost.bundledOnly());
         try (Archive archive = context.archive()) {
+            // Whether the kit mirrors is known of it, as it is at home: some pictures alone leave that open.
+            Kit plain = Kit.named("kit A");
+            archive.keepKit(new Kit(
+                    plain.name(),
+                    plain.telescope(),
+                    plain.apertureMm(),
+                    plain.focalMm(),
+                    plain.camera(),
+                    plain.pixelUm(),
+                    plain.amplifier(),
+                    plain.corrector(),
+                    plain.filter(),
+                    Optional.of(false),
+                    plain.note()));
             TimeWish wish = new TimeWish(
                     Optional.empty(),
                     Optional.of(ZoneOffset.UTC),
@@ -251,16 +267,16 @@ class MeasureLoopTest {
     }
 
     private static boolean isRight(SampleTruth.Picture t) {
-        return t.clockErrorS() == 0 && t.planet().equals("jupiter") && t.rePx() > 60;
+        return t.clockErrorS() == 0 && !t.mirrored() && t.planet().equals("jupiter") && t.rePx() > 60;
     }
 
     private static Optional<SampleTruth.Picture> truthOf(ArchivedPicture picture) {
         return truth.pictures().stream()
-                .filter(p -> picture.originalName().equals(p.file().substring(p.file().lastIndexOf('/') + 1)))
+                .filter(p -> picture.originalName()
+                        .equals(p.file().substring(p.file().lastIndexOf('/') + 1)))
                 .filter(p -> picture.time()
-                        .filter(t -> Math.abs(t.midUtc().getEpochSecond()
-                                        - p.mid().getEpochSecond())
-                                < 5)
+                        .filter(t ->
+                                Math.abs(t.midUtc().getEpochSecond() - p.mid().getEpochSecond()) < 5)
                         .isPresent())
                 .findFirst();
     }
@@ -278,6 +294,11 @@ class MeasureLoopTest {
                 .toList();
     }
 
+    /** A feature's name in letters that are typed with one key each. */
+    private static String plainName(SampleTruth.Mark mark) {
+        return mark.feature().toLowerCase(Locale.ROOT).replaceAll("[^a-z0-9 ]", "");
+    }
+
     /** Marks with a name each; returns how many keys and clicks it took. */
     private int markNamed(ArchivedPicture picture, List<SampleTruth.Mark> marks, boolean known) {
         strokes = 0;
@@ -286,11 +307,13 @@ class MeasureLoopTest {
             click(mark.xPx(), mark.yPx());
             awaitNaming();
             if (!known) {
-                type(mark.feature().replaceAll("[^a-z0-9 ]", "").toLowerCase(java.util.Locale.ROOT));
+                type(plainName(mark));
             }
             String offered = offered();
             strike(KeyEvent.VK_ENTER);
-            WindowPictures.await("a name for " + mark + ", offered was " + offered, () -> marksOf(picture).size() == before + 1
+            WindowPictures.await(
+                    "a name for " + mark + ", offered was " + offered,
+                    () -> marksOf(picture).size() == before + 1
                             && marksOf(picture).stream()
                                     .allMatch(m -> m.featureName().isPresent()));
             window.settle();
@@ -328,7 +351,7 @@ class MeasureLoopTest {
         int count = markNamed(second, again, true);
         assertThat(count).isEqualTo(2 * again.size());
         for (SampleTruth.Mark mark : again) {
-            String plain = mark.feature().replaceAll("[^a-z0-9 ]", "").toLowerCase(java.util.Locale.ROOT);
+            String plain = plainName(mark);
             assertThat(marksOf(second)).anyMatch(m -> m.featureName().equals(Optional.of(plain)));
         }
         LOG.log(

@@ -45,7 +45,7 @@ public final class PictureFacts {
         list.figure(
                 "Middle",
                 Figures.clockUt(time.midUtc()) + " ± "
-                        + Figures.fixed(time.uncertaintyS(), time.uncertaintyS() < 10 ? 1 : 0) + " s");
+                        + Figures.fixed(time.uncertaintyS(), Figures.decimalsFor(time.uncertaintyS())) + " s");
         list.fact("", Figures.dayUt(time.midUtc()));
         time.exposureS().ifPresent(s -> list.figure("Length", Figures.fixed(s, 0) + " s"));
         list.fact("Time from", time.place());
