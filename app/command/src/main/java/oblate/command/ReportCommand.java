@@ -2,6 +2,7 @@
 package oblate.command;
 
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import oblate.archive.Archive;
@@ -54,6 +55,13 @@ final class ReportCommand implements Callable<Integer> {
     @Option(names = "--to", paramLabel = "TIME", description = "pictures before this date or instant")
     private String to;
 
+    @Option(
+            names = "--note-sent",
+            paramLabel = "WORDS",
+            description =
+                    "remember in the archive that these results went out, and where to; their pictures get a tick")
+    private String noteSent;
+
     @Mixin
     private OutputOptions output;
 
@@ -68,6 +76,9 @@ final class ReportCommand implements Callable<Integer> {
             PlanetModel model = new PlanetChoice(services).of(open, Optional.ofNullable(planet));
             Optional<RotationSystem> chosen = Optional.ofNullable(system).map(s -> PlanetChoice.system(model, s));
             if (kind == Kind.DRIFTS) {
+                if (noteSent != null) {
+                    throw new UsageException("--note-sent belongs to positions: drifts are of many pictures");
+                }
                 return new DriftRun(services, console)
                         .archived(open, model, chosen, Optional.ofNullable(feature), output);
             }
@@ -79,7 +90,23 @@ final class ReportCommand implements Callable<Integer> {
                     Optional.ofNullable(to).map(SearchOptions::instant),
                     false);
             output.write(new Reports().positions(open, model, search, chosen), services, console);
+            if (noteSent != null) {
+                noteSent(open, search);
+            }
             return 0;
         }
+    }
+
+    private void noteSent(Archive open, MarkSearch search) {
+        if (noteSent.isBlank()) {
+            throw new UsageException("--note-sent is empty; say in a few words where it went");
+        }
+        List<Long> pictures = open.marks(search).stream()
+                .map(m -> m.mark().pictureId())
+                .distinct()
+                .sorted()
+                .toList();
+        open.noteReported(pictures, "sent: " + noteSent);
+        console.say("Noted: the results of " + pictures.size() + " pictures were sent (" + noteSent + ").");
     }
 }

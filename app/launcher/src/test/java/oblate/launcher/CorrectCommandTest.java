@@ -74,6 +74,33 @@ class CorrectCommandTest {
     }
 
     @Test
+    void aTableHasTheColumnsAskedForAndIsNotedAsSent() {
+        CommandRun run = run(
+                "report",
+                "positions",
+                "--archive",
+                archive,
+                "--format",
+                "csv",
+                "--columns",
+                "mid_time_utc, lon_deg,system",
+                "--note-sent",
+                "the group's January list");
+        assertThat(run.status()).isZero();
+        assertThat(run.out().lines().findFirst().orElseThrow()).isEqualTo("mid_time_utc,lon_deg,system");
+        assertThat(run.rows()).hasSize(12);
+        assertThat(run.sentences())
+                .singleElement()
+                .asString()
+                .contains("9 pictures")
+                .contains("January list");
+        assertThat(run("history", "--archive", archive, "--limit", "1").out()).contains("January list");
+        CommandRun unknown = run("report", "positions", "--archive", archive, "--columns", "lon_deq");
+        assertThat(unknown.status()).isEqualTo(2);
+        assertThat(unknown.err()).contains("lon_deq").contains("lon_deg");
+    }
+
+    @Test
     void nonsenseIsRefusedInOneSentence() {
         assertThat(correct("1", "2", "--time", "2024-11-01T21:00:00Z").status()).isEqualTo(2);
         assertThat(correct("1", "--time", "yesterday").err()).contains("is no instant");

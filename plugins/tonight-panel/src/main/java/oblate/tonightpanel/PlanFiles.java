@@ -9,6 +9,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.function.Supplier;
 import javax.swing.JDialog;
 import javax.swing.JFileChooser;
@@ -35,16 +36,16 @@ final class PlanFiles {
      * @param text made off the event thread
      */
     void save(String title, String name, Supplier<String> text) {
-        JFileChooser chooser = new JFileChooser(context.settings().text("folder", "."));
+        JDialog dialog = new JDialog(SwingUtilities.getWindowAncestor(owner), title);
+        JFileChooser chooser = chooser(dialog, name);
         chooser.setName("tonight.chooser");
         chooser.setSelectedFile(new File(chooser.getCurrentDirectory(), name));
         chooser.setDialogType(JFileChooser.SAVE_DIALOG);
-        JDialog dialog = new JDialog(SwingUtilities.getWindowAncestor(owner), title);
         dialog.setModal(false);
         chooser.addActionListener(e -> {
             if (e.getActionCommand().equals(JFileChooser.APPROVE_SELECTION)) {
                 context.settings().keep("folder", chooser.getCurrentDirectory());
-                Path file = withSuffix(chooser.getSelectedFile().toPath(), name.substring(name.lastIndexOf('.')));
+                Path file = withSuffix(chooser.getSelectedFile().toPath(), suffix(name));
                 context.background()
                         .quietly(() -> write(file, text.get()), saved -> context.say(Words.of("saved", saved)));
             }
@@ -54,6 +55,30 @@ final class PlanFiles {
         dialog.pack();
         dialog.setLocationRelativeTo(owner);
         dialog.setVisible(true);
+    }
+
+    /** A chooser that replaces a file only when asked twice. */
+    private JFileChooser chooser(JDialog dialog, String name) {
+        return new JFileChooser(context.settings().text("folder", ".")) {
+            private static final long serialVersionUID = 1L;
+            private transient Optional<Path> warned = Optional.empty();
+
+            @Override
+            public void approveSelection() {
+                Path file = withSuffix(getSelectedFile().toPath(), suffix(name));
+                if (Files.exists(file) && !warned.equals(Optional.of(file))) {
+                    warned = Optional.of(file);
+                    dialog.setTitle(Words.of("exists", file.getFileName()));
+                    context.say(Words.of("exists", file));
+                    return;
+                }
+                super.approveSelection();
+            }
+        };
+    }
+
+    private static String suffix(String name) {
+        return name.substring(name.lastIndexOf('.'));
     }
 
     private static Path withSuffix(Path file, String suffix) {

@@ -117,6 +117,7 @@ final class TonightView extends JPanel implements ChoiceBar.Listener {
 
     private void listen() {
         pointer.whenChosen(this::followChoice);
+        context.selection().whenChanged(this::followSelection);
         context.shelf().whenChanged(() -> {
             followed.forget();
             stale = true;
@@ -145,6 +146,24 @@ final class TonightView extends JPanel implements ChoiceBar.Listener {
         figures.choose(pointer.chosen());
         pointer.chosen().filter(i -> i.kind() == PlanItem.Kind.CROSSING).ifPresent(i -> context.selection()
                 .chooseFeature(Optional.of(i.subject())));
+    }
+
+    /** A feature chosen elsewhere in the window is chosen here too, when the night has it. */
+    private void followSelection() {
+        Optional<String> feature = context.selection().featureName();
+        boolean same = pointer.chosen().map(PlanItem::subject).equals(feature);
+        if (feature.isPresent() && !same) {
+            List<PlanItem> crossings = night.sheet().stream()
+                    .flatMap(s -> s.night().items().stream())
+                    .filter(i ->
+                            i.kind() == PlanItem.Kind.CROSSING && i.subject().equals(feature.get()))
+                    .toList();
+            crossings.stream()
+                    .filter(PlanItem::isObservable)
+                    .findFirst()
+                    .or(() -> crossings.stream().findFirst())
+                    .ifPresent(i -> pointer.choose(Optional.of(i)));
+        }
     }
 
     private void readIfShowing() {
@@ -198,6 +217,9 @@ final class TonightView extends JPanel implements ChoiceBar.Listener {
         bar.showDate(sheet.night().date());
         showNight(sheet);
         showCautions(sheet.plan());
+        if (pointer.chosen().isEmpty()) {
+            followSelection();
+        }
     }
 
     private void showNight(NightSheet sheet) {

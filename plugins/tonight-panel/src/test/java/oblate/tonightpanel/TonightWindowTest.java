@@ -35,6 +35,7 @@ import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVRecord;
 import org.assertj.swing.edt.FailOnThreadViolationRepaintManager;
 import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
@@ -50,8 +51,27 @@ class TonightWindowTest {
     @TempDir
     Path folder;
 
+    @TempDir
+    static Path made;
+
+    private static Path season;
+
     private PluginHost plugins;
     private PanelWindow window;
+
+    @BeforeAll
+    static void makeASeason() throws IOException {
+        season = made.resolve("season");
+        Season.make(season, made);
+    }
+
+    private static void copyTree(Path from, Path to) throws IOException {
+        try (var files = Files.walk(from)) {
+            for (Path file : files.toList()) {
+                Files.copy(file, to.resolve(from.relativize(file).toString()));
+            }
+        }
+    }
 
     @BeforeEach
     void needADisplay() {
@@ -76,9 +96,9 @@ class TonightWindowTest {
         return folder.resolve("archive");
     }
 
-    private void open(boolean season) throws IOException {
-        if (season) {
-            Season.make(archive(), folder);
+    private void open(boolean filled) throws IOException {
+        if (filled) {
+            copyTree(season, archive());
         }
         window = new PanelWindow(archive(), folder.resolve("settings"), plugins);
         PanelWindow.act(() -> {
@@ -302,6 +322,15 @@ class TonightWindowTest {
         assertThat(rows(Files.readString(save("tonight.csv", "night.csv"))).stream()
                         .map(CSVRecord::toList))
                 .isEqualTo(told().stream().map(CSVRecord::toList).toList());
+        Path kept = folder.resolve("night.csv");
+        Files.writeString(kept, "mine");
+        press("tonight.csv");
+        PanelWindow.act(() -> approve("night.csv"));
+        window.settle();
+        assertThat(Files.readString(kept)).isEqualTo("mine");
+        PanelWindow.act(() -> approve("night.csv"));
+        window.settle();
+        assertThat(Files.readString(kept)).startsWith("night,");
         press("tonight.copy");
         String copied = PanelWindow.ask(
                 () -> (String) Toolkit.getDefaultToolkit().getSystemClipboard().getData(DataFlavor.stringFlavor));
@@ -315,19 +344,94 @@ class TonightWindowTest {
                         NIGHT));
     }
 
+    /** Of requests made faster than they are answered the last one is shown; one that cannot be answered says why, and the next is none the worse. */
+    @Test
+    void theNewestRequestWinsAndAProblemIsTold() throws IOException {
+        open(true);
+        JTextField date = (JTextField) window.find("tonight.date");
+        PanelWindow.act(() -> {
+            for (String day : List.of("2024-12-01", "2024-12-05", "2024-12-20")) {
+                date.setText(day);
+                date.postActionEvent();
+            }
+        });
+        window.settle();
+        assertThat(text("tonight.title")).contains("20/21 December 2024");
+        assertThat(text("tonight.date")).isEqualTo("2024-12-20");
+        enter("tonight.date", "2190-01-01");
+        assertThat(sentences("tonight.notes")).contains("2190");
+        enter("tonight.date", NIGHT);
+        assertThat(text("tonight.title")).contains("10/11 December 2024");
+        assertThat(sentences("tonight.notes")).doesNotContain("2190");
+    }
+
+    @Test
+    void aMonthBeingPlannedCanBeStopped() throws IOException {
+        open(true);
+        enter("tonight.date", NIGHT);
+        PanelWindow.act(() -> {
+            ((AbstractButton) window.find("tonight.month.toggle")).doClick();
+            ((AbstractButton) window.find("tonight.month.stop")).doClick();
+        });
+        window.settle();
+        assertThat(text("tonight.month.said")).contains("Stopped");
+        assertThat(PanelWindow.<Integer>ask(((JTable) window.find("tonight.month"))::getRowCount))
+                .isZero();
+        press("tonight.month.toggle");
+        assertThat(PanelWindow.<Integer>ask(((JTable) window.find("tonight.month"))::getRowCount))
+                .isEqualTo(31);
+    }
+
+    @Test
+    void aMoonsEventShowsItsTouchesAndAFeatureChosenElsewhereIsChosenHere() throws IOException {
+        open(true);
+        enter("tonight.date", NIGHT);
+        RowsPlot rows = (RowsPlot) window.find("tonight.rows");
+        String moon = PanelWindow.ask(() -> rows.sheet().orElseThrow().rows().stream()
+                .filter(r -> r.kind() == oblate.drift.plan.PlanItem.Kind.MOON)
+                .findFirst()
+                .orElseThrow()
+                .name());
+        window.click(moon);
+        assertThat(PanelWindow.<String>ask(() -> words((java.awt.Container) window.find("tonight.chosen"))))
+                .contains(moon, "Outer touch", "Centre", "UTC ±");
+        PanelWindow.act(() -> window.workbench().selection().chooseFeature(Optional.of(Season.SPOT)));
+        window.settle();
+        assertThat(PanelWindow.<String>ask(() -> words((java.awt.Container) window.find("tonight.chosen"))))
+                .contains(Season.SPOT, "II", "±");
+    }
+
+    /** All words under a part. */
+    private static String words(java.awt.Container in) {
+        StringBuilder said = new StringBuilder();
+        for (Component part : in.getComponents()) {
+            if (part instanceof JLabel label) {
+                said.append(label.getText()).append(' ');
+            } else if (part instanceof JTextArea area) {
+                said.append(area.getText()).append('\n');
+            } else if (part instanceof java.awt.Container more) {
+                said.append(words(more));
+            }
+        }
+        return said.toString();
+    }
+
+    /** Types a name into the chooser that is open, and presses its button. */
+    private void approve(String name) {
+        JFileChooser chooser = Arrays.stream(Window.getWindows())
+                .filter(Window::isShowing)
+                .flatMap(w -> PanelWindow.find(w, "tonight.chooser").stream())
+                .map(JFileChooser.class::cast)
+                .findFirst()
+                .orElseThrow();
+        chooser.setSelectedFile(folder.resolve(name).toFile());
+        chooser.approveSelection();
+    }
+
     /** Presses a button that saves, gives the chooser a name in the folder, and approves. */
     private Path save(String button, String name) throws IOException {
         press(button);
-        PanelWindow.act(() -> {
-            JFileChooser chooser = Arrays.stream(Window.getWindows())
-                    .filter(Window::isShowing)
-                    .flatMap(w -> PanelWindow.find(w, "tonight.chooser").stream())
-                    .map(JFileChooser.class::cast)
-                    .findFirst()
-                    .orElseThrow();
-            chooser.setSelectedFile(folder.resolve(name).toFile());
-            chooser.approveSelection();
-        });
+        PanelWindow.act(() -> approve(name));
         window.settle();
         try (var files = Files.list(folder)) {
             return files.filter(f -> f.getFileName().toString().matches("night\\..*"))

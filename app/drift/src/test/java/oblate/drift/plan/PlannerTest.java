@@ -12,6 +12,7 @@ import java.util.List;
 import java.util.OptionalDouble;
 import java.util.Random;
 import oblate.base.ProblemException;
+import oblate.base.Progress;
 import oblate.drift.DriftFitter;
 import oblate.drift.LongitudePoint;
 import oblate.drift.LongitudeSeries;
@@ -22,6 +23,8 @@ import oblate.sky.GroundSky;
 import oblate.sky.PlanetModel;
 import oblate.sky.RotationSystem;
 import oblate.sky.Sky;
+import oblate.sky.event.ContactKind;
+import oblate.sky.event.Passage;
 import org.junit.jupiter.api.Test;
 
 class PlannerTest {
@@ -180,5 +183,47 @@ class PlannerTest {
         assertThat(SmearLimit.ofDeg(1).said()).isEqualTo("1 deg of rotation");
         assertThat(SmearLimit.ofPx(1.5, 0.1).said()).isEqualTo("1.5 px of 0.1 arcsec");
         assertThatThrownBy(() -> SmearLimit.ofDeg(0)).isInstanceOf(IllegalArgumentException.class);
+    }
+
+    /** Progress names every night before it is planned; stopped, the plan ends with what is done and looks no further. */
+    @Test
+    void aPlanTellsItsProgressAndCanBeStopped() {
+        List<String> told = new ArrayList<>();
+        Progress stopsAtTheThird = new Progress() {
+            @Override
+            public void report(long done, long total, String message) {
+                told.add(done + "/" + total + " " + message);
+            }
+
+            @Override
+            public boolean isCancelled() {
+                return told.size() == 2;
+            }
+        };
+        Plan plan = new Planner()
+                .plan(wish(JUPITER, GARDEN, "2024-12-07", "2024-12-31"), FollowedFeatures.none(), stopsAtTheThird);
+        assertThat(told).containsExactly("0/25 2024-12-07", "1/25 2024-12-08");
+        assertThat(plan.nights()).hasSize(2);
+        assertThat(plan.nextWindow()).isEmpty();
+    }
+
+    /** A beginning and an end of one passage know it, and lie within its touches. */
+    @Test
+    void aMoonsItemsKnowTheirPassage() {
+        Plan plan = plan(wish(JUPITER, GARDEN, "2024-12-07", "2024-12-12"));
+        List<PlanItem> moons = plan.nights().stream()
+                .flatMap(n -> n.items().stream())
+                .filter(i -> i.kind() == PlanItem.Kind.MOON)
+                .toList();
+        assertThat(moons).hasSizeGreaterThan(20).allSatisfy(i -> {
+            Passage passage = i.passage().orElseThrow();
+            assertThat(passage.moon().name()).isEqualTo(i.subject());
+            assertThat(i.time())
+                    .isBetween(
+                            passage.contact(ContactKind.T1).orElseThrow().time(),
+                            passage.contact(ContactKind.T4).orElseThrow().time());
+        });
+        assertThat(moons.stream().map(i -> i.passage().orElseThrow()).distinct().count())
+                .isLessThan(moons.size());
     }
 }
