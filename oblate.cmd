@@ -23,5 +23,33 @@ if not "%BUILT%"=="0" (
 )
 
 :run
+rem Classes that were loaded once are kept in a file for the next starts. It is made at the end of the first window, in a folder for things that
+rem may be deleted; where that cannot be, the program starts as it would without. A file that no longer fits is left aside by Java itself.
+set "QUIET=-Xlog:cds=off -Xlog:cds+dynamic=off"
+set "CACHE=%LOCALAPPDATA%\Oblate"
+if defined OBLATE_SETTINGS set "CACHE=%OBLATE_SETTINGS%\cache"
+set "STAMP="
+for %%F in ("%PROGRAM%") do set "STAMP=%%~zF-%%~tF"
+set "STAMP=%STAMP:/=%"
+set "STAMP=%STAMP::=%"
+set "STAMP=%STAMP:.=%"
+set "STAMP=%STAMP: =%"
+set "CLASSES=%CACHE%\classes-%STAMP%.jsa"
+if exist "%CLASSES%" goto shared
+set "WINDOW="
+if "%~1"=="" set "WINDOW=1"
+if "%~1"=="--archive" set "WINDOW=1"
+if not defined WINDOW goto plain
+if not exist "%CACHE%" mkdir "%CACHE%" 2>nul
+if not exist "%CACHE%" goto plain
+del /q "%CACHE%\classes-*.jsa" 2>nul
+"%JAVA%" -XX:+UseSerialGC -Xshare:auto %QUIET% "-XX:ArchiveClassesAtExit=%CLASSES%" %OBLATE_JAVA_OPTIONS% -jar "%PROGRAM%" %*
+exit /b %ERRORLEVEL%
+
+:shared
+"%JAVA%" -XX:+UseSerialGC -Xshare:auto %QUIET% "-XX:SharedArchiveFile=%CLASSES%" %OBLATE_JAVA_OPTIONS% -jar "%PROGRAM%" %*
+exit /b %ERRORLEVEL%
+
+:plain
 "%JAVA%" -XX:+UseSerialGC -Xshare:auto %OBLATE_JAVA_OPTIONS% -jar "%PROGRAM%" %*
 exit /b %ERRORLEVEL%

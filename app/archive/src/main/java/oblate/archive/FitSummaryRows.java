@@ -12,24 +12,29 @@ import org.jdbi.v3.core.Handle;
 /** Reads the current fits of all pictures at once, in three queries however many there are. */
 final class FitSummaryRows {
     // The chain of a picture's fits has no forks, so the newest that is not withdrawn is the current one.
-    private static final String CURRENT = "f.id = (select max(v.id) from disc_fit v where v.picture_id = f.picture_id"
-            + " and not exists (select 1 from fit_withdrawal w where w.fit_id = v.id))";
+    private static final String FITS = """
+            select f.id, f.picture_id, f.trust, f.pole_angle_deg, f.mirrored from disc_fit f
+            where f.id = (select max(v.id) from disc_fit v where v.picture_id = f.picture_id
+               and not exists (select 1 from fit_withdrawal w where w.fit_id = v.id))
+            """;
 
-    private static final String FITS =
-            "select f.id, f.picture_id, f.trust, f.pole_angle_deg, f.mirrored from disc_fit f where " + CURRENT;
+    private static final String REASONS = """
+            select r.fit_id, r.sentence from fit_reason r join disc_fit f on f.id = r.fit_id
+            where f.id = (select max(v.id) from disc_fit v where v.picture_id = f.picture_id
+               and not exists (select 1 from fit_withdrawal w where w.fit_id = v.id))
+            order by r.fit_id, r.ordinal
+            """;
 
-    private static final String REASONS =
-            "select r.fit_id, r.sentence from fit_reason r join disc_fit f on f.id = r.fit_id where " + CURRENT
-                    + " order by r.fit_id, r.ordinal";
-
-    private static final String CLOCKS =
-            "select c.fit_id, c.value, c.sigma from fit_witness c join disc_fit f on f.id = c.fit_id"
-                    + " where c.quantity = 'clock offset' and c.value is not null and c.sigma is not null and "
-                    + CURRENT
-                    // What the moons said of a time that was corrected since is no word on the time as it is now.
-                    + " and not exists (select 1 from history h where h.subject = 'picture ' || f.picture_id"
-                    + " and h.action = 'corrected' and h.at_utc > f.made_utc"
-                    + " and (h.detail like 'time: %' or h.detail like '%, time: %'))";
+    // What the moons said of a time that was corrected since is no word on the time as it is now.
+    private static final String CLOCKS = """
+            select c.fit_id, c.value, c.sigma from fit_witness c join disc_fit f on f.id = c.fit_id
+            where c.quantity = 'clock offset' and c.value is not null and c.sigma is not null
+              and f.id = (select max(v.id) from disc_fit v where v.picture_id = f.picture_id
+               and not exists (select 1 from fit_withdrawal w where w.fit_id = v.id))
+              and not exists (select 1 from history h where h.subject = 'picture ' || f.picture_id
+                and h.action = 'corrected' and h.at_utc > f.made_utc
+                and (h.detail like 'time: %' or h.detail like '%, time: %'))
+            """;
 
     /** Value and standard error (s). */
     private record Clock(double offsetS, double sigmaS) {}

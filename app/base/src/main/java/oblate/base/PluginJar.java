@@ -46,7 +46,9 @@ record PluginJar(String name, URLClassLoader loader) {
             }
             URL url = jar.toUri().toURL();
             jars.add(new PluginJar(
-                    name, new URLClassLoader("plugin " + name, new URL[] {url}, PluginHost.class.getClassLoader())));
+                    name,
+                    new URLClassLoader(
+                            PluginBlame.loaderName(name), new URL[] {url}, PluginHost.class.getClassLoader())));
         } catch (ZipException e) {
             refusals.add(new PluginRefusal(name, "jar", "is not a jar: " + e.getMessage()));
         } catch (IOException e) {

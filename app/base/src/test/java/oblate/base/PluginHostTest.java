@@ -2,6 +2,7 @@
 package oblate.base;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.io.File;
 import java.io.IOException;
@@ -26,6 +27,11 @@ public class PluginHostTest {
     /** Extension point of this test. */
     public interface Greeter extends Plugin {
         String greet();
+
+        /** One that needs an argument, so that it is not asked at the door. */
+        default String greet(String whom) {
+            return "hello " + whom;
+        }
     }
 
     @TempDir
@@ -84,6 +90,59 @@ public class PluginHostTest {
                     .extracting(PluginRefusal::reason)
                     .asString()
                     .contains("Not An Id");
+        }
+    }
+
+    @Test
+    void whatThrowsLaterIsNamedAndStaysOffUntilItIsSwitchedOn() throws IOException {
+        String bad = "public String greet(String whom) { throw new IllegalStateException(\"mute for \" + whom); }";
+        jar("bad.jar", "bad.Bad", greeter("bad", "Bad", "bad", bad), "bad.Bad");
+        jar("fine.jar", "fine.Fine", greeter("fine", "Fine", "fine", ""), "fine.Fine");
+        try (PluginHost host = PluginHost.withFolder(work)) {
+            Greeter greeter = host.load(Greeter.class).get(0);
+            assertThatThrownBy(() -> greeter.greet("Ann"))
+                    .isInstanceOfSatisfying(
+                            ProblemException.class, e -> assertThat(e.kind()).isEqualTo(PluginProblem.FAILED))
+                    .hasMessageContaining("\"Bad\" in bad.jar")
+                    .hasMessageContaining("mute for Ann");
+            assertThatThrownBy(() -> greeter.greet("Ben"))
+                    .isInstanceOfSatisfying(
+                            ProblemException.class, e -> assertThat(e.kind()).isEqualTo(PluginProblem.SWITCHED_OFF));
+            assertThat(greeter.label()).isEqualTo("Bad");
+            assertThat(host.load(Greeter.class).get(1).greet("Cleo")).isEqualTo("hello Cleo");
+        }
+        try (PluginHost host = PluginHost.withFolder(work)) {
+            assertThat(host.load(Greeter.class)).extracting(Greeter::id).containsExactly("fine");
+            assertThat(host.switches().off()).singleElement().satisfies(f -> assertThat(f.text())
+                    .contains("bad.jar", "mute for Ann", "at plugin bad.jar//bad.Bad"));
+            host.switches().switchOn("bad.jar");
+            assertThat(host.load(Greeter.class)).extracting(Greeter::id).containsExactly("fine", "bad");
+        }
+        assertThat(work.resolve("switched-off.properties")).doesNotExist();
+    }
+
+    @Test
+    void whatIsNotMadeInTimeIsRefused() throws IOException {
+        String slow = "public Slow() throws InterruptedException { Thread.sleep(60000); }";
+        jar("slow.jar", "slow.Slow", greeter("slow", "Slow", "slow", slow), "slow.Slow");
+        jar("fine.jar", "fine.Fine", greeter("fine", "Fine", "fine", ""), "fine.Fine");
+        try (PluginHost host = PluginHost.withFolder(work, java.time.Duration.ofMillis(1500))) {
+            assertThat(host.load(Greeter.class)).extracting(Greeter::id).containsExactly("fine");
+            assertThat(host.refusals()).singleElement().satisfies(r -> assertThat(r.toString())
+                    .contains("slow.jar", "did not come back"));
+        }
+    }
+
+    @Test
+    void whatThrewSomethingIsFoundFromItsFrames() throws IOException {
+        String bad = "public String greet(String whom) { return String.valueOf(whom.charAt(9)); }";
+        jar("bad.jar", "bad.Bad", greeter("bad", "Bad", "bad", bad), "bad.Bad");
+        try (PluginHost host = PluginHost.withFolder(work)) {
+            Greeter greeter = host.load(Greeter.class).get(0);
+            assertThatThrownBy(() -> greeter.greet("x"))
+                    .satisfies(e -> assertThat(host.blame(new IllegalStateException("outer", e.getCause())))
+                            .contains("bad.jar"));
+            assertThat(host.blame(new IllegalStateException("ours"))).isEmpty();
         }
     }
 

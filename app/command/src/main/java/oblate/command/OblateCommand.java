@@ -39,9 +39,18 @@ final class OblateCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
+        return open(archive);
+    }
+
+    /**
+     * Opens the window.
+     *
+     * @param folder the archive; null for the last one
+     */
+    int open(Path folder) {
         if (!hint.windowPossible()) {
             throw new UsageException("no display to open a window on; give a command instead (oblate help lists them)");
         }
-        return new Window(services, console).open(archive);
+        return new Window(services, console).open(folder);
     }
 }

@@ -43,6 +43,9 @@ public final class Program {
         }
         Path settings = new SettingsFolder(environment).path();
         try (Services services = new Services(settings, clock, console::say)) {
+            if (isPlainWindow(args)) {
+                return openWindow(services, args);
+            }
             CommandLine line = new CommandLine(new OblateCommand(services, console, line()));
             new Commands(services, console).addTo(line);
             line.setOut(new java.io.PrintWriter(console.out(), true, java.nio.charset.StandardCharsets.UTF_8));
@@ -57,6 +60,20 @@ public final class Program {
             int status = line.execute(args);
             console.out().flush();
             return status;
+        }
+    }
+
+    /** Whether nothing but the window is asked for; making all commands for that would cost half a second. */
+    private static boolean isPlainWindow(String... args) {
+        return args.length == 0 || args.length == 2 && args[0].equals("--archive") && !args[1].startsWith("-");
+    }
+
+    @SuppressWarnings("checkstyle:IllegalCatch") // border: whatever happens is told in a sentence, as after a command
+    private int openWindow(Services services, String... args) {
+        try {
+            return new OblateCommand(services, console, line()).open(args.length == 0 ? null : Path.of(args[1]));
+        } catch (Exception e) {
+            return tell(e);
         }
     }
 

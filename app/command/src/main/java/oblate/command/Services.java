@@ -28,6 +28,7 @@ public final class Services implements AutoCloseable {
     private PictureReader reader;
     private List<ReportFormat> reportFormats;
     private final Consumer<String> words;
+    private final Object skyLock = new Object();
     private SkyData skyData;
     private Sky sky;
 
@@ -125,18 +126,22 @@ public final class Services implements AutoCloseable {
     }
 
     /** Planet positions and leap seconds: newer ones of the settings folder, or those that come with the program. */
-    public synchronized SkyData skyData() {
-        if (skyData == null) {
-            skyData = SkyData.in(settingsFolder);
+    public SkyData skyData() {
+        synchronized (skyLock) {
+            if (skyData == null) {
+                skyData = SkyData.in(settingsFolder);
+            }
+            return skyData;
         }
-        return skyData;
     }
 
-    /** The sky; data of the settings folder that cannot be used are told of when it is first asked for. */
+    /** The sky; its data are read when it is first asked something, and those of the settings folder that cannot be used are told of then. */
     public synchronized Sky sky() {
         if (sky == null) {
-            skyData().warnings().forEach(words);
-            sky = skyData().sky();
+            sky = Sky.later(() -> {
+                skyData().warnings().forEach(words);
+                return skyData();
+            });
         }
         return sky;
     }

@@ -23,8 +23,10 @@ import picocli.CommandLine.Option;
         },
         footer = {
             "",
-            "States: transit clear, on_limb, on_disc; shadow_transit not_seen, on_limb, seen, on_disc;",
-            "        occultation clear, on_limb, seen, gone; eclipse clear, on_limb (fading), seen, gone.",
+            "States:  transit         clear, on_limb, on_disc",
+            "         shadow_transit  not_seen, on_limb, seen, on_disc",
+            "         occultation     clear, on_limb, seen (some of it), gone",
+            "         eclipse         clear, on_limb (fading), seen, gone",
             "Examples:  oblate timings --archive season --moon io,europa",
             "           oblate timings --archive season --by night",
             "           oblate timings --planet jupiter --observations seen.csv --format csv"

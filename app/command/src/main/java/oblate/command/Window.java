@@ -32,6 +32,8 @@ final class Window {
      * @return the exit status
      */
     int open(Path named) {
+        // The look is made ready while the archive is being opened.
+        Workbench.prepare(services.settingsFolder());
         boolean first = named == null && last().isEmpty();
         Optional<Path> folder = Optional.ofNullable(named).or(this::last).or(() -> asked(""));
         while (folder.isPresent()) {
@@ -64,7 +66,10 @@ final class Window {
                 services.settingsFolder(),
                 System.getProperty("user.name", "observer"),
                 Version.text()));
-        services.skyData().warnings().stream().findFirst().ifPresent(workbench::say);
+        Thread reading = new Thread(
+                () -> services.skyData().warnings().stream().findFirst().ifPresent(workbench::say), "oblate-sky-data");
+        reading.setDaemon(true);
+        reading.start();
         if (first) {
             workbench.walkThrough();
         }

@@ -279,6 +279,34 @@ class TimingsCommandTest {
         assertThat(ImageIO.read(chart.toFile()).getWidth()).isEqualTo(1000);
     }
 
+    /** At the very edge a shadow has no longitude worth keeping, and is where its time is wanted most. */
+    @Test
+    void aShadowAtTheEdgeIsMarkedWithoutALongitudeAndASpotThereIsRefused() throws IOException {
+        Path archive = archive();
+        mark(archive, "2", new double[] {0.99, 0.1}, "Io's shadow", "shadow", "centre");
+        CommandRun marks = run("marks", "--archive", archive.toString(), "--feature", "Io's shadow", "--format", "csv");
+        CSVRecord last = marks.rows().stream()
+                .filter(r -> r.get("x_px").equals("259.00"))
+                .findFirst()
+                .orElseThrow();
+        assertThat(last.get("lon_sys3_deg")).isEmpty();
+        assertThat(last.get("x_west_radii")).isEqualTo("0.990");
+        CommandRun spot = run(
+                "marks",
+                "add",
+                "2",
+                "--archive",
+                archive.toString(),
+                "--at",
+                "259,110",
+                "--feature",
+                "spot",
+                "--kind",
+                "spot");
+        assertThat(spot.status()).isEqualTo(1);
+        assertThat(spot.err()).contains("too near its edge");
+    }
+
     @Test
     void otherMoonsAndOtherNightsAreLeftOut() throws IOException {
         Path archive = archive();

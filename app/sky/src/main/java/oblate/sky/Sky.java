@@ -4,43 +4,84 @@ package oblate.sky;
 import java.time.Instant;
 import java.util.List;
 import java.util.concurrent.atomic.AtomicReference;
+import java.util.function.Supplier;
 import oblate.base.ProblemException;
 
 /**
  * Answers what a planet looks like at an instant. Always answers alike, and is safe for many threads.
  *
- * <p>Making one reads the ephemeris (about a tenth of a second), so make one and hand it on.
+ * <p>Making one reads the ephemeris (about a tenth of a second), so make one and hand it on; {@link #later} reads it when it is first asked.
  */
 public final class Sky {
     /** Light from the farthest planet and from the Sun to it is under way for less than this (days). */
     private static final double LIGHT_MARGIN_DAYS = 0.9;
 
-    private final Ephemeris ephemeris;
-    private final LeapSeconds leapSeconds;
-    private final EarthAxis earthAxis = new EarthAxis();
+    private final Supplier<Data> data;
     /** Work space of the last single look, for the next one that comes; taken out by whoever uses it. */
     private final AtomicReference<DiscWatch> spareWatch = new AtomicReference<>();
 
-    private final UtcTime firstTime;
-    private final UtcTime lastTime;
+    private Sky(Supplier<Data> data) {
+        this.data = data;
+    }
 
-    private Sky(Ephemeris ephemeris, LeapSeconds leapSeconds) {
-        this.ephemeris = ephemeris;
-        this.leapSeconds = leapSeconds;
-        UtcTime first = Moment.utcAt(ephemeris.firstTdbDay() + LIGHT_MARGIN_DAYS, leapSeconds);
-        UtcTime last = Moment.utcAt(ephemeris.lastTdbDay(), leapSeconds);
-        firstTime = new UtcTime(first.epochDay() + 1, 0);
-        lastTime = new UtcTime(last.epochDay(), 0);
+    /** What a sky is made of, with the first and the last time it knows. */
+    private record Data(
+            Ephemeris ephemeris, LeapSeconds leapSeconds, EarthAxis earthAxis, UtcTime firstTime, UtcTime lastTime) {
+        static Data of(Ephemeris ephemeris, LeapSeconds leapSeconds) {
+            UtcTime first = Moment.utcAt(ephemeris.firstTdbDay() + LIGHT_MARGIN_DAYS, leapSeconds);
+            UtcTime last = Moment.utcAt(ephemeris.lastTdbDay(), leapSeconds);
+            return new Data(
+                    ephemeris,
+                    leapSeconds,
+                    new EarthAxis(),
+                    new UtcTime(first.epochDay() + 1, 0),
+                    new UtcTime(last.epochDay(), 0));
+        }
+    }
+
+    /** Data that are read when first wanted. */
+    private static final class Later implements Supplier<Data> {
+        private final Supplier<SkyData> source;
+        private volatile Data known;
+
+        Later(Supplier<SkyData> source) {
+            this.source = source;
+        }
+
+        @Override
+        public Data get() {
+            Data now = known;
+            if (now == null) {
+                synchronized (this) {
+                    if (known == null) {
+                        SkyData read = source.get();
+                        known = Data.of(read.ephemeris(), read.leapSeconds());
+                    }
+                    now = known;
+                }
+            }
+            return now;
+        }
     }
 
     /** With the bundled ephemeris (DE405) and leap seconds. */
     public static Sky bundled() {
-        return new Sky(Ephemeris.bundled(), LeapSeconds.bundled());
+        return of(Ephemeris.bundled(), LeapSeconds.bundled());
     }
 
     /** With another ephemeris or newer leap seconds. */
     public static Sky of(Ephemeris ephemeris, LeapSeconds leapSeconds) {
-        return new Sky(ephemeris, leapSeconds);
+        Data known = Data.of(ephemeris, leapSeconds);
+        return new Sky(() -> known);
+    }
+
+    /**
+     * With data that are read when something is first asked, once; whatever reading them throws comes out there.
+     *
+     * @param source called at most once at a time, on the thread that asks first
+     */
+    public static Sky later(Supplier<SkyData> source) {
+        return new Sky(new Later(source));
     }
 
     /**
@@ -65,7 +106,7 @@ public final class Sky {
      * Looks at one planet again and again without making garbage: for a table, a plot, a search. The watch belongs to the thread that asks for it.
      */
     public DiscWatch watch(PlanetModel planet) {
-        return new DiscWatch(this, planet, work(planet), ephemeris.name());
+        return new DiscWatch(this, planet, work(planet), data.get().ephemeris().name());
     }
 
     /**
@@ -80,32 +121,32 @@ public final class Sky {
         }
         Sighting seen = sighting(planet, time);
         checkMoonSpan(planet, seen);
-        return new MoonWatch(planet, seen, ephemeris).places();
+        return new MoonWatch(planet, seen, data.get().ephemeris()).places();
     }
 
     /** A planet with Sun and Earth as points that move. */
     public PlanetSystem system(PlanetModel planet) {
-        return new PlanetSystem(planet, ephemeris, leapSeconds);
+        return new PlanetSystem(planet, data.get().ephemeris(), data.get().leapSeconds());
     }
 
     /** First instant the ephemeris covers, light time allowed for; the start of a day. */
     public Instant firstInstant() {
-        return firstTime.toInstant();
+        return data.get().firstTime().toInstant();
     }
 
     /** Last instant the ephemeris covers; the start of a day. */
     public Instant lastInstant() {
-        return lastTime.toInstant();
+        return data.get().lastTime().toInstant();
     }
 
     /** The planet positions in use. */
     public Ephemeris ephemeris() {
-        return ephemeris;
+        return data.get().ephemeris();
     }
 
     /** The leap seconds in use; a date past their expiry holds the last offset. */
     public LeapSeconds leapSeconds() {
-        return leapSeconds;
+        return data.get().leapSeconds();
     }
 
     Sighting sighting(PlanetModel planet, UtcTime time) {
@@ -118,26 +159,39 @@ public final class Sky {
     /** The Earth at a time inside the span; {@code what} is named in a refusal. */
     EarthView earthView(String what, UtcTime time) {
         checkSpan(what, time);
-        WorkEarth earth = new WorkEarth(ephemeris, leapSeconds, earthAxis);
+        WorkEarth earth = new WorkEarth(
+                data.get().ephemeris(), data.get().leapSeconds(), data.get().earthAxis());
         earth.look(time);
         return earth.frozen();
     }
 
     /** Refuses a time outside the span; {@code what} is named in the refusal. */
     void checkSpan(String what, UtcTime time) {
-        if (time.compareTo(firstTime) < 0 || time.compareTo(lastTime) > 0) {
+        if (time.compareTo(data.get().firstTime()) < 0
+                || time.compareTo(data.get().lastTime()) > 0) {
             throw new ProblemException(
-                    SkyProblem.OUTSIDE_EPHEMERIS, what, time, ephemeris.name(), firstInstant(), lastInstant());
+                    SkyProblem.OUTSIDE_EPHEMERIS,
+                    what,
+                    time,
+                    data.get().ephemeris().name(),
+                    firstInstant(),
+                    lastInstant());
         }
     }
 
     private WorkSighting work(PlanetModel planet) {
-        return new WorkSighting(planet, new WorkEarth(ephemeris, leapSeconds, earthAxis), ephemeris);
+        return new WorkSighting(
+                planet,
+                new WorkEarth(
+                        data.get().ephemeris(),
+                        data.get().leapSeconds(),
+                        data.get().earthAxis()),
+                data.get().ephemeris());
     }
 
     /** Apparent minus mean sidereal time (rad). */
     double equationOfEquinoxesRad(double ttDays) {
-        return earthAxis.equationOfEquinoxesRad(ttDays);
+        return data.get().earthAxis().equationOfEquinoxesRad(ttDays);
     }
 
     /** Refuses a time at which not every moon has a place; the sentence tells the span in which all have one. */
@@ -154,8 +208,8 @@ public final class Sky {
                     SkyProblem.OUTSIDE_MOONS,
                     planet.label(),
                     seen.earth().moment().utc(),
-                    Moment.utcAt(first, leapSeconds).iso(0),
-                    Moment.utcAt(last, leapSeconds).iso(0));
+                    Moment.utcAt(first, data.get().leapSeconds()).iso(0),
+                    Moment.utcAt(last, data.get().leapSeconds()).iso(0));
         }
     }
 }

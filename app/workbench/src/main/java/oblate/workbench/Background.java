@@ -3,11 +3,14 @@ package oblate.workbench;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.ThreadFactory;
 import java.util.concurrent.atomic.AtomicInteger;
 import java.util.function.Consumer;
+import java.util.function.Function;
+import java.util.function.Predicate;
 import java.util.function.Supplier;
 import javax.swing.SwingUtilities;
 import oblate.base.ProblemException;
@@ -24,14 +27,24 @@ public final class Background implements AutoCloseable {
     private final ExecutorService small = Executors.newFixedThreadPool(2, named("oblate-small"));
     private final AtomicInteger pending = new AtomicInteger();
     private final List<Job> jobs = new ArrayList<>();
-    private final List<Runnable> listeners = new ArrayList<>();
+    private final Listeners listeners = new Listeners();
     private final Consumer<String> sayProblem;
+    private final Function<Throwable, Optional<String>> blame;
 
     /**
      * @param sayProblem shows one sentence to a person; called on the event thread
      */
     public Background(Consumer<String> sayProblem) {
+        this(sayProblem, thrown -> Optional.empty());
+    }
+
+    /**
+     * @param sayProblem shows one sentence to a person; called on the event thread
+     * @param blame the sentence that names the plug-in something unexpected came from, if it came from one; called on the event thread
+     */
+    Background(Consumer<String> sayProblem, Function<Throwable, Optional<String>> blame) {
         this.sayProblem = sayProblem;
+        this.blame = blame;
     }
 
     private static ThreadFactory named(String name) {
@@ -110,24 +123,31 @@ public final class Background implements AutoCloseable {
             try {
                 T result = call.get();
                 back = () -> whenDone.accept(result);
-            } catch (RuntimeException | LinkageError | StackOverflowError | OutOfMemoryError e) {
+            } catch (RuntimeException | Error e) {
                 back = () -> sayProblem.accept(sentence(e));
             }
             Runnable last = back;
             SwingUtilities.invokeLater(() -> {
                 try {
                     atEnd.run();
-                    last.run();
                 } finally {
-                    pending.decrementAndGet();
+                    try {
+                        last.run();
+                    } finally {
+                        pending.decrementAndGet();
+                    }
                 }
             });
         });
     }
 
-    private static String sentence(Throwable e) {
+    private String sentence(Throwable e) {
         if (e instanceof ProblemException) {
             return e.getMessage();
+        }
+        Optional<String> named = blame.apply(e);
+        if (named.isPresent()) {
+            return named.get();
         }
         System.getLogger(Background.class.getName()).log(System.Logger.Level.ERROR, "unexpected failure", e);
         return "Something unexpected went wrong (" + e.getClass().getSimpleName()
@@ -150,7 +170,7 @@ public final class Background implements AutoCloseable {
     }
 
     private void tellListeners() {
-        List.copyOf(listeners).forEach(Runnable::run);
+        listeners.tell();
     }
 
     /** Stops what runs and takes nothing more. */
@@ -158,5 +178,10 @@ public final class Background implements AutoCloseable {
     public void close() {
         jobs().forEach(Job::stop);
         List.of(inOrder, longWork, prompt, small).forEach(ExecutorService::shutdown);
+    }
+
+    /** Forgets the listeners of a jar that was switched off. */
+    void forget(Predicate<Runnable> its) {
+        listeners.forget(its);
     }
 }

@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
+import java.util.function.Predicate;
 import java.util.function.Supplier;
 import oblate.archive.Archive;
 import oblate.archive.StoredMark;
@@ -24,7 +25,7 @@ public final class EditHistory {
     private final JournalFile file;
     private final Background background;
     private final Consumer<String> say;
-    private final List<Runnable> listeners = new ArrayList<>();
+    private final Listeners listeners = new Listeners();
     private final List<Consumer<Restored>> restoredListeners = new ArrayList<>();
     // Written by the one thread of ordered archive calls, read by the event thread.
     private volatile EditJournal journal = EditJournal.empty();
@@ -186,6 +187,11 @@ public final class EditHistory {
     }
 
     private void tell() {
-        List.copyOf(listeners).forEach(Runnable::run);
+        listeners.tell();
+    }
+
+    /** Forgets the listeners of a jar that was switched off. */
+    void forget(Predicate<Runnable> its) {
+        listeners.forget(its);
     }
 }

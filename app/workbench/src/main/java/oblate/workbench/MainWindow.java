@@ -10,14 +10,13 @@ import java.nio.file.Path;
 import java.time.Clock;
 import java.time.Duration;
 import java.time.Instant;
-import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.CountDownLatch;
 import java.util.function.Consumer;
+import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import javax.swing.BorderFactory;
 import javax.swing.JComponent;
@@ -26,6 +25,7 @@ import javax.swing.JPanel;
 import javax.swing.JScrollPane;
 import javax.swing.JSplitPane;
 import javax.swing.SwingUtilities;
+import javax.swing.Timer;
 import oblate.archive.ArchivedPicture;
 import oblate.image.CaptureTime;
 import oblate.sky.PlanetModel;
@@ -35,16 +35,18 @@ import oblate.workbench.look.Theme;
 /** The frame: rail, panels, inspector, season ribbon, foot. On the event thread only. */
 final class MainWindow {
     private static final int INSPECTOR_PX = 408;
+    private static final int QUIET_MS = 500;
     private final WorkbenchContext context;
     private final DeskSettings deskSettings;
     private final PanelSettings settings;
-    private final Background background = new Background(this::say);
+    private final Background background = new Background(this::say, this::heard);
     private final Selection selection = new Selection();
     private final EditHistory edits;
     private final Shelf shelf;
     private final PluginRoll roll;
+    private final PluginWatch watch;
     private final Map<String, PanelSlot> slots = new LinkedHashMap<>();
-    private final List<Runnable> lookListeners = new ArrayList<>();
+    private final Listeners lookListeners = new Listeners();
     private final JFrame frame = new JFrame();
     private final JPanel cards = new JPanel(new CardLayout());
     private final InspectorCards inspectorCards = new InspectorCards();
@@ -69,7 +71,7 @@ final class MainWindow {
     /** Installs the look first: components take their colours from it when they are made. */
     static MainWindow make(WorkbenchContext context) {
         DeskSettings kept = new DeskSettings(context.settingsFolder());
-        Theme theme = themeNamed(kept.forPanel("desk").text("theme", Theme.DUSK.name()));
+        Theme theme = keptTheme(kept);
         theme.install();
         return new MainWindow(context, kept, theme);
     }
@@ -86,35 +88,79 @@ final class MainWindow {
         shelf = new Shelf(context.archive(), background);
         edits = new EditHistory(context.archive(), context.sky(), context.settingsFolder(), background, this::say);
         edits.whenRestored(restored -> shelf.refresh());
-        roll = new PluginRoll(context.plugins());
+        roll = new PluginRoll(context.plugins(), this::say);
+        watch = new PluginWatch(context.plugins(), roll, this::say, status::shout);
         menus = new Menus(this);
         finder = new ActionFinder(menus::actions, this::palette, sheet::hide);
         walk = new Walk(this, this::palette);
-        loadPanels();
+        arrangePanels();
+        roll.whenChanged(this::arrangePanels);
+        context.plugins().switches().whenChanged(() -> SwingUtilities.invokeLater(this::pluginsTurned));
         buildFrame();
         shelf.whenChanged(this::shelfChanged);
         selection.whenChanged(() -> ribbon.choose(selection.pictureId().flatMap(shelf::picture)));
         selection.whenChanged(walk::look);
     }
 
-    private static Theme themeNamed(String name) {
+    static Theme keptTheme(DeskSettings kept) {
+        String name = kept.forPanel("desk").text("theme", Theme.DUSK.name());
         return List.of(Theme.values()).stream()
                 .filter(t -> t.name().equals(name))
                 .findFirst()
                 .orElse(Theme.DUSK);
     }
 
-    private void loadPanels() {
-        List<WorkbenchPanel> panels = new ArrayList<>(context.plugins().load(WorkbenchPanel.class));
-        panels.sort(Comparator.comparingInt(WorkbenchPanel::order).thenComparing(WorkbenchPanel::label));
-        roll.add("planet", context.planets());
-        roll.add("picture format", context.imageFormats());
-        roll.add("report format", context.reportFormats());
-        roll.add("panel", panels);
-        for (WorkbenchPanel panel : panels) {
-            slots.put(panel.id(), new PanelSlot(panel, this, deskSettings.forPanel("panel." + panel.id())));
-            rail.add(panel, panel.order() >= 900);
+    /** Gives every panel that is switched on its slot and its place in the rail, and takes away those that are not. */
+    private void arrangePanels() {
+        Map<String, PanelSlot> before = new LinkedHashMap<>(slots);
+        slots.clear();
+        for (WorkbenchPanel panel : roll.panels()) {
+            roll.ask(panel, "asked what it is", () -> slotOf(panel, before)).ifPresent(s -> slots.put(s.id(), s));
         }
+        rail.clear();
+        for (PanelSlot slot : slots.values()) {
+            rail.add(slot.id(), slot.label(), slot.icon(), slot.order() >= 900);
+        }
+        before.values().stream().filter(s -> !slots.containsValue(s)).forEach(this::takeAway);
+        menus.rebuild();
+        if (slots.containsKey(shown)) {
+            rail.show(shown);
+        } else if (!shown.isEmpty()) {
+            showPanel(slots.containsKey("plug-ins") ? "plug-ins" : firstPanel());
+        }
+    }
+
+    private PanelSlot slotOf(WorkbenchPanel panel, Map<String, PanelSlot> before) {
+        Optional<PanelSlot> known =
+                before.values().stream().filter(s -> s.panel().equals(panel)).findFirst();
+        return known.orElseGet(() -> new PanelSlot(panel, this, deskSettings.forPanel("panel." + panel.id())));
+    }
+
+    private void takeAway(PanelSlot slot) {
+        slot.card().ifPresent(cards::remove);
+        slot.inspector().ifPresent(inspectorCards::remove);
+    }
+
+    private Optional<String> heard(Throwable thrown) {
+        return roll.heard(thrown, "it worked in the background");
+    }
+
+    /** Jars were switched off or on: their listeners are forgotten, their panels taken away, and the newest failure is told. */
+    private void pluginsTurned() {
+        if (closed.getCount() == 0) {
+            return;
+        }
+        Predicate<Runnable> isOff = listener -> context.plugins()
+                .jarOf(listener)
+                .filter(jar -> !context.plugins().switches().isOn(jar))
+                .isPresent();
+        shelf.forget(isOff);
+        selection.forget(isOff);
+        edits.forget(isOff);
+        background.forget(isOff);
+        lookListeners.forget(isOff);
+        roll.turned();
+        roll.untold().forEach(fault -> say(fault.sentence() + " “Plug-ins” can switch it on again."));
     }
 
     private void buildFrame() {
@@ -163,15 +209,38 @@ final class MainWindow {
     }
 
     void show() {
+        watch.start();
         frame.setVisible(true);
         int inspectorPx = Math.max(240, Math.min(700, settings.number("inspector", INSPECTOR_PX)));
         split.setDividerLocation(Math.max(480, split.getWidth() - inspectorPx - split.getDividerSize()));
         String first = slots.containsKey(settings.text("panel", "")) ? settings.text("panel", "") : firstPanel();
         showPanel(first);
         shelf.refresh();
-        // The others are made one by one, so that one that fails is named at once and the window stays quick.
-        for (PanelSlot slot : List.copyOf(slots.values())) {
-            SwingUtilities.invokeLater(() -> make(slot));
+        // The nights offer what the archive's menu has and take dropped files. The others are made when they are first
+        // shown, or in a
+        // quiet moment: what ships so that showing it is quick, and never a stranger's before a person asks for it.
+        SwingUtilities.invokeLater(
+                () -> Optional.ofNullable(slots.get("nights")).ifPresent(this::make));
+        Timer quiet = new Timer(QUIET_MS, e -> {
+            if (closed.getCount() == 0 || background.isIdle() && !makeOneThatShips()) {
+                ((Timer) e.getSource()).stop();
+            }
+        });
+        quiet.setInitialDelay(4 * QUIET_MS);
+        quiet.start();
+    }
+
+    private boolean makeOneThatShips() {
+        Optional<PanelSlot> next = slots.values().stream()
+                .filter(s -> s.component().isEmpty() && !roll.isStranger(s.panel()))
+                .findFirst();
+        return next.isPresent() && make(next.get());
+    }
+
+    /** Makes every panel that ships, for those who want to know all that can be done. */
+    void makeAllThatShip() {
+        while (makeOneThatShips()) {
+            // the next one
         }
     }
 
@@ -179,7 +248,6 @@ final class MainWindow {
         return slots.keySet().stream().findFirst().orElse("");
     }
 
-    @SuppressWarnings("checkstyle:IllegalCatch") // border to a stranger's panel: whatever it throws costs only itself
     private boolean make(PanelSlot slot) {
         if (slot.component().isPresent()) {
             return true;
@@ -187,16 +255,14 @@ final class MainWindow {
         if (!slots.containsValue(slot)) {
             return false;
         }
-        try {
+        Optional<PanelSlot> made = roll.ask(slot.panel(), "making its panel", () -> {
             slot.create();
-        } catch (RuntimeException | LinkageError | StackOverflowError e) {
-            slots.remove(slot.panel().id());
-            rail.remove(slot.panel().id());
-            roll.refuse(slot.panel(), e);
-            say("The panel \"" + slot.panel().label() + "\" could not be made and was left out; Plug-ins tells why.");
+            cards.add(slot.card().orElseThrow(), slot.id());
+            return slot;
+        });
+        if (made.isEmpty()) {
             return false;
         }
-        cards.add(slot.component().orElseThrow(), slot.panel().id());
         inspectorChanged(slot);
         menus.rebuild();
         return true;
@@ -215,14 +281,16 @@ final class MainWindow {
         rail.show(id);
         inspectorChanged(slot);
         menus.rebuild();
-        slot.component().orElseThrow().requestFocusInWindow();
+        roll.tell(slot.panel(), "being shown", () -> slot.component()
+                .orElseThrow()
+                .requestFocusInWindow());
         tellLook();
         walk.look();
     }
 
     void inspectorChanged(PanelSlot slot) {
         JComponent fresh = slot.inspector().orElse(null);
-        String id = slot.panel().id();
+        String id = slot.id();
         if (fresh != null && fresh.getParent() != inspectorCards) {
             inspectorCards.add(fresh, id);
         }
@@ -322,12 +390,13 @@ final class MainWindow {
     private void colour() {
         root.setBackground(palette().ground());
         status.colour(palette().quietInk());
+        status.shoutColours(palette().ground(), palette().alarm());
         walk.colour();
         frame.repaint();
     }
 
     private void tellLook() {
-        List.copyOf(lookListeners).forEach(Runnable::run);
+        lookListeners.tell();
         frame.repaint();
     }
 
@@ -347,6 +416,7 @@ final class MainWindow {
                     .log(System.Logger.Level.WARNING, "layout not kept: " + e.getMessage());
         }
         background.close();
+        watch.close();
         frame.dispose();
         context.archive().close();
         closed.countDown();

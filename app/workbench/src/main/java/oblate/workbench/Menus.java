@@ -80,6 +80,7 @@ final class Menus {
 
     /** Everything that can be done now. */
     ActionList actions() {
+        window.makeAllThatShip();
         ActionList all = new ActionList();
         for (PanelSlot slot : window.slots()) {
             if (slot.panel().id().equals(window.shown())) {

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
 import javax.swing.Action;
+import javax.swing.Icon;
 import javax.swing.JComponent;
 import oblate.archive.Archive;
 import oblate.sky.PlanetModel;
@@ -16,20 +17,46 @@ import oblate.workbench.look.Palette;
 /** One panel with what it was given and what it gave: its component, inspector and actions. */
 final class PanelSlot implements PanelContext {
     private final WorkbenchPanel panel;
+    private final String id;
+    private final String label;
+    private final Optional<Icon> icon;
+    private final int order;
     private final MainWindow window;
     private final PanelSettings settings;
     private final List<Action> actions = new ArrayList<>();
     private Optional<JComponent> component = Optional.empty();
+    private Optional<JComponent> card = Optional.empty();
     private Optional<JComponent> inspector = Optional.empty();
 
     PanelSlot(WorkbenchPanel panel, MainWindow window, PanelSettings settings) {
         this.panel = panel;
+        id = panel.id();
+        label = panel.label();
+        icon = panel.icon();
+        order = panel.order();
         this.window = window;
         this.settings = settings;
     }
 
     WorkbenchPanel panel() {
         return panel;
+    }
+
+    /** What the panel said of itself when it came: it is not asked again, because it may fail or be switched off by then. */
+    String id() {
+        return id;
+    }
+
+    String label() {
+        return label;
+    }
+
+    Optional<Icon> icon() {
+        return icon;
+    }
+
+    int order() {
+        return order;
     }
 
     Optional<JComponent> component() {
@@ -50,9 +77,22 @@ final class PanelSlot implements PanelContext {
             if (made == null) {
                 throw new IllegalStateException("create returned nothing");
             }
-            made.setName("panel." + panel.id());
+            made.setName("panel." + id);
             component = Optional.of(made);
+            card = Optional.of(fenced(made));
         }
+    }
+
+    /** What ships needs no fence; a stranger's component stands behind one. */
+    private JComponent fenced(JComponent made) {
+        return window.roll().isStranger(panel)
+                ? new Fence(made, (doing, deed) -> window.roll().tell(panel, doing, deed))
+                : made;
+    }
+
+    /** The component as it is put into the window. */
+    Optional<JComponent> card() {
+        return card;
     }
 
     @Override
@@ -102,7 +142,10 @@ final class PanelSlot implements PanelContext {
 
     @Override
     public void showInInspector(JComponent shown) {
-        inspector = Optional.of(shown);
+        boolean same = inspector
+                .filter(i -> i == shown || i instanceof Fence fence && fence.inside() == shown)
+                .isPresent();
+        inspector = same ? inspector : Optional.of(fenced(shown));
         window.inspectorChanged(this);
     }
 
@@ -129,7 +172,7 @@ final class PanelSlot implements PanelContext {
     @Override
     public void takeDroppedFiles(Consumer<List<Path>> taker) {
         window.takeDroppedFiles(files -> {
-            window.showPanel(panel.id());
+            window.showPanel(id);
             taker.accept(files);
         });
     }

@@ -1,18 +1,36 @@
 /* SPDX-License-Identifier: Apache-2.0 */
 package oblate.workbench;
 
-import java.net.URL;
-import java.security.CodeSource;
 import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
+import java.util.function.Consumer;
+import java.util.function.Supplier;
 import oblate.base.Plugin;
+import oblate.base.PluginEntry;
+import oblate.base.PluginFault;
 import oblate.base.PluginHost;
+import oblate.base.PluginProblem;
 import oblate.base.PluginRefusal;
+import oblate.base.ProblemException;
+import oblate.disc.MapFormat;
+import oblate.image.ImageFormat;
+import oblate.report.ChartWriter;
+import oblate.report.ReportFormat;
+import oblate.sky.PlanetModel;
 
-/** All plug-ins in use, with their jars, and those that were refused, with the reason. On the event thread only. */
+/**
+ * All plug-ins in use, with their jars, those that were refused, with the reason, and those that failed and were switched off; and the way to
+ * ask a plug-in something so that a failure costs only itself. On the event thread only.
+ */
 public final class PluginRoll {
+    private static final Map<String, Class<? extends Plugin>> KINDS = kinds();
+
     /**
      * A plug-in in use.
      *
@@ -24,49 +42,179 @@ public final class PluginRoll {
     public record Entry(String kind, String id, String label, String jar) {}
 
     private final PluginHost host;
-    private final List<Entry> entries = new ArrayList<>();
-    private final List<PluginRefusal> panelRefusals = new ArrayList<>();
-    private final List<Runnable> listeners = new ArrayList<>();
+    private final Consumer<String> say;
+    private final Map<String, PluginFault> bundledFaults = new LinkedHashMap<>();
+    private final Set<PluginFault> told;
+    private final Listeners listeners = new Listeners();
 
-    PluginRoll(PluginHost host) {
+    /**
+     * @param say shows one sentence to a person
+     */
+    PluginRoll(PluginHost host, Consumer<String> say) {
         this.host = host;
+        this.say = say;
+        told = new LinkedHashSet<>(host.switches().off());
     }
 
-    void add(String kind, List<? extends Plugin> plugins) {
-        for (Plugin plugin : plugins) {
-            entries.add(new Entry(kind, plugin.id(), plugin.label(), jarOf(plugin)));
-        }
+    private static Map<String, Class<? extends Plugin>> kinds() {
+        Map<String, Class<? extends Plugin>> kinds = new LinkedHashMap<>();
+        kinds.put("planet", PlanetModel.class);
+        kinds.put("picture format", ImageFormat.class);
+        kinds.put("report format", ReportFormat.class);
+        kinds.put("chart writer", ChartWriter.class);
+        kinds.put("map format", MapFormat.class);
+        kinds.put("panel", WorkbenchPanel.class);
+        kinds.put("measuring tool", MeasureTool.class);
+        return java.util.Collections.unmodifiableMap(kinds);
     }
 
-    void refuse(WorkbenchPanel panel, Throwable why) {
-        entries.removeIf(e -> e.kind().equals("panel") && e.id().equals(panel.id()));
-        String reason = "could not make its panel: " + why.getClass().getSimpleName()
-                + (why.getMessage() == null ? "" : ": " + why.getMessage());
-        panelRefusals.add(new PluginRefusal(jarOf(panel), panel.label(), reason));
-        List.copyOf(listeners).forEach(Runnable::run);
-    }
-
-    /** Plug-ins in use, by kind. */
+    /** Plug-ins in use, by kind. Makes those that were not needed before. */
     public List<Entry> entries() {
-        return List.copyOf(entries);
+        List<Entry> all = new ArrayList<>();
+        KINDS.forEach((kind, point) -> {
+            for (PluginEntry e : host.entries(point)) {
+                if (!bundledFaults.containsKey(key(e))) {
+                    all.add(new Entry(kind, e.id(), e.label(), e.jar()));
+                }
+            }
+        });
+        return all;
     }
 
     /** What was refused, each once. */
     public List<PluginRefusal> refusals() {
         Set<PluginRefusal> all = new LinkedHashSet<>(host.refusals());
-        all.addAll(panelRefusals);
         return List.copyOf(all);
     }
 
-    /** Called when a panel was refused later on. */
+    /** What failed, or was switched off by hand, and is off now. */
+    public List<PluginFault> faults() {
+        List<PluginFault> all = new ArrayList<>(bundledFaults.values());
+        all.addAll(host.switches().off());
+        return all;
+    }
+
+    /** Measuring tools that are switched on. */
+    public List<MeasureTool> tools() {
+        return usable(MeasureTool.class);
+    }
+
+    /** Panels that are switched on, in the order of the rail. */
+    List<WorkbenchPanel> panels() {
+        Map<WorkbenchPanel, Integer> orders = new LinkedHashMap<>();
+        for (WorkbenchPanel panel : usable(WorkbenchPanel.class)) {
+            ask(panel, "asked for its place", panel::order).ifPresent(order -> orders.put(panel, order));
+        }
+        return orders.entrySet().stream()
+                .sorted(Map.Entry.<WorkbenchPanel, Integer>comparingByValue()
+                        .thenComparing(e -> label(e.getKey()), Comparator.naturalOrder()))
+                .map(Map.Entry::getKey)
+                .toList();
+    }
+
+    private <T extends Plugin> List<T> usable(Class<T> point) {
+        return host.load(point).stream()
+                .filter(p -> host.entryOf(p)
+                        .filter(e -> host.isOn(e) && !bundledFaults.containsKey(key(e)))
+                        .isPresent())
+                .toList();
+    }
+
+    /** Whether a plug-in came in a jar of the plug-in folder. */
+    boolean isStranger(Plugin plugin) {
+        return host.entryOf(plugin).filter(e -> !e.isBundled()).isPresent();
+    }
+
+    /** Label of a plug-in as it was when it came in. */
+    String label(Plugin plugin) {
+        return host.entryOf(plugin).map(PluginEntry::label).orElse("");
+    }
+
+    private static String key(PluginEntry entry) {
+        return entry.point().getName() + " " + entry.id();
+    }
+
+    /**
+     * Asks a plug-in something. Whatever it throws switches it off and is told in one sentence.
+     *
+     * @param doing what it is asked, completing "failed while …"
+     * @return its answer; empty when it failed
+     */
+    @SuppressWarnings("checkstyle:IllegalCatch") // border to a stranger's code: whatever it throws costs only itself
+    public <T> Optional<T> ask(Plugin plugin, String doing, Supplier<T> question) {
+        try {
+            return Optional.ofNullable(question.get());
+        } catch (RuntimeException | Error e) {
+            if (!(e instanceof ProblemException known && known.kind() instanceof PluginProblem)) {
+                host.entryOf(plugin).ifPresent(entry -> failed(host.fault(entry, doing, e), key(entry)));
+            }
+            return Optional.empty();
+        }
+    }
+
+    /** Tells a plug-in something, as {@link #ask}. */
+    public void tell(Plugin plugin, String doing, Runnable deed) {
+        ask(plugin, doing, () -> {
+            deed.run();
+            return null;
+        });
+    }
+
+    /**
+     * Hears of something nobody caught.
+     *
+     * @return the sentence that tells of it when it came from a jar's code
+     */
+    Optional<String> heard(Throwable thrown, String doing) {
+        return host.blame(thrown).map(jar -> {
+            PluginFault fault = host.fault(jar, doing, thrown);
+            failed(fault, jar);
+            return fault.sentence();
+        });
+    }
+
+    private void failed(PluginFault fault, String bundledKey) {
+        System.getLogger(PluginRoll.class.getName()).log(System.Logger.Level.WARNING, fault.text());
+        if (fault.jar().equals(PluginEntry.BUNDLED)) {
+            bundledFaults.put(bundledKey, fault);
+            say.accept(fault.sentence());
+            listeners.tell();
+        } else {
+            host.switches().switchOff(fault);
+        }
+    }
+
+    /** Switches a jar off, because a person wants it. */
+    public void switchOff(String jar) {
+        host.switches().switchOff(new PluginFault(jar, host.labels(jar), "was switched off by hand", ""));
+    }
+
+    /** Switches on again what failed: panels and tools at once, the rest at the next start unless it was on at this one. */
+    public void switchOn(PluginFault fault) {
+        if (bundledFaults.values().remove(fault)) {
+            listeners.tell();
+        } else {
+            host.switches().switchOn(fault.jar());
+        }
+    }
+
+    /** Called after a plug-in was switched off or on. */
     public void whenChanged(Runnable listener) {
         listeners.add(listener);
     }
 
-    private String jarOf(Plugin plugin) {
-        CodeSource source = plugin.getClass().getProtectionDomain().getCodeSource();
-        URL url = source == null ? null : source.getLocation();
-        String name = url == null ? "" : url.getPath().replaceAll(".*/", "");
-        return host.jarNames().contains(name) ? name : "bundled";
+    /** Failures since the last call or the start; what was switched off by hand needs no telling. */
+    List<PluginFault> untold() {
+        List<PluginFault> fresh = host.switches().off().stream()
+                .filter(f -> !f.details().isEmpty() && !told.contains(f))
+                .toList();
+        told.clear();
+        told.addAll(host.switches().off());
+        return fresh;
+    }
+
+    /** The switches have been turned. */
+    void turned() {
+        listeners.tell();
     }
 }

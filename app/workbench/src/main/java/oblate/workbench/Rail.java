@@ -9,6 +9,7 @@ import java.awt.Graphics2D;
 import java.awt.RenderingHints;
 import java.util.LinkedHashMap;
 import java.util.Map;
+import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.function.Supplier;
 import javax.swing.BorderFactory;
@@ -36,15 +37,14 @@ final class Rail extends JPanel {
         setOpaque(false);
     }
 
-    void add(WorkbenchPanel panel, boolean atFoot) {
-        Icon icon = panel.icon().orElseGet(() -> initial(panel.label()));
-        Entry entry = new Entry(panel.label(), icon);
-        entry.setName("rail." + panel.id());
+    void add(String id, String label, Optional<Icon> icon, boolean atFoot) {
+        Entry entry = new Entry(label, icon.orElseGet(() -> initial(label)));
+        entry.setName("rail." + id);
         int number = entries.size() + 1;
-        entry.setToolTipText(panel.label() + (number < 10 ? "  (Ctrl+" + number + ")" : ""));
-        entry.addActionListener(e -> whenChosen.accept(panel.id()));
+        entry.setToolTipText(label + (number < 10 ? "  (Ctrl+" + number + ")" : ""));
+        entry.addActionListener(e -> whenChosen.accept(id));
         group.add(entry);
-        entries.put(panel.id(), entry);
+        entries.put(id, entry);
         add(entry, atFoot ? "pushy, aligny bottom" : "");
     }
 
@@ -55,14 +55,15 @@ final class Rail extends JPanel {
         }
     }
 
-    void remove(String id) {
-        Entry entry = entries.remove(id);
-        if (entry != null) {
-            group.remove(entry);
-            remove(entry);
-            revalidate();
-            repaint();
-        }
+    /** Takes every entry out, so that they can be put in anew. */
+    void clear() {
+        entries.values().forEach(e -> {
+            group.remove(e);
+            remove(e);
+        });
+        entries.clear();
+        revalidate();
+        repaint();
     }
 
     private static Icon initial(String label) {

@@ -2,14 +2,13 @@
 package oblate.workbench;
 
 import java.time.Instant;
-import java.util.ArrayList;
-import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.function.Predicate;
 
 /** What is chosen in the window, one for all panels. On the event thread only. */
 public final class Selection {
-    private final List<Runnable> listeners = new ArrayList<>();
+    private final Listeners listeners = new Listeners();
     private Optional<Long> pictureId = Optional.empty();
     private Optional<String> featureName = Optional.empty();
     private Optional<Long> markId = Optional.empty();
@@ -109,11 +108,16 @@ public final class Selection {
     }
 
     private void tell() {
-        List.copyOf(listeners).forEach(Runnable::run);
+        listeners.tell();
     }
 
     /** Called after every change. */
     public void whenChanged(Runnable listener) {
         listeners.add(listener);
+    }
+
+    /** Forgets the listeners of a jar that was switched off. */
+    void forget(Predicate<Runnable> its) {
+        listeners.forget(its);
     }
 }

@@ -2,12 +2,12 @@
 package oblate.workbench;
 
 import java.time.LocalDate;
-import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Predicate;
 import oblate.archive.Archive;
 import oblate.archive.ArchivedPicture;
 import oblate.archive.FitSummary;
@@ -21,7 +21,7 @@ import oblate.archive.PictureSearch;
 public final class Shelf {
     private final Archive archive;
     private final Background background;
-    private final List<Runnable> listeners = new ArrayList<>();
+    private final Listeners listeners = new Listeners();
     private List<ArchivedPicture> pictures = List.of();
     private Map<Long, ArchivedPicture> byId = Map.of();
     private Map<Long, FitSummary> fits = Map.of();
@@ -85,11 +85,16 @@ public final class Shelf {
         reading.fits().forEach(f -> fits.put(f.pictureId(), f));
         reported = Set.copyOf(reading.reported());
         read = true;
-        List.copyOf(listeners).forEach(Runnable::run);
+        listeners.tell();
     }
 
     /** Called after every reading. */
     public void whenChanged(Runnable listener) {
         listeners.add(listener);
+    }
+
+    /** Forgets the listeners of a jar that was switched off. */
+    void forget(Predicate<Runnable> its) {
+        listeners.forget(its);
     }
 }

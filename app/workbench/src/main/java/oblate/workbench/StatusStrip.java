@@ -2,6 +2,8 @@
 package oblate.workbench;
 
 import java.awt.Color;
+import java.awt.Graphics;
+import java.awt.Toolkit;
 import java.util.List;
 import javax.swing.JButton;
 import javax.swing.JLabel;
@@ -19,6 +21,9 @@ final class StatusStrip extends JPanel {
     private final JButton stop = new JButton("Stop");
     private final transient Background background;
     private final Timer patience;
+    private volatile Color shoutGround = Color.BLACK;
+    private volatile Color shoutInk = Color.WHITE;
+    private volatile String shouted = "";
 
     StatusStrip(Background background) {
         super(new MigLayout("insets 2 12 2 12, gap 8, fillx, hidemode 3", "[grow,fill][][120!][]", "[24!]"));
@@ -67,6 +72,36 @@ final class StatusStrip extends JPanel {
     void say(String text) {
         sentence.setText(text.isEmpty() ? " " : text);
         sentence.setToolTipText(text);
+    }
+
+    /**
+     * Paints a sentence straight onto the screen, for the time when the event thread, which paints everything else, does not come back. From any
+     * thread. The next painting by the event thread wipes it away.
+     */
+    void shout(String text) {
+        shouted = text;
+        Graphics g = getGraphics();
+        if (g == null) {
+            return;
+        }
+        g.setColor(shoutGround);
+        g.fillRect(0, 0, getWidth(), getHeight());
+        g.setColor(shoutInk);
+        g.setFont(sentence.getFont());
+        g.drawString(text, 12, (getHeight() + g.getFontMetrics().getAscent()) / 2 - 1);
+        g.dispose();
+        Toolkit.getDefaultToolkit().sync();
+    }
+
+    /** What was last shouted; empty when nothing was. */
+    String shouted() {
+        return shouted;
+    }
+
+    /** Colours for what is shouted. */
+    void shoutColours(Color ground, Color ink) {
+        shoutGround = ground;
+        shoutInk = ink;
     }
 
     void colour(Color ink) {

@@ -147,6 +147,14 @@ class MeasureLoopTest {
     private void measure(ArchivedPicture picture) {
         WindowPictures.act(() -> window.workbench().openPicture(picture.id()));
         window.settle();
+        WindowPictures.await("the focus", () -> {
+            Component canvas = window.find("canvas");
+            if (!canvas.hasFocus()) {
+                window.workbench().frame().toFront();
+                canvas.requestFocus();
+            }
+            return canvas.hasFocus();
+        });
     }
 
     private CanvasView view() {
@@ -219,6 +227,57 @@ class MeasureLoopTest {
                 () -> window.workbench().selection().pictureId().orElseThrow());
     }
 
+    /** The first name offered, for the words of a failure. */
+    private String offered() {
+        javax.swing.JList<?> list = (javax.swing.JList<?>) window.find("naming.list");
+        return WindowPictures.ask(() -> list.getModel().getSize() == 0
+                ? "nothing"
+                : (list.getSelectedIndex() == 0 ? "" : "only listed: ")
+                        + list.getModel().getElementAt(0));
+    }
+
+    /** A picture with a right clock whose follower in time has one too, and shows three of the same features well. */
+    private SampleTruth.Picture firstOfARightPair() {
+        List<ArchivedPicture> all =
+                WindowPictures.ask(() -> window.workbench().shelf().pictures());
+        for (int i = 0; i + 1 < all.size(); i++) {
+            Optional<SampleTruth.Picture> a = truthOf(all.get(i)).filter(t -> isRight(t));
+            Optional<SampleTruth.Picture> b = truthOf(all.get(i + 1)).filter(t -> isRight(t));
+            if (a.isPresent() && b.isPresent() && sameFeatures(a.get(), b.get()).size() >= 3) {
+                return a.get();
+            }
+        }
+        throw new IllegalStateException("the sample night has no such pair");
+    }
+
+    private static boolean isRight(SampleTruth.Picture t) {
+        return t.clockErrorS() == 0 && t.planet().equals("jupiter") && t.rePx() > 60;
+    }
+
+    private static Optional<SampleTruth.Picture> truthOf(ArchivedPicture picture) {
+        return truth.pictures().stream()
+                .filter(p -> picture.originalName()
+                        .equals(p.file().substring(p.file().lastIndexOf('/') + 1)))
+                .filter(p -> picture.time()
+                        .filter(t ->
+                                Math.abs(t.midUtc().getEpochSecond() - p.mid().getEpochSecond()) < 5)
+                        .isPresent())
+                .findFirst();
+    }
+
+    private static List<SampleTruth.Mark> wellSeen(SampleTruth.Picture picture) {
+        return truth.marksOf(picture).stream()
+                .filter(m -> m.place().isPresent() && m.emissionDeg().orElse(90) < 58)
+                .toList();
+    }
+
+    private static List<SampleTruth.Mark> sameFeatures(SampleTruth.Picture a, SampleTruth.Picture b) {
+        return wellSeen(b).stream()
+                .filter(m -> wellSeen(a).stream().anyMatch(f -> f.feature().equals(m.feature())))
+                .limit(5)
+                .toList();
+    }
+
     /** Marks with a name each; returns how many keys and clicks it took. */
     private int markNamed(ArchivedPicture picture, List<SampleTruth.Mark> marks, boolean known) {
         strokes = 0;
@@ -229,9 +288,10 @@ class MeasureLoopTest {
             if (!known) {
                 type(mark.feature().replaceAll("[^a-z0-9 ]", "").toLowerCase(java.util.Locale.ROOT));
             }
+            String offered = offered();
             strike(KeyEvent.VK_ENTER);
             WindowPictures.await(
-                    "a named mark",
+                    "a name for " + mark + ", offered was " + offered,
                     () -> marksOf(picture).size() == before + 1
                             && marksOf(picture).stream()
                                     .allMatch(m -> m.featureName().isPresent()));
@@ -243,17 +303,12 @@ class MeasureLoopTest {
     @Test
     void theNextPictureIsReadyFittedAndFiveMarksTakeElevenStrokes() throws IOException {
         open("loop", true);
-        List<SampleTruth.Picture> pictures = colourPictures();
-        SampleTruth.Picture first = pictures.get(0);
+        SampleTruth.Picture first = firstOfARightPair();
         ArchivedPicture picture = pictureOf(first);
         measure(picture);
         WindowPictures.await("a fit", () -> fitOf(picture).isPresent());
         window.settle();
-        List<SampleTruth.Mark> five = truth.marksOf(first).stream()
-                .filter(m -> m.place().isPresent() && m.emissionDeg().orElse(90) < 60)
-                .limit(5)
-                .toList();
-        assertThat(five.size()).isGreaterThanOrEqualTo(3);
+        List<SampleTruth.Mark> five = wellSeen(first);
         markNamed(picture, five, false);
 
         // Space: the next picture without marks comes with its fit made ahead.
@@ -266,16 +321,12 @@ class MeasureLoopTest {
         double seconds = (System.nanoTime() - start) / 1e9;
         window.settle();
 
+        assertThat(fitOf(second).orElseThrow().fit().placement().mirrored())
+                .as("mirrored of " + fitOf(second).orElseThrow().fit())
+                .isEqualTo(fitOf(picture).orElseThrow().fit().placement().mirrored());
+
         // The same features again: a click and Enter each, since their names are expected there, and Space to go on.
-        SampleTruth.Picture other = truth.pictures().stream()
-                .filter(p ->
-                        second.originalName().equals(p.file().substring(p.file().lastIndexOf('/') + 1)))
-                .findFirst()
-                .orElseThrow();
-        List<SampleTruth.Mark> again = truth.marksOf(other).stream()
-                .filter(m -> five.stream().anyMatch(f -> f.feature().equals(m.feature())))
-                .filter(m -> m.emissionDeg().orElse(90) < 65)
-                .toList();
+        List<SampleTruth.Mark> again = sameFeatures(first, truthOf(second).orElseThrow());
         int count = markNamed(second, again, true);
         assertThat(count).isEqualTo(2 * again.size());
         for (SampleTruth.Mark mark : again) {
@@ -413,24 +464,38 @@ class MeasureLoopTest {
         measure(gone);
         assertThat(status()).contains("there is no such file");
         measure(giant);
-        assertThat(status()).contains("60000").contains("limit");
+        assertThat(status()).containsPattern("60[ ,.\u202f\u00a0]?000").contains("limit");
         measure(good);
         strike(KeyEvent.VK_F5);
         WindowPictures.await("a fit", () -> fitOf(good).isPresent());
         window.settle();
     }
 
-    /** The head of a PNG that claims 60 000 × 60 000 pixels. */
+    /** A PNG that claims 60 000 × 60 000 pixels and has none. */
     private static byte[] hugePng() {
-        ByteBuffer head = ByteBuffer.allocate(17);
-        head.put("IHDR".getBytes(StandardCharsets.US_ASCII)).putInt(60_000).putInt(60_000);
-        head.put(new byte[] {8, 2, 0, 0, 0});
-        CRC32 crc = new CRC32();
-        crc.update(head.array());
-        return ByteBuffer.allocate(33)
+        byte[] head = ByteBuffer.allocate(13)
+                .putInt(60_000)
+                .putInt(60_000)
+                .put(new byte[] {8, 2, 0, 0, 0})
+                .array();
+        return ByteBuffer.allocate(57)
                 .put(new byte[] {(byte) 0x89, 'P', 'N', 'G', 13, 10, 26, 10})
-                .putInt(13)
-                .put(head.array())
+                .put(chunk("IHDR", head))
+                .put(chunk("IDAT", new byte[0]))
+                .put(chunk("IEND", new byte[0]))
+                .array();
+    }
+
+    private static byte[] chunk(String name, byte[] content) {
+        byte[] body = ByteBuffer.allocate(4 + content.length)
+                .put(name.getBytes(StandardCharsets.US_ASCII))
+                .put(content)
+                .array();
+        CRC32 crc = new CRC32();
+        crc.update(body);
+        return ByteBuffer.allocate(8 + body.length)
+                .putInt(content.length)
+                .put(body)
                 .putInt((int) crc.getValue())
                 .array();
     }

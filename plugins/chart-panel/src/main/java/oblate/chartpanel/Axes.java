@@ -46,6 +46,7 @@ final class Axes {
             new DateTickUnit(DateTickUnitType.DAY, 14),
             new DateTickUnit(DateTickUnitType.MONTH, 1),
             new DateTickUnit(DateTickUnitType.MONTH, 2),
+            new DateTickUnit(DateTickUnitType.MONTH, 3),
             new DateTickUnit(DateTickUnitType.MONTH, 6),
             new DateTickUnit(DateTickUnitType.YEAR, 1));
 
@@ -110,7 +111,14 @@ final class Axes {
 
     /** Longitudes of one feature, on one turn. */
     static NumberAxis turn(Track track, ChartWish wish, boolean timeDown) {
-        NumberAxis axis = around("Longitude, " + wish.system(), List.of(track), LEAST_SPAN_DEG, wish);
+        // The line and what is predicted are to be seen too.
+        List<Track.Dot> ends = new java.util.ArrayList<>(track.dots());
+        track.runs().stream()
+                .flatMap(r -> r.points().stream())
+                .forEach(
+                        p -> ends.add(new Track.Dot(-1, Instant.ofEpochMilli((long) p.timeMs()), p.lonDeg(), 0, true)));
+        Track whole = new Track(track.name(), "", ends, List.of(), List.of());
+        NumberAxis axis = around("Longitude, " + wish.system(), List.of(whole), LEAST_SPAN_DEG, wish);
         axis.setInverted(timeDown && wish.growsLeft());
         axis.setNumberFormatOverride(new DegreeFormat(true));
         return axis;

@@ -15,6 +15,9 @@ import java.awt.geom.Point2D;
 import java.awt.geom.Rectangle2D;
 import java.util.Optional;
 import java.util.function.Supplier;
+import javax.accessibility.Accessible;
+import javax.accessibility.AccessibleContext;
+import javax.accessibility.AccessibleRole;
 import javax.swing.JComponent;
 import oblate.workbench.Background;
 import oblate.workbench.look.Ink;
@@ -22,7 +25,7 @@ import oblate.workbench.look.Palette;
 import oblate.workbench.look.Theme;
 
 /** Shows a scene of drifts; the picture is drawn in the background, what follows the pointer is painted over it. */
-final class DriftCanvas extends JComponent {
+final class DriftCanvas extends JComponent implements Accessible {
     private static final long serialVersionUID = 1L;
     private final transient Background background;
     private final transient Supplier<Palette> palette;
@@ -83,6 +86,27 @@ final class DriftCanvas extends JComponent {
                 redraw();
             }
         });
+    }
+
+    @Override
+    public AccessibleContext getAccessibleContext() {
+        if (accessibleContext == null) {
+            accessibleContext = new AccessibleJComponent() {
+                private static final long serialVersionUID = 1L;
+
+                @Override
+                public AccessibleRole getAccessibleRole() {
+                    return AccessibleRole.CANVAS;
+                }
+
+                @Override
+                public String getAccessibleName() {
+                    return "Longitudes against date"
+                            + chosen.map(p -> "; chosen: " + events.words(p)).orElse("");
+                }
+            };
+        }
+        return accessibleContext;
     }
 
     /** Scale of the screen the canvas is on. */

@@ -37,27 +37,35 @@ final class DriftInspector extends JPanel {
         FactList list = new FactList(context::palette);
         if (chosen.isEmpty()) {
             list.remark("Choose a feature in the list for its figures.");
-            add(new FoldSection("Drift", list), "wmin 0");
+            add(section("drift", "Drift", list), "wmin 0");
         } else {
             Fitted one = chosen.get();
             if (!mark.isEmpty()) {
                 list.fact("Mark", mark);
             }
             one.drift().ifPresentOrElse(d -> figures(list, d, until), () -> list.alarm(one.why()));
-            add(new FoldSection(one.name(), list), "wmin 0");
+            add(section("drift", one.name(), list), "wmin 0");
             one.drift().filter(d -> d.alternatives().size() > 1).ifPresent(d -> {
                 FactList kinds = new FactList(context::palette);
                 kinds.part(new ModelBars(d.alternatives(), context::palette));
-                add(new FoldSection("Kinds of motion", kinds), "wmin 0");
+                add(section("kinds", "Kinds of motion", kinds), "wmin 0");
             });
         }
         if (!ladder.isEmpty()) {
             FactList words = new FactList(context::palette);
             ladder.forEach(words::remark);
-            add(new FoldSection("Ladder", words), "wmin 0");
+            add(section("ladder", "Ladder", words), "wmin 0");
         }
         revalidate();
         repaint();
+    }
+
+    /** A section that stays folded as a person left it. */
+    private FoldSection section(String key, String title, FactList content) {
+        FoldSection section = new FoldSection(title, content);
+        section.setOpen(context.settings().flag("open." + key, true));
+        section.whenFolded(open -> context.settings().keep("open." + key, open));
+        return section;
     }
 
     private static void figures(FactList list, Drift drift, Optional<java.time.Instant> until) {

@@ -160,7 +160,7 @@ record DriftScene(
     }
 
     private static int ticks(boolean down, Rectangle2D area) {
-        return (int) Math.max(2, down ? area.getHeight() / 34 : (area.getWidth() - 120) / 95);
+        return (int) Math.max(2, down ? area.getHeight() / 34 : 1 + (area.getWidth() - 110) / 95);
     }
 
     private Optional<PlotSpace> drawLadder(Graphics2D g, Rectangle2D right, DateAxis dates) {

@@ -3,15 +3,11 @@ package oblate.chartpanel;
 
 import java.awt.BorderLayout;
 import java.awt.CardLayout;
-import java.awt.event.ActionEvent;
 import java.awt.event.HierarchyEvent;
 import java.awt.event.KeyEvent;
-import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import javax.swing.AbstractAction;
-import javax.swing.Action;
 import javax.swing.BorderFactory;
 import javax.swing.JButton;
 import javax.swing.JLabel;
@@ -23,7 +19,6 @@ import javax.swing.KeyStroke;
 import oblate.archive.StoredMark;
 import oblate.drift.LongitudePoint;
 import oblate.report.SeriesChart;
-import oblate.report.ladder.LadderChart;
 import oblate.sky.PlanetModel;
 import oblate.sky.RotationSystem;
 import oblate.workbench.PanelContext;
@@ -34,7 +29,6 @@ final class DriftView extends JPanel {
     private static final long serialVersionUID = 1L;
     private static final String NO_MARKS =
             "No named marks yet: name some on the measuring desk, and their drifts appear here.";
-    private static final int MOST_RIVALS = 8;
     private final transient PanelContext context;
     private final DriftTable table = new DriftTable();
     private final DriftBar bar;
@@ -45,7 +39,8 @@ final class DriftView extends JPanel {
     private final JLabel empty = new JLabel(NO_MARKS, JLabel.CENTER);
     private final JLabel notes = new JLabel(" ");
     private final transient LadderWork ladder;
-    private final transient ChartKeeping keeping;
+    private final transient DriftKeeping keeping;
+    private final transient MarkMover mover;
     private transient DriftData data = DriftData.NONE;
     private boolean filling;
     private boolean stale = true;
@@ -58,7 +53,8 @@ final class DriftView extends JPanel {
         canvas = new DriftCanvas(context.background(), context::palette, this::scene, new CanvasEvents());
         inspector = new DriftInspector(context);
         ladder = new LadderWork(context, this::ladderTold);
-        keeping = new ChartKeeping(context);
+        keeping = new DriftKeeping(this, context, bar, canvas, ladder, () -> data, this::chosen);
+        mover = new MarkMover(context, canvas, reasons, () -> data, this::open);
         layOut();
         bindKeys();
         context.showInInspector(inspector);
@@ -105,7 +101,7 @@ final class DriftView extends JPanel {
         key(KeyEvent.VK_ENTER, "Open the picture of the chosen mark", () -> canvas.chosen()
                 .ifPresent(this::open));
         key(KeyEvent.VK_M, "Move the chosen mark to another feature…", () -> canvas.chosen()
-                .ifPresent(this::menuAtMark));
+                .ifPresent(mover::menuAtMark));
         key(KeyEvent.VK_DOWN, "Next mark of the feature", () -> step(1));
         key(KeyEvent.VK_UP, "Previous mark of the feature", () -> step(-1));
         hidden(KeyEvent.VK_RIGHT, () -> step(1));
@@ -117,32 +113,18 @@ final class DriftView extends JPanel {
         hidden(KeyEvent.VK_ADD, () -> zoom(1 / 1.4));
         hidden(KeyEvent.VK_MINUS, () -> zoom(1.4));
         hidden(KeyEvent.VK_SUBTRACT, () -> zoom(1.4));
-        context.offer(action("All of the season  (0)", this::wholeTime));
-        context.offer(action("Save the chart…", this::saveChart));
-        context.offer(action("Save the ladder…", this::saveLadder));
-        context.offer(action("Copy the chart as a picture", this::copyPicture));
-        context.offer(action("Copy the table of drifts", this::copyTable));
+        context.offer(new Deed("All of the season  (0)", this::wholeTime));
+        keeping.actions().forEach(context::offer);
     }
 
     private void key(int code, String words, Runnable deed) {
         hidden(code, deed);
-        context.offer(action(words + "  (" + KeyEvent.getKeyText(code) + ")", deed));
+        context.offer(new Deed(words + "  (" + KeyEvent.getKeyText(code) + ")", deed));
     }
 
     private void hidden(int code, Runnable deed) {
         canvas.getInputMap(WHEN_FOCUSED).put(KeyStroke.getKeyStroke(code, 0), "key " + code);
-        canvas.getActionMap().put("key " + code, action("key " + code, deed));
-    }
-
-    private static Action action(String name, Runnable deed) {
-        return new AbstractAction(name) {
-            private static final long serialVersionUID = 1L;
-
-            @Override
-            public void actionPerformed(ActionEvent e) {
-                deed.run();
-            }
-        };
+        canvas.getActionMap().put("key " + code, new Deed("key " + code, deed));
     }
 
     private void zoom(double factor) {
@@ -285,22 +267,31 @@ final class DriftView extends JPanel {
         String mark = canvas.chosen().map(this::words).orElse("");
         inspector.show(chosen(), bar.until(), mark, sentences);
         notes.setForeground(context.palette().quietInk());
-        boolean gaps = data.fits().stream()
+        notes.setText(notes());
+    }
+
+    /** What the signs of the chart mean, only of those that are there. */
+    private String notes() {
+        if (data.fits().isEmpty()) {
+            return " ";
+        }
+        List<String> words = new ArrayList<>();
+        words.add("Hollow: left out of the fit");
+        if (data.fits().stream()
                 .flatMap(f -> f.drift().stream())
-                .anyMatch(d -> Gaps.of(d, SeriesChart.USUAL_GAP_DAYS).stream().anyMatch(Gaps.Piece::empty));
-        notes.setText(
-                data.fits().isEmpty()
-                        ? " "
-                        : "Hollow: left out of the fit"
-                                + (gaps
-                                        ? "; dotted: no mark for more than "
-                                                + Figures.fixed(SeriesChart.USUAL_GAP_DAYS, 0) + " days"
-                                        : "")
-                                + (data.hidden() > 0
-                                        ? "; not drawn: " + data.hidden() + " of other systems (View)"
-                                        : "")
-                                + (bar.until().isPresent() ? "; band: expected, one standard error to each side" : "")
-                                + ". Drag a mark onto another track to move it there; double click opens its picture.");
+                .anyMatch(d -> Gaps.of(d, SeriesChart.USUAL_GAP_DAYS).stream().anyMatch(Gaps.Piece::empty))) {
+            words.add("dotted: no mark for more than " + Figures.fixed(SeriesChart.USUAL_GAP_DAYS, 0) + " days");
+        }
+        if (data.hidden() > 0) {
+            words.add("not drawn: " + data.hidden() + " of other systems (View)");
+        }
+        if (bar.until().isPresent()) {
+            words.add("band: expected, one standard error to each side");
+        }
+        String hint = bar.until().isPresent()
+                ? ""
+                : " Drag a mark onto another track to move it there; double click opens its picture.";
+        return String.join("; ", words) + "." + hint;
     }
 
     /** A mark in words. */
@@ -335,91 +326,6 @@ final class DriftView extends JPanel {
         });
     }
 
-    private void menuAtMark(DriftData.Point point) {
-        canvas.hits()
-                .flatMap(h -> h.dot(point).map(h::place))
-                .ifPresent(at -> menu(point, (int) at.getX(), (int) at.getY()));
-    }
-
-    private void menu(DriftData.Point point, int x, int y) {
-        JPopupMenu menu = new JPopupMenu();
-        menu.setName("drift.menu");
-        menu.add(action("Open its picture", () -> open(point)));
-        menu.addSeparator();
-        List<DriftData.Rival> rivals = data.rivals(point);
-        for (DriftData.Rival rival : rivals.subList(0, Math.min(MOST_RIVALS, rivals.size()))) {
-            String off = rival.offDeg()
-                    .map(d -> "   " + Figures.fixed(Math.abs(d), 1) + "° off")
-                    .orElse("   no drift");
-            menu.add(action("Move to " + rival.feature() + off, () -> askToMove(point, rival.feature())));
-        }
-        if (rivals.isEmpty()) {
-            JLabel none = new JLabel("  No other feature to move it to  ");
-            menu.add(none);
-        }
-        menu.show(canvas, x, y);
-    }
-
-    private void askToMove(DriftData.Point point, String feature) {
-        Optional<StoredMark> mark = data.mark(point);
-        if (mark.isEmpty()) {
-            return;
-        }
-        Instant time = data.measured(point).time();
-        reasons.ask(
-                "Move the mark of " + Figures.dayUt(time) + ", " + Figures.clockUt(time) + ", from " + point.feature()
-                        + " to " + feature + "?",
-                context.palette(),
-                reason -> move(mark.get(), feature, reason),
-                canvas::requestFocusInWindow);
-    }
-
-    private void move(StoredMark mark, String feature, String reason) {
-        new MarkMove(mark, feature, reason).start(context, stored -> {
-            context.selection().chooseMark(stored.mark().pictureId(), stored.featureName(), stored.id());
-            context.shelf().refresh();
-        });
-        canvas.requestFocusInWindow();
-    }
-
-    private Optional<SeriesChart> chart() {
-        List<SeriesChart.Feature> features = data.fits().stream()
-                .filter(f -> !bar.alone() || chosen().map(Fitted::name).equals(Optional.of(f.name())))
-                .map(f -> new SeriesChart.Feature(f.series(), f.drift()))
-                .toList();
-        TimeCharts.Manner manner = bar.manner();
-        return features.isEmpty()
-                ? Optional.empty()
-                : Optional.of(new SeriesChart(
-                        SeriesChart.Kind.LONGITUDE, features, manner.until(), manner.timeAxis(), manner.gapDays()));
-    }
-
-    private void saveChart() {
-        chart().ifPresentOrElse(
-                        c -> keeping.save(this, context.planet().id() + "-longitudes", c, 1100, 900),
-                        () -> context.say(NO_MARKS));
-    }
-
-    private void saveLadder() {
-        Optional<LadderChart> built = ladder.ladder();
-        built.ifPresentOrElse(
-                l -> keeping.save(this, context.planet().id() + "-ladder", l, 1000, 1400),
-                () -> context.say("There is no ladder yet: choose a feature and switch the ladder on."));
-    }
-
-    private void copyPicture() {
-        canvas.hits().ifPresent(h -> keeping.copy(h.drawn().image()));
-    }
-
-    private void copyTable() {
-        PlanetModel planet = context.planet();
-        List<Fitted> fits = data.fits();
-        context.background()
-                .quietly(
-                        () -> DriftCopy.of(planet, fits, context.workbench().reportFormats()),
-                        text -> keeping.copy(text, "the table of drifts"));
-    }
-
     /** Follows the choices above the chart. */
     private final class BarEvents implements DriftBar.Events {
         @Override
@@ -440,10 +346,7 @@ final class DriftView extends JPanel {
         @Override
         public void keep(JButton from) {
             JPopupMenu menu = new JPopupMenu();
-            menu.add(action("Save the chart…", DriftView.this::saveChart));
-            menu.add(action("Save the ladder…", DriftView.this::saveLadder));
-            menu.add(action("Copy the chart as a picture", DriftView.this::copyPicture));
-            menu.add(action("Copy the table of drifts", DriftView.this::copyTable));
+            keeping.actions().forEach(menu::add);
             menu.show(from, 0, from.getHeight());
         }
     }
@@ -462,12 +365,12 @@ final class DriftView extends JPanel {
 
         @Override
         public void moved(DriftData.Point point, String feature) {
-            askToMove(point, feature);
+            mover.askToMove(point, feature);
         }
 
         @Override
         public void menu(DriftData.Point point, int x, int y) {
-            DriftView.this.menu(point, x, y);
+            mover.menu(point, x, y);
         }
 
         @Override

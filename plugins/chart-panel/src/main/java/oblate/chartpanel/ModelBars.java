@@ -10,6 +10,9 @@ import java.awt.geom.Line2D;
 import java.awt.geom.Rectangle2D;
 import java.util.List;
 import java.util.function.Supplier;
+import javax.accessibility.Accessible;
+import javax.accessibility.AccessibleContext;
+import javax.accessibility.AccessibleRole;
 import javax.swing.JComponent;
 import oblate.drift.Alternative;
 import oblate.workbench.look.Figures;
@@ -17,7 +20,7 @@ import oblate.workbench.look.Palette;
 import oblate.workbench.look.Theme;
 
 /** The kinds of motion that were compared, each with how much worse its criterion is than that of the chosen one, as bars; a line at 4, under which the choice is open. */
-final class ModelBars extends JComponent {
+final class ModelBars extends JComponent implements Accessible {
     private static final long serialVersionUID = 1L;
     private static final int ROW = 22;
     private static final double OPEN = 4;
@@ -32,6 +35,31 @@ final class ModelBars extends JComponent {
         setPreferredSize(new Dimension(220, ROW * this.kinds.size() + 18));
         setToolTipText("<html>How much worse each kind's criterion is than the chosen one's.<br>"
                 + "Under 4 the marks do not decide between them.</html>");
+    }
+
+    @Override
+    public AccessibleContext getAccessibleContext() {
+        if (accessibleContext == null) {
+            accessibleContext = new AccessibleJComponent() {
+                private static final long serialVersionUID = 1L;
+
+                @Override
+                public AccessibleRole getAccessibleRole() {
+                    return AccessibleRole.CANVAS;
+                }
+
+                @Override
+                public String getAccessibleName() {
+                    return "Kinds of motion: "
+                            + String.join(
+                                    "; ",
+                                    kinds.stream()
+                                            .map(k -> words(k, k.equals(kinds.get(0))))
+                                            .toList());
+                }
+            };
+        }
+        return accessibleContext;
     }
 
     /** One kind in words, for those who cannot see the bar. */

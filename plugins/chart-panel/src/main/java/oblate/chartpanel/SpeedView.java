@@ -7,7 +7,6 @@ import java.awt.CardLayout;
 import java.awt.Graphics;
 import java.awt.Graphics2D;
 import java.awt.RenderingHints;
-import java.awt.event.ActionEvent;
 import java.awt.event.ComponentAdapter;
 import java.awt.event.ComponentEvent;
 import java.awt.event.HierarchyEvent;
@@ -20,8 +19,6 @@ import java.awt.geom.Rectangle2D;
 import java.awt.image.BufferedImage;
 import java.util.List;
 import java.util.Optional;
-import javax.swing.AbstractAction;
-import javax.swing.Action;
 import javax.swing.BorderFactory;
 import javax.swing.JComponent;
 import javax.swing.JLabel;
@@ -75,9 +72,9 @@ final class SpeedView extends JPanel {
         notes.setBorder(BorderFactory.createEmptyBorder(4, 16, 6, 16));
         add(notes, BorderLayout.SOUTH);
         context.showInInspector(inspector);
-        context.offer(action("Save the chart…", this::save));
-        context.offer(action("Copy the chart as a picture", () -> drawn.ifPresent(d -> keeping.copy(d.image()))));
-        context.offer(action("Copy the table of drifts", this::copyTable));
+        context.offer(new Deed("Save the chart…", this::save));
+        context.offer(new Deed("Copy the chart as a picture", () -> drawn.ifPresent(d -> keeping.copy(d.image()))));
+        context.offer(new Deed("Copy the table of drifts", this::copyTable));
         context.shelf().whenChanged(this::read);
         context.selection().whenChanged(this::chosenChanged);
         context.whenLookChanged(this::redraw);
@@ -86,17 +83,6 @@ final class SpeedView extends JPanel {
                 read();
             }
         });
-    }
-
-    private static Action action(String name, Runnable deed) {
-        return new AbstractAction(name) {
-            private static final long serialVersionUID = 1L;
-
-            @Override
-            public void actionPerformed(ActionEvent e) {
-                deed.run();
-            }
-        };
     }
 
     private void read() {

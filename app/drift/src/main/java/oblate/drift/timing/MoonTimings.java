@@ -84,7 +84,9 @@ public final class MoonTimings {
             places.add(timer.time(mark));
             progress.report(++done, inOrder.size(), mark.shot().name());
         }
-        return places;
+        return places.stream()
+                .map(p -> p.recallable() && places.stream().anyMatch(p::agreesWith) ? p.recalled() : p)
+                .toList();
     }
 
     /** Pictures at whose time, with room for a clock that is hours off, the moons' places are not known. */
@@ -203,8 +205,8 @@ public final class MoonTimings {
         }
         return switch (said.state()) {
             case ON_DISC -> EnumSet.of(EventKind.TRANSIT);
-            case GONE, SEEN -> EnumSet.of(EventKind.OCCULTATION, EventKind.ECLIPSE);
-            default -> EnumSet.of(EventKind.TRANSIT, EventKind.OCCULTATION);
+            case GONE, SEEN, NOT_SEEN -> EnumSet.of(EventKind.OCCULTATION, EventKind.ECLIPSE);
+            case CLEAR, ON_LIMB -> EnumSet.of(EventKind.TRANSIT, EventKind.OCCULTATION, EventKind.ECLIPSE);
         };
     }
 }

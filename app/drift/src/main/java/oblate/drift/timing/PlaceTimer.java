@@ -87,12 +87,14 @@ final class PlaceTimer {
             doubts.add(String.format(
                     Locale.ROOT, "%.0f standard errors from its foretold time", Math.abs(oMinusP) / errors.totalS()));
         }
+        boolean recallable = false;
         if (across || along) {
             Optional<String> instead = instead(mark, stated);
             instead.ifPresent(doubts::add);
+            recallable = usable && !across && instead.isPresent();
             usable &= !across && instead.isEmpty();
         }
-        return new PlaceTiming(mark, oMinusP, errors, beside, besideErrors, doubts, usable);
+        return new PlaceTiming(mark, oMinusP, errors, beside, besideErrors, doubts, usable, recallable);
     }
 
     /** A moment of the way: how long after the stated time, and where. */

@@ -15,6 +15,7 @@ import java.util.Map;
  * @param besideErrors its error in parts (arcsec)
  * @param doubts why it may be wrong, one phrase each; empty when nothing speaks against it
  * @param usable whether it may go into a mean
+ * @param recallable whether it may not only because it also fits something else at the stated time; others of the night that are off by as much speak for it
  */
 record PlaceTiming(
         PlaceMark mark,
@@ -23,7 +24,8 @@ record PlaceTiming(
         double besideArcsec,
         ErrorParts besideErrors,
         List<String> doubts,
-        boolean usable) {
+        boolean usable,
+        boolean recallable) {
 
     PlaceTiming {
         doubts = List.copyOf(doubts);
@@ -37,11 +39,26 @@ record PlaceTiming(
                 Double.NaN,
                 new ErrorParts(0, Map.of()),
                 List.of(why),
+                false,
                 false);
     }
 
     Instant predictedUtc() {
         return mark.shot().midUtc().minusNanos(Math.round(oMinusPS * 1e9));
+    }
+
+    /** The same, fit for a mean. */
+    PlaceTiming recalled() {
+        return new PlaceTiming(mark, oMinusPS, errors, besideArcsec, besideErrors, doubts, true, false);
+    }
+
+    /** Whether another moon or shadow of the same clock is off by as much. */
+    boolean agreesWith(PlaceTiming other) {
+        double apart = Math.hypot(value().apartS(), other.value().apartS());
+        return other.hasTime()
+                && !other.mark().subject().equals(mark.subject())
+                && other.mark().shot().clock().equals(mark.shot().clock())
+                && Math.abs(oMinusPS - other.oMinusPS()) < PlaceTimer.DOUBTFUL * apart;
     }
 
     boolean hasTime() {

@@ -335,9 +335,7 @@ class PlaceTimingTest {
         assertThat(timings.nights()).isEmpty();
     }
 
-    /** A night all of whose pictures are dated ten minutes late: said, with the other reading. */
-    @Test
-    void aWrongClockIsSaid() {
+    private static List<PlaceMark> nightOf2004(double clockS) {
         List<PlaceMark> marks = new ArrayList<>();
         int i = 0;
         for (Seen s : seen()) {
@@ -347,17 +345,54 @@ class PlaceTimingTest {
                         "p" + i++,
                         s.subject(),
                         s.planet(),
-                        Bench.plus(s.utc(), 600),
+                        Bench.plus(s.utc(), clockS),
                         1,
                         s.x(),
                         s.y(),
                         Bench.Quality.USUAL));
             }
         }
-        Timings timings = Bench.work(JUPITER, marks, List.of());
+        return marks;
+    }
+
+    /** A night all of whose pictures are dated ten minutes late: said, with the other reading. */
+    @Test
+    void aWrongClockIsSaid() {
+        Timings timings = Bench.work(JUPITER, nightOf2004(600), List.of());
         NightClock night = timings.nights().get(0);
         assertThat(night.verdict()).isEqualTo(NightClock.Verdict.DIFFERS);
         assertThat(night.fastS()).isCloseTo(600, within(4 * night.sigmaS()));
         assertThat(night.words()).contains("s fast").contains("were written down wrong");
+    }
+
+    /** An hour off, as by a wrong zone: found all the same, and the marks go to the event they belong to, though the clock puts them elsewhere. */
+    @Test
+    void aClockAnHourOffIsFoundAndTheMarksGoToTheirEvents() {
+        for (double clock : new double[] {3600, -3600}) {
+            Timings timings = Bench.work(JUPITER, nightOf2004(clock), List.of());
+            NightClock night = timings.nights().get(0);
+            assertThat(night.fastS()).isCloseTo(clock, within(4 * night.sigmaS()));
+            assertThat(timings.events())
+                    .filteredOn(t -> t.moon().id().equals("io"))
+                    .extracting(Timing::phenomenon)
+                    .contains(Phenomenon.TRANSIT, Phenomenon.SHADOW_TRANSIT)
+                    .doesNotContain(Phenomenon.BESIDE);
+        }
+    }
+
+    /** With a clock off by what parts Io from its shadow, each lies where the other is foretold; together they speak for the clock. */
+    @Test
+    void marksThatAreOffAlikeSpeakForTheClock() {
+        double xGap = 0.70503 + 0.11926;
+        double radiiPerS = 17.3 / 71492;
+        List<PlaceMark> marks = nightOf2004(xGap / radiiPerS);
+        List<PlaceTiming> alone = marks.stream().map(m -> time(m, JUPITER)).toList();
+        assertThat(alone).anyMatch(PlaceTiming::recallable);
+        Timings timings = Bench.work(JUPITER, marks, List.of());
+        NightClock night = timings.nights().get(0);
+        assertThat(night.fastS()).isCloseTo(xGap / radiiPerS, within(4 * night.sigmaS()));
+        assertThat(timings.singles())
+                .filteredOn(t -> t.moon().id().equals("io"))
+                .allSatisfy(t -> assertThat(t.leftOut()).isZero());
     }
 }

@@ -20,7 +20,7 @@ final class DeskTools extends JPanel {
     private final JButton step;
     private final JButton system;
 
-    DeskTools(MeasureActions actions, ViewSettings settings) {
+    DeskTools(MeasureActions actions, ViewSettings settings, ToolRack rack) {
         super(new MigLayout("insets 6 12 4 12, gap 2 2, fillx, wrap 1", "[grow,fill]"));
         this.settings = settings;
         setOpaque(false);
@@ -48,6 +48,7 @@ final class DeskTools extends JPanel {
         system = button(actions, "grid.system", "grid.system");
         layers.add(step, "gapleft 8");
         layers.add(system);
+        layers.add(rack, "gapleft 8");
         add(layers);
     }
 

@@ -207,6 +207,22 @@ final class MarkHand {
 
     /** Moves the chosen mark by so much (picture px); kept in the archive once it rests. */
     boolean move(double dxPx, double dyPx) {
+        boolean moved = moveInHand(dxPx, dyPx);
+        if (moving.isPresent()) {
+            moveTimer.restart();
+        }
+        return moved;
+    }
+
+    /** Keeps a move that was only in the hand. */
+    void settleMove() {
+        if (moving.isPresent()) {
+            commitMove();
+        }
+    }
+
+    /** Moves the chosen mark by so much (picture px), as long as it is being named: name and place are kept together. */
+    boolean moveInHand(double dxPx, double dyPx) {
         if (desk.open().flatMap(OpenPicture::frame).isEmpty()) {
             return false;
         }
@@ -221,7 +237,6 @@ final class MarkHand {
             NewMark to = moved(now, dxPx, dyPx);
             if (to.point().isPresent() == now.point().isPresent()) {
                 moving = Optional.of(to);
-                moveTimer.restart();
                 desk.tellContent();
             }
         });

@@ -45,6 +45,8 @@ final class MeasureView extends JPanel implements Desk.Listener, DiscCanvas.Even
     private final SeasonPane season;
     private final JLabel readout = new JLabel(" ");
     private final JLabel zoom = new JLabel();
+    private final ToolRack rack;
+    private transient List<Drawn> planned = List.of();
     private String card = "one";
 
     MeasureView(PanelContext context) {
@@ -61,7 +63,8 @@ final class MeasureView extends JPanel implements Desk.Listener, DiscCanvas.Even
         inspector = new MeasureInspector(context, desk, stretch, outline);
         canvas.setEmptyWords("Choose a picture in the nights or on the ribbon.");
         MeasureActions actions = new MeasureActions(this);
-        tools = new DeskTools(actions, settings);
+        rack = new ToolRack(context, this, desk::open, this::showPlan, desk.hand()::drop);
+        tools = new DeskTools(actions, settings, rack);
         compare = new ComparePane(context, desk, () -> show("one"));
         season = new SeasonPane(context, desk, () -> show("one"));
         layOut();
@@ -89,11 +92,12 @@ final class MeasureView extends JPanel implements Desk.Listener, DiscCanvas.Even
         top.setOpaque(false);
         top.add(strip, BorderLayout.NORTH);
         top.add(tools, BorderLayout.CENTER);
-        JPanel foot = new JPanel(new MigLayout("insets 6 16 6 16, fillx", "[grow,fill][]", "[20!]"));
+        JPanel foot = new JPanel(new MigLayout("insets 6 16 6 16, fillx, hidemode 3", "[grow,fill][][]", "[20!]"));
         foot.setOpaque(false);
         readout.setName("readout");
         readout.setFont(Theme.figureFont(0));
         foot.add(readout, "wmin 0");
+        foot.add(rack.result(), "gapright 16");
         foot.add(zoom);
         cards.setOpaque(false);
         cards.add(canvas, "one");
@@ -174,6 +178,7 @@ final class MeasureView extends JPanel implements Desk.Listener, DiscCanvas.Even
         inspector.showPicture();
         refreshTools();
         turn();
+        rack.pictureChanged();
         plan();
     }
 
@@ -219,6 +224,7 @@ final class MeasureView extends JPanel implements Desk.Listener, DiscCanvas.Even
         desk.open().ifPresent(open -> {
             whole(open, false);
             turn();
+            rack.pictureChanged();
             plan();
             inspector.showContent();
         });
@@ -244,7 +250,14 @@ final class MeasureView extends JPanel implements Desk.Listener, DiscCanvas.Even
                     settings.gridStepDeg());
             settings.layers().forEach(l -> plan.addAll(l.plan(input)));
         });
-        canvas.setPlan(plan);
+        planned = plan;
+        showPlan();
+    }
+
+    private void showPlan() {
+        List<Drawn> all = new ArrayList<>(planned);
+        all.addAll(rack.overlay());
+        canvas.setPlan(all);
     }
 
     private Look look() {
@@ -287,6 +300,7 @@ final class MeasureView extends JPanel implements Desk.Listener, DiscCanvas.Even
 
     @Override
     public void pointed(Optional<PixelPoint> pixel) {
+        rack.moved(pixel);
         if (pixel.isEmpty() || desk.open().isEmpty()) {
             return;
         }
@@ -302,7 +316,7 @@ final class MeasureView extends JPanel implements Desk.Listener, DiscCanvas.Even
             naming.leaveUnnamed();
             return;
         }
-        if (outline.isOpen()) {
+        if (outline.isOpen() || rack.clicked(pixel)) {
             return;
         }
         Optional<StoredMark> hit = desk.hand().shown().stream()
@@ -363,7 +377,7 @@ final class MeasureView extends JPanel implements Desk.Listener, DiscCanvas.Even
     void escape() {
         if (outline.isOpen()) {
             outline.leave();
-        } else {
+        } else if (!rack.layDown()) {
             desk.hand().choose(Optional.empty());
             canvas.hold(Optional.empty());
         }

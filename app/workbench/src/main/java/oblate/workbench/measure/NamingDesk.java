@@ -72,7 +72,7 @@ final class NamingDesk {
 
     private void nudge(double dx, double dy) {
         var step = canvas.view().stepInPicture(dx, dy);
-        if (desk.hand().move(step.xPx(), step.yPx())) {
+        if (desk.hand().moveInHand(step.xPx(), step.yPx())) {
             canvas.hold(desk.hand().chosenPixel());
         }
     }
@@ -85,6 +85,7 @@ final class NamingDesk {
 
     void leaveUnnamed() {
         close();
+        desk.hand().settleMove();
         canvas.hold(java.util.Optional.empty());
         canvas.requestFocusInWindow();
     }

@@ -2,10 +2,16 @@
 package oblate.workbench.plugins;
 
 import java.awt.BorderLayout;
+import java.awt.Toolkit;
+import java.awt.datatransfer.StringSelection;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.stream.Collectors;
 import javax.swing.BorderFactory;
 import javax.swing.Icon;
+import javax.swing.JButton;
 import javax.swing.JComponent;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
@@ -14,6 +20,8 @@ import javax.swing.JTable;
 import javax.swing.JTextArea;
 import javax.swing.table.DefaultTableModel;
 import net.miginfocom.swing.MigLayout;
+import oblate.base.PluginEntry;
+import oblate.base.PluginFault;
 import oblate.base.PluginRefusal;
 import oblate.workbench.PanelContext;
 import oblate.workbench.PluginRoll;
@@ -22,7 +30,7 @@ import oblate.workbench.look.Drawings;
 import oblate.workbench.look.LineIcon;
 import oblate.workbench.look.Theme;
 
-/** Lists plug-ins. */
+/** Lists plug-ins: what failed or is switched off, what was refused, what is in use. */
 public final class PluginsPanel implements WorkbenchPanel {
     @Override
     public String id() {
@@ -71,7 +79,14 @@ public final class PluginsPanel implements WorkbenchPanel {
 
         private void fill() {
             body.removeAll();
+            List<PluginFault> faults = context.plugins().faults();
+            List<PluginRoll.Entry> entries = context.plugins().entries();
+            // Asked for after the entries, since making those may refuse some more.
             List<PluginRefusal> refusals = context.plugins().refusals();
+            if (!faults.isEmpty()) {
+                heading("Switched off");
+                faults.forEach(this::addFault);
+            }
             if (!refusals.isEmpty()) {
                 heading("Refused");
                 for (PluginRefusal refusal : refusals) {
@@ -82,11 +97,57 @@ public final class PluginsPanel implements WorkbenchPanel {
             body.add(
                     words("Jars with plug-ins go into “plugins” in the settings folder: "
                             + context.workbench().settingsFolder().resolve("plugins")
-                            + ". They are read when the program starts."),
+                            + ". They are read when the program starts. One that fails is switched off, with everything its jar"
+                            + " brings, until you switch it on again."),
                     "wmin 0");
-            body.add(table(), "gaptop 8");
+            jars(entries).forEach(jar -> body.add(offButton(jar), "growx 0"));
+            body.add(table(entries), "gaptop 8");
             body.revalidate();
             body.repaint();
+        }
+
+        private void addFault(PluginFault fault) {
+            JTextArea area = words(fault.sentence());
+            area.setForeground(
+                    fault.details().isEmpty()
+                            ? context.palette().ink()
+                            : context.palette().alarm());
+            area.setName("fault." + fault.jar());
+            body.add(area, "wmin 0");
+            JPanel buttons = new JPanel(new MigLayout("insets 0, gap 8"));
+            buttons.setOpaque(false);
+            JButton on = new JButton("Switch on again");
+            on.setName("on." + fault.jar());
+            on.setToolTipText("Panels and measuring tools come back at once, the rest at the next start at the latest");
+            on.addActionListener(e -> context.plugins().switchOn(fault));
+            buttons.add(on);
+            if (!fault.details().isEmpty()) {
+                JButton copy = new JButton("Copy error text");
+                copy.setName("copy." + fault.jar());
+                copy.setToolTipText("For a message to whoever wrote the plug-in");
+                copy.addActionListener(e -> {
+                    Toolkit.getDefaultToolkit()
+                            .getSystemClipboard()
+                            .setContents(new StringSelection(fault.text()), null);
+                    context.say("The error text of " + fault.jar() + " is in the clipboard.");
+                });
+                buttons.add(copy);
+            }
+            body.add(buttons, "growx 0");
+        }
+
+        private static Set<String> jars(List<PluginRoll.Entry> entries) {
+            return entries.stream()
+                    .map(PluginRoll.Entry::jar)
+                    .filter(jar -> !jar.equals(PluginEntry.BUNDLED))
+                    .collect(Collectors.toCollection(TreeSet::new));
+        }
+
+        private JButton offButton(String jar) {
+            JButton off = new JButton("Switch off " + jar);
+            off.setName("off." + jar);
+            off.addActionListener(e -> context.plugins().switchOff(jar));
+            return off;
         }
 
         private void heading(String text) {
@@ -115,8 +176,7 @@ public final class PluginsPanel implements WorkbenchPanel {
             return area;
         }
 
-        private JComponent table() {
-            List<PluginRoll.Entry> entries = context.plugins().entries();
+        private JComponent table(List<PluginRoll.Entry> entries) {
             DefaultTableModel model = new DefaultTableModel(new String[] {"Kind", "Name", "Id", "Jar"}, 0);
             entries.forEach(e -> model.addRow(new Object[] {e.kind(), e.label(), e.id(), e.jar()}));
             JTable table = new JTable(model);
