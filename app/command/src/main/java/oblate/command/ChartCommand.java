@@ -102,6 +102,7 @@ final class ChartCommand implements Callable<Integer> {
         ChartOrder.Theme colours = ChartKind.choice("--theme", theme, ChartOrder.Theme.values());
         ChartOrder.Format format = format();
         size(heightPx == null ? ChartOrder.Size.LEAST_PX : heightPx);
+        ladder.room(widthPx, Optional.ofNullable(heightPx));
         Optional<ChartContent> content = what.content();
         if (content.isEmpty()) {
             return 1;

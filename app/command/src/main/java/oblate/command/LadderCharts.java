@@ -59,10 +59,29 @@ final class LadderCharts implements ChartKind {
     @Option(names = "--south-up", description = "ladder: strips south up")
     private boolean southUp;
 
+    private int widthPx;
+    private Optional<Integer> heightPx = Optional.empty();
+
     LadderCharts(Services services, Console console, ChartSource source) {
         this.services = services;
         this.console = console;
         this.source = source;
+    }
+
+    /** Told the size asked for, so that no more pictures are read than find room. */
+    void room(int width, Optional<Integer> height) {
+        widthPx = width;
+        heightPx = height;
+    }
+
+    private int strips(LadderFrame frame) {
+        return heightPx.map(
+                        h -> (int) Math.max(1, Math.min(mostStrips, (h - MARGINS_PX) / (stripPx(frame, widthPx) + 3))))
+                .orElse(mostStrips);
+    }
+
+    private static double stripPx(LadderFrame frame, int widthPx) {
+        return Math.max(1, widthPx - MARGINS_PX) * (frame.northDeg() - frame.southDeg()) / frame.widthDeg();
     }
 
     @Override
@@ -71,12 +90,9 @@ final class LadderCharts implements ChartKind {
     }
 
     @Override
-    public int usualHeightPx(ChartContent content, int widthPx) {
+    public int usualHeightPx(ChartContent content, int width) {
         LadderChart ladder = (LadderChart) content;
-        double strip = (widthPx - MARGINS_PX)
-                * (ladder.frame().northDeg() - ladder.frame().southDeg())
-                / ladder.frame().widthDeg();
-        double needed = MARGINS_PX + AIRY * ladder.strips().size() * (strip + 3);
+        double needed = MARGINS_PX + AIRY * ladder.strips().size() * (stripPx(ladder.frame(), width) + 3);
         int most = Math.min(MOST_HEIGHT_PX, ChartOrder.Size.MOST_PX);
         return (int) Math.max(LEAST_HEIGHT_PX, Math.min(most, needed));
     }
@@ -127,7 +143,7 @@ final class LadderCharts implements ChartKind {
         ConsoleProgress progress = new ConsoleProgress(console, "Drawing strips");
         try (Archive open = services.openArchive(source.archive().orElseThrow())) {
             return new LadderBuilder(open, services.sky(), services.reader(), new StripCache())
-                    .build(frame, time -> true, mostStrips, progress);
+                    .build(frame, time -> true, strips(frame), progress);
         } finally {
             progress.finish();
         }

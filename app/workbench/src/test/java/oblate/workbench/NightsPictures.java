@@ -1,11 +1,17 @@
 /* SPDX-License-Identifier: Apache-2.0 */
 package oblate.workbench;
 
+import java.awt.Component;
+import java.awt.Graphics2D;
+import java.awt.image.BufferedImage;
 import java.io.IOException;
 import java.nio.file.Path;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.stream.Collectors;
+import javax.imageio.ImageIO;
 import javax.swing.JComponent;
 import javax.swing.JTextField;
 import javax.swing.JToggleButton;
@@ -48,6 +54,8 @@ public final class NightsPictures {
     private void takeAll(List<Path> files) throws IOException {
         WindowPictures.act(() -> window.workbench().showPanel("nights"));
         window.settle();
+        WindowPictures.act(() -> window.workbench().selection().choosePicture(ofLargestNight()));
+        window.settle();
         save("nights");
         view("coverage");
         save("coverage");
@@ -79,12 +87,37 @@ public final class NightsPictures {
         save("filing");
     }
 
+    private long ofLargestNight() {
+        return window.workbench().shelf().pictures().stream()
+                .filter(p -> p.night().isPresent())
+                .collect(Collectors.groupingBy(p -> p.night().orElseThrow()))
+                .values()
+                .stream()
+                .max(Comparator.comparingInt(List::size))
+                .orElseThrow()
+                .get(1)
+                .id();
+    }
+
     private void view(String name) {
         WindowPictures.act(() -> ((JToggleButton) window.find("view." + name)).doClick());
         window.settle();
     }
 
+    /** As dense as the screen is. */
     private void save(String name) throws IOException {
-        window.save(out.resolve(name + suffix + ".png"));
+        BufferedImage image = WindowPictures.ask(() -> {
+            Component pane = window.workbench().frame().getRootPane();
+            double density =
+                    pane.getGraphicsConfiguration().getDefaultTransform().getScaleX();
+            BufferedImage drawn = new BufferedImage(
+                    (int) (pane.getWidth() * density), (int) (pane.getHeight() * density), BufferedImage.TYPE_INT_RGB);
+            Graphics2D g = drawn.createGraphics();
+            g.scale(density, density);
+            pane.printAll(g);
+            g.dispose();
+            return drawn;
+        });
+        ImageIO.write(image, "png", out.resolve(name + suffix + ".png").toFile());
     }
 }

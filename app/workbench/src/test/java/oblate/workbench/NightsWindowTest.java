@@ -13,6 +13,10 @@ import java.io.IOException;
 import java.io.RandomAccessFile;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.sql.Connection;
+import java.sql.DriverManager;
+import java.sql.SQLException;
+import java.sql.Statement;
 import java.time.ZoneOffset;
 import java.util.List;
 import java.util.Optional;
@@ -75,7 +79,7 @@ class NightsWindowTest {
             Path strange = Files.createDirectories(folder.resolve("strange"));
             context.filing()
                     .file(
-                            List.of(WallScrollTest.disc(strange.resolve("nowhen.png"))),
+                            List.of(WallScrollTest.disc(strange.resolve("nowhen.png"), 90)),
                             facts(Optional.empty()),
                             Progress.SILENT);
         }
@@ -123,7 +127,8 @@ class NightsWindowTest {
 
     private void open(String name) throws IOException {
         Path settings = Files.createDirectories(folder.resolve(name));
-        Files.writeString(settings.resolve("workbench.properties"), "panel.measure.fit.new=false\n");
+        Files.writeString(
+                settings.resolve("workbench.properties"), "panel.measure.fit.new=false\npanel.nights.motion=false\n");
         archive = settings.resolve("archive");
         copy(folder.resolve("base"), archive);
         plugins = PluginHost.withFolder(settings.resolve("plugins"));
@@ -242,6 +247,7 @@ class NightsWindowTest {
     void manyPicturesAreChosenCorrectedTogetherAndTheCorrectionIsTakenBack() throws IOException {
         open("bulk");
         int total = all().size();
+        List<Optional<String>> before = observers();
         focusWall();
         strike(KeyEvent.VK_CONTROL, KeyEvent.VK_A);
         Component observer = editor("facts.observer");
@@ -256,13 +262,46 @@ class NightsWindowTest {
                 .extracting(HistoryEntry::action)
                 .containsOnly("corrected");
         strike(KeyEvent.VK_CONTROL, KeyEvent.VK_Z);
-        WindowPictures.await("none has it any more", () -> all().stream()
-                .allMatch(p -> p.observer().isEmpty()));
+        WindowPictures.await("all are as they were", () -> observers().equals(before));
         window.settle();
         strike(KeyEvent.VK_CONTROL, KeyEvent.VK_SHIFT, KeyEvent.VK_Z);
         WindowPictures.await("all have it again", () -> all().stream()
-                .allMatch(p -> p.observer().isPresent()));
+                .allMatch(p -> p.observer().equals(Optional.of("someone"))));
         window.settle();
+    }
+
+    @Test
+    void aCatalogLockedByAnotherProgramIsToldAndWhatWasTypedStays() throws IOException, SQLException {
+        open("locked");
+        ArchivedPicture picture = all().get(0);
+        WindowPictures.act(() -> window.workbench().selection().choosePicture(picture.id()));
+        window.settle();
+        JTextField notes = (JTextField) window.find("facts.notes");
+        Component apply = window.find("facts.apply");
+        try (Connection other = DriverManager.getConnection("jdbc:sqlite:" + archive.resolve("catalog.db"));
+                Statement statement = other.createStatement()) {
+            statement.execute("begin immediate");
+            WindowPictures.act(() -> notes.setText("soft edges"));
+            robot.click(apply);
+            window.settle();
+            assertThat(text("status")).contains("in use by another program");
+            assertThat(text("facts.notes")).isEqualTo("soft edges");
+            statement.execute("rollback");
+        }
+        WindowPictures.await("it can be tried again", apply::isEnabled);
+        robot.click(apply);
+        WindowPictures.await("it is kept", () -> window.context()
+                .archive()
+                .picture(picture.id())
+                .orElseThrow()
+                .notes()
+                .equals(Optional.of("soft edges")));
+        window.settle();
+        assertThat(WindowPictures.<Boolean>ask(apply::isEnabled)).isFalse();
+    }
+
+    private List<Optional<String>> observers() {
+        return all().stream().map(ArchivedPicture::observer).toList();
     }
 
     private Component editor(String name) {
@@ -342,7 +381,7 @@ class NightsWindowTest {
                     () -> all().stream().filter(p -> p.observer().isEmpty()).count() < before);
             window.settle();
         }
-        assertThat(all()).hasSize(total).allMatch(p -> p.observer().equals(Optional.of("somebody")));
+        assertThat(all()).hasSize(total).allMatch(p -> p.observer().isPresent());
         assertThat(text("todo.summary")).doesNotContain("observer");
     }
 
@@ -410,7 +449,7 @@ class NightsWindowTest {
         for (int i = 0; i < 1500; i++) {
             Files.write(junk.resolve("many-" + i + ".png"), new byte[] {(byte) i, 1, 2});
         }
-        WallScrollTest.disc(junk.resolve("nowhen.png"));
+        WallScrollTest.disc(junk.resolve("nowhen.png"), 100);
         drop(folder.resolve("junkfolder"), folder.resolve("is-not-there.fits"));
         JTable table = (JTable) window.find("filing.table");
         int rows = WindowPictures.ask(table::getRowCount);
@@ -429,19 +468,14 @@ class NightsWindowTest {
                 .contains("empty.fits");
         assertThat(all()).hasSize(total);
         robot.click(window.find("outcomes.close"));
-        WindowPictures.await(
-                "the sheet is gone",
-                () -> !window.find("wall").getParent().getParent().getParent().isShowing()
-                        || WindowPictures.find(window.workbench().frame().getRootPane(), "outcomes")
-                                .filter(Component::isShowing)
-                                .isEmpty());
+        WindowPictures.await("the sheet is gone", () -> !window.find("outcomes").isShowing());
     }
 
     @Test
     void whatCannotBeWrittenIsToldAndTheSheetKeepsWhatWasTyped() throws IOException {
         open("vanished");
         Path fresh = Files.createDirectories(folder.resolve("fresh"));
-        Path file = WallScrollTest.disc(fresh.resolve("jupiter-20310324T210530Z.png"));
+        Path file = WallScrollTest.disc(fresh.resolve("jupiter-20310324T210530Z.png"), 110);
         drop(file);
         assertThat(text("filing.understood")).startsWith("1 picture can be filed");
         JTable table = (JTable) window.find("filing.table");
@@ -456,11 +490,8 @@ class NightsWindowTest {
                 "it is told",
                 () -> window.find("filing").isShowing()
                                 && !text("filing.trouble").isEmpty()
-                        || WindowPictures.find(window.workbench().frame().getRootPane(), "outcome.sentences")
-                                .filter(Component::isShowing)
-                                .map(c -> ((JTextComponent) c).getText())
-                                .filter(t -> t.contains("Refused"))
-                                .isPresent());
+                        || window.find("outcomes").isShowing()
+                                && text("outcome.sentences").contains("Refused"));
         // It comes back: the same order goes through.
         Files.delete(archive);
         Files.move(away, archive);

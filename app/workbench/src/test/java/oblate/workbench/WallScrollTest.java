@@ -36,13 +36,13 @@ class WallScrollTest {
     @TempDir
     Path folder;
 
-    /** Writes a small disc. */
-    static Path disc(Path file) throws IOException {
+    /** Writes a small disc with a belt of some tone, 0…255: other tones are other bytes. */
+    static Path disc(Path file, int belt) throws IOException {
         BufferedImage image = new BufferedImage(160, 120, BufferedImage.TYPE_BYTE_GRAY);
         Graphics2D g = image.createGraphics();
         g.setColor(Color.LIGHT_GRAY);
         g.fillOval(50, 32, 60, 56);
-        g.setColor(Color.GRAY);
+        g.setColor(new Color(belt, belt, belt));
         g.fillRect(51, 50, 58, 6);
         g.dispose();
         ImageIO.write(image, "png", file.toFile());
@@ -56,7 +56,7 @@ class WallScrollTest {
         Thread.setDefaultUncaughtExceptionHandler((thread, error) -> errors.add(error));
         PluginHost plugins = PluginHost.bundledOnly();
         List<PlanetModel> planets = plugins.load(PlanetModel.class);
-        ManyPictures.make(folder.resolve("archive"), PICTURES, disc(folder.resolve("disc.png")), planets);
+        ManyPictures.make(folder.resolve("archive"), PICTURES, disc(folder.resolve("disc.png"), 120), planets);
         Path settings = Files.createDirectories(folder.resolve("settings"));
         Files.writeString(settings.resolve("workbench.properties"), "panel.measure.fit.new=false\n");
         try (WindowPictures window = new WindowPictures(folder.resolve("archive"), settings, plugins)) {
@@ -67,7 +67,7 @@ class WallScrollTest {
             JScrollPane scroll = (JScrollPane) SwingUtilities.getAncestorOfClass(JScrollPane.class, wall);
             WindowPictures.await("the wall is laid out", () -> wall.getHeight() > 50_000);
             JScrollBar bar = scroll.getVerticalScrollBar();
-            int steps = 120;
+            int steps = 60;
             for (int i = 0; i <= steps; i++) {
                 int at = (int) ((long) (bar.getMaximum() - bar.getVisibleAmount()) * i / steps);
                 WindowPictures.act(() -> {

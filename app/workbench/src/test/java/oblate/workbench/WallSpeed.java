@@ -30,7 +30,7 @@ public final class WallSpeed {
             ManyPictures.make(
                     folder.resolve("archive"),
                     count,
-                    WallScrollTest.disc(folder.resolve("disc.png")),
+                    WallScrollTest.disc(folder.resolve("disc.png"), 120),
                     plugins.load(PlanetModel.class));
         }
         try (WindowPictures window =

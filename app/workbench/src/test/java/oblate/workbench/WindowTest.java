@@ -184,7 +184,8 @@ class WindowTest {
         Path settings = folder.resolve(name);
         Files.createDirectories(settings);
         // New pictures are fitted on demand here, so that each test says when.
-        Files.writeString(settings.resolve("workbench.properties"), "panel.measure.fit.new=false\n");
+        Files.writeString(
+                settings.resolve("workbench.properties"), "panel.measure.fit.new=false\npanel.nights.motion=false\n");
         return settings;
     }
 

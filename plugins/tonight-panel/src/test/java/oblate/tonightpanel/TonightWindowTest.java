@@ -96,8 +96,8 @@ class TonightWindowTest {
         return folder.resolve("archive");
     }
 
-    private void open(boolean season) throws IOException {
-        if (season) {
+    private void open(boolean filled) throws IOException {
+        if (filled) {
             copyTree(season, archive());
         }
         window = new PanelWindow(archive(), folder.resolve("settings"), plugins);

@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.atomic.AtomicReference;
+import java.util.function.Consumer;
 import java.util.function.UnaryOperator;
 import oblate.archive.Archive;
 import oblate.archive.ArchivedPicture;
@@ -26,7 +27,7 @@ final class Corrector {
     }
 
     /** What came of it: what was changed, and the first trouble there was. */
-    private record Outcome(List<Edit.FactsChange> changes, int asked, Optional<String> trouble) {}
+    private record Outcome(List<Edit.FactsChange> changes, int looked, int asked, Optional<String> trouble) {}
 
     /**
      * Corrects pictures.
@@ -37,6 +38,20 @@ final class Corrector {
      * @param reason why, for the history
      */
     void correct(List<Long> ids, UnaryOperator<PictureFacts> change, String what, String reason) {
+        correct(ids, change, what, reason, done -> {});
+    }
+
+    /**
+     * As above, and tells whether all of it was done.
+     *
+     * @param whenEnded gets true when every picture was corrected, false when there was trouble or it was stopped
+     */
+    void correct(
+            List<Long> ids,
+            UnaryOperator<PictureFacts> change,
+            String what,
+            String reason,
+            Consumer<Boolean> whenEnded) {
         AtomicReference<Optional<Outcome>> outcome = new AtomicReference<>(Optional.empty());
         context.background()
                 .run(
@@ -48,6 +63,9 @@ final class Corrector {
                         done -> {})
                 // Also when it was stopped: what was done until then can be taken back.
                 .whenEnded(() -> {
+                    whenEnded.accept(outcome.get()
+                            .filter(o -> o.trouble().isEmpty() && o.looked() == ids.size())
+                            .isPresent());
                     outcome.get().ifPresent(o -> finish(o, what));
                     context.shelf().refresh();
                 });
@@ -57,6 +75,7 @@ final class Corrector {
         PictureCorrections corrections = new PictureCorrections(archive, context.sky());
         List<Edit.FactsChange> changes = new ArrayList<>();
         Optional<String> trouble = Optional.empty();
+        int looked = 0;
         for (int i = 0; i < ids.size() && !progress.isCancelled(); i++) {
             progress.report(i, ids.size(), (i + 1) + " of " + ids.size());
             try {
@@ -73,11 +92,12 @@ final class Corrector {
                                 picture.get().timeConflicts()));
                     }
                 }
+                looked++;
             } catch (ProblemException e) {
                 trouble = trouble.or(() -> Optional.of(e.getMessage()));
             }
         }
-        return new Outcome(changes, ids.size(), trouble);
+        return new Outcome(changes, looked, ids.size(), trouble);
     }
 
     private void finish(Outcome outcome, String what) {

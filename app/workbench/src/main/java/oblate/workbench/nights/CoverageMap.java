@@ -23,6 +23,7 @@ import java.util.function.Supplier;
 import javax.swing.AbstractAction;
 import javax.swing.JComponent;
 import javax.swing.KeyStroke;
+import javax.swing.SwingUtilities;
 import oblate.workbench.look.Palette;
 import oblate.workbench.look.Theme;
 
@@ -81,6 +82,20 @@ final class CoverageMap extends JComponent {
         point(Optional.empty());
         revalidate();
         repaint();
+    }
+
+    /** Scrolls to a night, if it is of this season. */
+    void bringIntoView(LocalDate evening) {
+        coverage.flatMap(c -> c.nights().stream()
+                        .filter(n -> n.evening().equals(evening))
+                        .findFirst())
+                .ifPresent(n -> {
+                    // The new height is laid out only after this event.
+                    SwingUtilities.invokeLater(() -> {
+                        Rectangle row = cell(n, 0);
+                        scrollRectToVisible(new Rectangle(0, row.y - roomPx / 2, 1, roomPx));
+                    });
+                });
     }
 
     /** Height of the place it is shown in (px): a short season fills it. */

@@ -136,6 +136,11 @@ final class CoverageView extends JPanel {
             if (mine == asked) {
                 coverage = Optional.of(made);
                 map.show(coverage);
+                context.selection()
+                        .pictureId()
+                        .flatMap(context.shelf()::picture)
+                        .flatMap(ArchivedPicture::night)
+                        .ifPresent(map::bringIntoView);
                 say(made);
             }
         });
@@ -164,7 +169,7 @@ final class CoverageView extends JPanel {
         told.setText(
                 place.map(this::words)
                         .orElse(
-                                "The fuller the tone, the nearer to the centre of the disc; grey was not seen. Click or Enter goes to the night."));
+                                "The fuller the tone, the nearer to the centre of the disc; a bare stretch was not seen. Click or Enter goes to the night."));
     }
 
     private String words(CoverageMap.Place place) {

@@ -121,15 +121,19 @@ final class FactsEditor extends JPanel {
                         () -> context.archive().sites().stream().map(Site::name).toList(), names -> sites = names);
     }
 
-    /** Shows the facts of these; what was typed for others is forgotten. */
+    /** Shows the facts of these; what was typed for others is forgotten, what was typed for the same stays. */
     void show(List<ArchivedPicture> chosen) {
-        boolean same = pictures.equals(chosen);
+        boolean same = ids(pictures).equals(ids(chosen));
+        pictures = List.copyOf(chosen);
         if (same && isTouched()) {
             return;
         }
-        pictures = List.copyOf(chosen);
         readSites();
         fill();
+    }
+
+    private static List<Long> ids(List<ArchivedPicture> of) {
+        return of.stream().map(ArchivedPicture::id).toList();
     }
 
     /** Puts the caret into a field, with a text to begin with and a reason. */
@@ -161,7 +165,8 @@ final class FactsEditor extends JPanel {
                 offer(field, box);
             }
             text(input).setText(value);
-            text(input).putClientProperty("JTextField.placeholderText", values.size() > 1 ? SEVERAL : "");
+            // A box speaks for its editor.
+            input.putClientProperty("JTextField.placeholderText", values.size() > 1 ? SEVERAL : "");
             text(input).setCaretPosition(0);
             shown.put(field, values.size() > 1 ? SEVERAL : value);
             input.setEnabled(!pictures.isEmpty());
@@ -308,10 +313,19 @@ final class FactsEditor extends JPanel {
         String why = reason.getText().isBlank()
                 ? "corrected in the window"
                 : reason.getText().strip();
-        List<Long> ids = pictures.stream().map(ArchivedPicture::id).toList();
-        // What was typed is no longer pending: the next reading of the archive shows what became of it.
-        touched.forEach(f -> shown.put(f, typed(f)));
-        touched();
-        corrector.correct(ids, change, what, why);
+        List<Long> mine = ids(pictures);
+        Map<FactField, String> typed = new EnumMap<>(FactField.class);
+        touched.forEach(f -> typed.put(f, typed(f)));
+        apply.setEnabled(false);
+        corrector.correct(mine, change, what, why, done -> {
+            if (ids(pictures).equals(mine)) {
+                if (done) {
+                    // No longer pending: the next reading of the archive shows what became of it.
+                    shown.putAll(typed);
+                    reason.setText("");
+                }
+                touched();
+            }
+        });
     }
 }

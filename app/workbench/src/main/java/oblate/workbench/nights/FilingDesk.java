@@ -31,6 +31,8 @@ final class FilingDesk {
         this.whenClosed = whenClosed;
         sheet = new FilingSheet(context, this::file, this::close);
         outcomes = new OutcomeList(context, this::close);
+        place.hold(sheet);
+        place.hold(outcomes);
     }
 
     private void close() {
@@ -89,10 +91,5 @@ final class FilingDesk {
                 .findFirst()
                 .ifPresent(context.selection()::choosePicture);
         context.shelf().refresh();
-    }
-
-    void lookChanged() {
-        javax.swing.SwingUtilities.updateComponentTreeUI(sheet);
-        javax.swing.SwingUtilities.updateComponentTreeUI(outcomes);
     }
 }

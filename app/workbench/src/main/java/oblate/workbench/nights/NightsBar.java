@@ -154,6 +154,7 @@ final class NightsBar extends JPanel {
     }
 
     void lookChanged() {
+        search.lookChanged();
         bearing.setText(context.bearing().words());
         bearing.setForeground(context.palette().quietInk());
         fillSystems();

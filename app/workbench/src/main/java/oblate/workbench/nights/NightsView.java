@@ -65,7 +65,7 @@ final class NightsView extends JPanel {
                 new Remedies(context, corrector, inspector::begin)::of,
                 t -> chosen.set(t.pictures(), t.first()),
                 bar::setTodoCount);
-        SlideIn sheets = new SlideIn();
+        SlideIn sheets = new SlideIn(context.settings().flag("motion", true));
         filing = new FilingDesk(context, sheets, () -> views.requestFocusInWindow());
         JPanel top = new JPanel(new BorderLayout());
         top.setOpaque(false);
@@ -163,7 +163,6 @@ final class NightsView extends JPanel {
         bar.lookChanged();
         inspector.refresh();
         wall.systemChanged();
-        filing.lookChanged();
     }
 
     private void noteReported() {

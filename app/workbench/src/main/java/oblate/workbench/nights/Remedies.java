@@ -78,12 +78,14 @@ final class Remedies {
                         .forEach(name -> remedies.add(
                                 set("It was at " + name, todo, "site", f -> f.withSite(Optional.of(name)))));
                 remedies.add(edit("Say which site", todo, FactField.SITE));
+                everywhere("Say which site of all", todo, list, FactField.SITE, remedies);
             }
             case NO_OBSERVER -> {
                 frequent(ArchivedPicture::observer)
                         .forEach(name -> remedies.add(
                                 set("It was " + name, todo, "observer", f -> f.withObserver(Optional.of(name)))));
                 remedies.add(edit("Say who observed", todo, FactField.OBSERVER));
+                everywhere("Say who observed all", todo, list, FactField.OBSERVER, remedies);
             }
             default -> throw new IllegalStateException(todo.kind().name());
         }
@@ -178,6 +180,20 @@ final class Remedies {
                 label,
                 "Goes to the field in the inspector; Ctrl+Enter there corrects",
                 () -> editing.begin(todo.pictures(), field, "", ""));
+    }
+
+    /** One word for all nights that lack the same fact, when there are several. */
+    private void everywhere(String label, Todo todo, TodoList list, FactField field, List<Remedy> remedies) {
+        List<Long> all = list.todos().stream()
+                .filter(t -> t.kind() == todo.kind())
+                .flatMap(t -> t.pictures().stream())
+                .toList();
+        if (all.size() > todo.pictures().size()) {
+            remedies.add(new Remedy(
+                    label + " " + all.size() + " pictures",
+                    "Chooses every picture that lacks it and goes to the field in the inspector; Ctrl+Enter there corrects",
+                    () -> editing.begin(all, field, "", "")));
+        }
     }
 
     private Remedy open(String label, Todo todo) {

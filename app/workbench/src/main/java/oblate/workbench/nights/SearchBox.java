@@ -3,7 +3,7 @@ package oblate.workbench.nights;
 
 import java.awt.BorderLayout;
 import java.awt.Component;
-import java.awt.Dimension;
+import java.awt.Point;
 import java.awt.event.FocusAdapter;
 import java.awt.event.FocusEvent;
 import java.awt.event.MouseAdapter;
@@ -17,9 +17,9 @@ import javax.swing.AbstractAction;
 import javax.swing.BorderFactory;
 import javax.swing.DefaultListModel;
 import javax.swing.JLabel;
+import javax.swing.JLayeredPane;
 import javax.swing.JList;
 import javax.swing.JPanel;
-import javax.swing.JPopupMenu;
 import javax.swing.JScrollPane;
 import javax.swing.JTextField;
 import javax.swing.KeyStroke;
@@ -33,12 +33,14 @@ import oblate.workbench.look.Theme;
 final class SearchBox extends JPanel {
     private static final long serialVersionUID = 1L;
     private static final int ROW_PX = 26;
+    private static final int MOST_ROWS = 11;
+    private static final int LEAST_PX = 460;
     private final transient PanelContext context;
     private final transient Supplier<Completions> completions;
     private final JTextField field = new JTextField(24);
     private final DefaultListModel<Completions.Completion> ways = new DefaultListModel<>();
     private final JList<Completions.Completion> list = new JList<>(ways);
-    private final JPopupMenu popup = new JPopupMenu();
+    private final JScrollPane popup = new JScrollPane(list);
     private final Timer pause;
     private final transient Runnable whenLeft;
     private boolean taking;
@@ -92,11 +94,7 @@ final class SearchBox extends JPanel {
                 }
             }
         });
-        popup.setFocusable(false);
-        popup.setBorder(BorderFactory.createEmptyBorder(4, 0, 4, 0));
-        JScrollPane scroll = new JScrollPane(list);
-        scroll.setBorder(BorderFactory.createEmptyBorder());
-        popup.add(scroll);
+        popup.setVisible(false);
     }
 
     private void key(String stroke, Runnable deed) {
@@ -109,6 +107,11 @@ final class SearchBox extends JPanel {
                 deed.run();
             }
         });
+    }
+
+    /** The list is in the tree only while it is shown, so it must be told. */
+    void lookChanged() {
+        SwingUtilities.updateComponentTreeUI(popup);
     }
 
     String text() {
@@ -150,15 +153,21 @@ final class SearchBox extends JPanel {
             popup.setVisible(false);
             return;
         }
-        list.setVisibleRowCount(Math.min(11, found.size()));
-        popup.setPreferredSize(
-                new Dimension(Math.max(420, field.getWidth()), Math.min(11, found.size()) * ROW_PX + 10));
-        if (!popup.isVisible()) {
-            popup.show(field, 0, field.getHeight() + 2);
-            field.requestFocusInWindow();
-        } else {
-            popup.pack();
+        place(Math.min(MOST_ROWS, found.size()));
+    }
+
+    /** Under the field, over whatever is there; no window of its own, so that the focus stays where it is. */
+    private void place(int rows) {
+        JLayeredPane pane = SwingUtilities.getRootPane(field).getLayeredPane();
+        if (popup.getParent() != pane) {
+            pane.add(popup, JLayeredPane.POPUP_LAYER);
         }
+        Point at = SwingUtilities.convertPoint(field, 0, field.getHeight() + 2, pane);
+        popup.setBorder(BorderFactory.createLineBorder(context.palette().line()));
+        popup.setBounds(at.x, at.y, Math.max(LEAST_PX, field.getWidth()), rows * ROW_PX + 2);
+        popup.setVisible(true);
+        popup.revalidate();
+        popup.repaint();
     }
 
     private Optional<Completions.Completion> lastSearch() {

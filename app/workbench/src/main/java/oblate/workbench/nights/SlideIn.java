@@ -1,7 +1,8 @@
 /* SPDX-License-Identifier: Apache-2.0 */
 package oblate.workbench.nights;
 
-import java.awt.BorderLayout;
+import java.awt.CardLayout;
+import java.awt.Component;
 import java.awt.Dimension;
 import java.awt.Toolkit;
 import javax.swing.JComponent;
@@ -16,20 +17,28 @@ final class SlideIn extends JPanel {
     private final Timer motion;
     private double share = 1;
 
-    SlideIn() {
-        super(new BorderLayout());
+    private final boolean moving;
+
+    /**
+     * @param wanted whether this person wants motion at all
+     */
+    SlideIn(boolean wanted) {
+        super(new CardLayout());
+        moving = wanted;
         setOpaque(false);
         setVisible(false);
         motion = new Timer(STEP_MS, e -> step());
     }
 
-    /** Shows a sheet. */
+    /** Takes a sheet in, to be shown when it is opened; each has a name of its own. */
+    void hold(JComponent sheet) {
+        add(sheet, sheet.getName());
+    }
+
+    /** Shows a sheet that it holds. */
     void open(JComponent sheet) {
-        if (getComponentCount() == 0 || getComponent(0) != sheet) {
-            removeAll();
-            add(sheet, BorderLayout.CENTER);
-        }
-        if (!isVisible() && wantsMotion()) {
+        ((CardLayout) getLayout()).show(this, sheet.getName());
+        if (!isVisible() && moving && desktopMoves()) {
             share = 0;
             motion.start();
         } else {
@@ -54,14 +63,20 @@ final class SlideIn extends JPanel {
         revalidate();
     }
 
-    private static boolean wantsMotion() {
+    private static boolean desktopMoves() {
         Object gtk = Toolkit.getDefaultToolkit().getDesktopProperty("gnome.Gtk/EnableAnimations");
         return !Integer.valueOf(0).equals(gtk) && !Boolean.FALSE.equals(gtk);
     }
 
     @Override
     public Dimension getPreferredSize() {
-        Dimension full = super.getPreferredSize();
-        return new Dimension(full.width, (int) Math.round(full.height * share));
+        // As high as the one shown, not as the highest of all.
+        for (Component sheet : getComponents()) {
+            if (sheet.isVisible()) {
+                Dimension full = sheet.getPreferredSize();
+                return new Dimension(full.width, (int) Math.round(full.height * share));
+            }
+        }
+        return new Dimension();
     }
 }

@@ -18,14 +18,14 @@ public final class PictureFacts {
         FactList list = new FactList(context::palette);
         picture.timeConflicts().forEach(list::alarm);
         if (picture.time().isEmpty()) {
-            list.alarm("This picture has no time: its longitudes cannot be known. Nights, Correct, takes it.");
+            list.alarm("This picture has no time: its longitudes cannot be known. F2 in Nights corrects it.");
         }
         list.fact("Name", picture.originalName());
         picture.time().ifPresent(time -> addTime(list, time));
         picture.planetId()
                 .ifPresentOrElse(
                         id -> list.fact("Planet", planetLabel(context, id)),
-                        () -> list.alarm("It is not known which planet this is. Nights, Correct, takes it."));
+                        () -> list.alarm("It is not known which planet this is. F2 in Nights corrects it."));
         addMeridians(context, list, picture);
         picture.observer().ifPresent(v -> list.fact("Observer", v));
         picture.site().ifPresent(v -> list.fact("Site", v));
@@ -45,7 +45,7 @@ public final class PictureFacts {
         list.figure(
                 "Middle",
                 Figures.clockUt(time.midUtc()) + " ± "
-                        + Figures.fixed(time.uncertaintyS(), time.uncertaintyS() < 10 ? 1 : 0) + " s");
+                        + Figures.fixed(time.uncertaintyS(), Figures.decimalsFor(time.uncertaintyS())) + " s");
         list.fact("", Figures.dayUt(time.midUtc()));
         time.exposureS().ifPresent(s -> list.figure("Length", Figures.fixed(s, 0) + " s"));
         list.fact("Time from", time.place());

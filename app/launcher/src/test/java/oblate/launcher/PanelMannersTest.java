@@ -1,0 +1,270 @@
+/* SPDX-License-Identifier: Apache-2.0 */
+package oblate.launcher;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.awt.Component;
+import java.awt.Container;
+import java.awt.GraphicsEnvironment;
+import java.awt.event.KeyEvent;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.time.Duration;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.concurrent.Callable;
+import java.util.concurrent.FutureTask;
+import javax.swing.AbstractButton;
+import javax.swing.JComboBox;
+import javax.swing.JComponent;
+import javax.swing.JList;
+import javax.swing.JMenu;
+import javax.swing.JMenuBar;
+import javax.swing.JMenuItem;
+import javax.swing.JScrollBar;
+import javax.swing.JSlider;
+import javax.swing.JSpinner;
+import javax.swing.JTable;
+import javax.swing.JToggleButton;
+import javax.swing.KeyStroke;
+import javax.swing.SwingUtilities;
+import javax.swing.text.JTextComponent;
+import oblate.archive.Archive;
+import oblate.command.Services;
+import oblate.disc.MoonWitness;
+import oblate.image.ImageFormat;
+import oblate.workbench.Workbench;
+import oblate.workbench.WorkbenchContext;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Tag;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.Timeout;
+import org.junit.jupiter.api.io.TempDir;
+
+/** What every panel that ships owes a person: names for whoever cannot see, a way through by Tab, keys that do one thing each. */
+@Tag("window")
+@Timeout(value = 150, threadMode = Timeout.ThreadMode.SEPARATE_THREAD)
+class PanelMannersTest {
+    private static final Duration PATIENCE = Duration.ofSeconds(40);
+
+    @TempDir
+    Path work;
+
+    private Services services;
+    private Workbench window;
+
+    @BeforeEach
+    void open() throws Exception {
+        assertThat(GraphicsEnvironment.isHeadless())
+                .as("needs a display: run under xvfb-run, or leave it out with -DexcludedTags=window")
+                .isFalse();
+        Path archive = FollowedSeason.in(work);
+        services = new Services(work.resolve("settings"), Clock.systemUTC(), words -> {});
+        Archive opened = services.openArchive(archive);
+        window = Workbench.open(new WorkbenchContext(
+                opened,
+                services.sky(),
+                services.planets(),
+                services.plugins().load(ImageFormat.class),
+                services.reader(),
+                new MoonWitness(services.sky()),
+                services.filing(opened),
+                services.reportFormats(),
+                services.plugins(),
+                services.settingsFolder(),
+                "observer",
+                "Oblate test"));
+        ask(() -> {
+            window.frame().setBounds(0, 0, 1400, 900);
+            return null;
+        });
+        await("the archive is read", () -> window.shelf().isRead());
+    }
+
+    @AfterEach
+    void close() {
+        if (window != null) {
+            window.close();
+            services.close();
+        }
+    }
+
+    private List<String> panels() {
+        return ask(() -> {
+            List<String> ids = new ArrayList<>();
+            each(window.frame().getContentPane(), c -> {
+                if (c instanceof JToggleButton
+                        && c.getName() != null
+                        && c.getName().startsWith("rail.")) {
+                    ids.add(c.getName().substring("rail.".length()));
+                }
+            });
+            return ids;
+        });
+    }
+
+    private void show(String panel) {
+        ask(() -> {
+            window.showPanel(panel);
+            return null;
+        });
+        await(panel + " is at rest", () -> window.background().isIdle());
+    }
+
+    @Test
+    void whatCanBeUsedHasANameThatCanBeReadAloud() {
+        List<String> nameless = new ArrayList<>();
+        List<String> all = panels();
+        assertThat(all)
+                .contains("nights", "measure", "moons", "report", "plug-ins")
+                .hasSizeGreaterThan(6);
+        for (String panel : all) {
+            show(panel);
+            ask(() -> {
+                each(window.frame().getContentPane(), c -> {
+                    if (c.isShowing() && isUsed(c) && isNameless(c)) {
+                        nameless.add(panel + ": " + c.getClass().getSimpleName() + " " + c.getName() + " in "
+                                + c.getParent().getClass().getSimpleName());
+                    }
+                });
+                return null;
+            });
+        }
+        assertThat(nameless).isEmpty();
+    }
+
+    private static boolean isUsed(Component c) {
+        boolean kind = c instanceof AbstractButton
+                || c instanceof JTextComponent
+                || c instanceof JComboBox
+                || c instanceof JTable
+                || c instanceof JList
+                || c instanceof JSlider
+                || c instanceof JSpinner;
+        // Parts of these, such as a box's arrow, are spoken for by the whole.
+        boolean part = SwingUtilities.getAncestorOfClass(JComboBox.class, c) != null
+                || SwingUtilities.getAncestorOfClass(JSpinner.class, c) != null
+                || SwingUtilities.getAncestorOfClass(JScrollBar.class, c) != null;
+        return kind && !part && c.isFocusable();
+    }
+
+    private static boolean isNameless(Component c) {
+        String name = c.getAccessibleContext().getAccessibleName();
+        return name == null || name.isBlank();
+    }
+
+    @Test
+    void tabGoesThroughEveryPanelAndComesBack() {
+        for (String panel : panels()) {
+            show(panel);
+            int steps = ask(() -> {
+                Container root = window.frame();
+                var policy = root.getFocusTraversalPolicy();
+                Component first = policy.getFirstComponent(root);
+                Component at = first;
+                int count = 0;
+                do {
+                    at = policy.getComponentAfter(root, at);
+                    count++;
+                } while (at != null && at != first && count < 2000);
+                return at == first ? count : -1;
+            });
+            assertThat(steps).as(panel).isGreaterThan(3);
+        }
+    }
+
+    @Test
+    void everyKeyOfAMenuDoesOneThingAndEveryActionHasWords() {
+        for (String panel : panels()) {
+            show(panel);
+            ask(() -> {
+                Map<KeyStroke, String> keys = new HashMap<>();
+                JMenuBar bar = window.frame().getJMenuBar();
+                for (int i = 0; i < bar.getMenuCount(); i++) {
+                    JMenu menu = bar.getMenu(i);
+                    assertThat(menu.getText()).isNotBlank();
+                    for (Component c : menu.getMenuComponents()) {
+                        if (c instanceof JMenuItem item) {
+                            assertThat(item.getText())
+                                    .as(panel + " " + menu.getText())
+                                    .isNotBlank();
+                            KeyStroke key = item.getAccelerator();
+                            if (key != null) {
+                                assertThat(keys.put(key, item.getText()))
+                                        .as(panel + ": " + item.getText() + " and another one have the key "
+                                                + KeyEvent.getKeyText(key.getKeyCode()))
+                                        .isNull();
+                            }
+                        }
+                    }
+                }
+                return null;
+            });
+        }
+    }
+
+    @Test
+    void buttonsSayWhatTheyDo() {
+        List<String> mute = new ArrayList<>();
+        for (String panel : panels()) {
+            show(panel);
+            ask(() -> {
+                each(window.frame().getContentPane(), c -> {
+                    if (c instanceof AbstractButton b
+                            && c.isShowing()
+                            && isUsed(c)
+                            && (b.getText() == null || b.getText().isBlank())
+                            && (((JComponent) c).getToolTipText() == null)) {
+                        mute.add(panel + ": " + c.getName() + " in "
+                                + c.getParent().getClass());
+                    }
+                });
+                return null;
+            });
+        }
+        assertThat(mute).isEmpty();
+    }
+
+    private static void each(Container in, java.util.function.Consumer<Component> deed) {
+        for (Component child : in.getComponents()) {
+            deed.accept(child);
+            if (child instanceof Container container) {
+                each(container, deed);
+            }
+        }
+    }
+
+    private static <T> T ask(Callable<T> question) {
+        FutureTask<T> task = new FutureTask<>(question);
+        SwingUtilities.invokeLater(task);
+        try {
+            return task.get();
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
+            throw new IllegalStateException(e);
+        } catch (java.util.concurrent.ExecutionException e) {
+            if (e.getCause() instanceof AssertionError failed) {
+                throw failed;
+            }
+            throw new IllegalStateException(e.getCause());
+        }
+    }
+
+    private static void await(String what, Callable<Boolean> condition) {
+        Instant end = Instant.now().plus(PATIENCE);
+        while (!ask(condition)) {
+            if (Instant.now().isAfter(end)) {
+                throw new IllegalStateException("waited in vain for: " + what);
+            }
+            try {
+                Thread.sleep(30);
+            } catch (InterruptedException e) {
+                Thread.currentThread().interrupt();
+            }
+        }
+    }
+}
