@@ -44,7 +44,12 @@ final class Magnifier {
 
     /** Paints the pixels about a place, with their grid, beside it. */
     static void paint(
-            Graphics2D g, PicturePainter picture, CanvasView view, PixelPoint place, Rectangle avoided, Palette colours) {
+            Graphics2D g,
+            PicturePainter picture,
+            CanvasView view,
+            PixelPoint place,
+            Rectangle avoided,
+            Palette colours) {
         Rectangle all = new Rectangle(0, 0, (int) view.widthPx(), (int) view.heightPx());
         Point at = corner(view.toScreen(place), all, avoided);
         Graphics2D inner = (Graphics2D) g.create(at.x, at.y, SIDE, SIDE);

@@ -97,7 +97,10 @@ record Offer(Feature feature, String detail, double sigmas) {
                 continue;
             }
             Feature feature = known.stream()
-                    .filter(f -> f.kind().equals(spot.kind()) && f.name().equalsIgnoreCase(spot.featureName()))
+                    .filter(f -> f.kind().equals(spot.kind())
+                            && f.name()
+                                    .toLowerCase(Locale.ROOT)
+                                    .contains(spot.moon().toLowerCase(Locale.ROOT)))
                     .findFirst()
                     .orElseGet(() -> new Feature(
                             0,
