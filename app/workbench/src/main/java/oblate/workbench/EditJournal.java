@@ -40,9 +40,9 @@ record EditJournal(List<Edit> done, List<Edit> undone, Map<Long, Long> marks, Ma
         int from = edits.size();
         int weight = 0;
         while (from > 0
-                        && edits.size() - from < MOST
-                        && weight + edits.get(from - 1).weight() <= MOST_PICTURES
-                || from == edits.size() && from > 0) {
+                && (from == edits.size()
+                        || (edits.size() - from < MOST
+                                && weight + edits.get(from - 1).weight() <= MOST_PICTURES))) {
             from--;
             weight += edits.get(from).weight();
         }

@@ -284,6 +284,7 @@ class MeasureLoopTest {
     private static List<SampleTruth.Mark> wellSeen(SampleTruth.Picture picture) {
         return truth.marksOf(picture).stream()
                 .filter(m -> m.place().isPresent() && m.emissionDeg().orElse(90) < 58)
+                .filter(m -> !m.kind().contains("shadow"))
                 .toList();
     }
 

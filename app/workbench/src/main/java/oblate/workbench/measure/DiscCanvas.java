@@ -254,7 +254,8 @@ final class DiscCanvas extends JComponent {
         Palette colours = palette.get();
         Graphics2D g2 = (Graphics2D) g.create();
         if (!hasPicture()) {
-            paintEmpty(g2, colours);
+            sharp(g2);
+            WrappedWords.paint(g2, emptyWords, getSize(), colours);
         } else {
             paintStill(g2, colours);
             sharp(g2);
@@ -262,7 +263,7 @@ final class DiscCanvas extends JComponent {
             circle.ifPresent(c -> paintCircle(g2, colours, c));
             Optional<PixelPoint> place = held.isPresent() ? held : pointer;
             if (magnifying && place.isPresent() && view.scale() < MAGNIFY_BELOW_SCALE) {
-                paintMagnifier(g2, colours, place.get());
+                Magnifier.paint(g2, painter, view, place.get(), openList(), colours);
             }
         }
         g2.dispose();
@@ -272,21 +273,6 @@ final class DiscCanvas extends JComponent {
         g.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);
         g.setRenderingHint(RenderingHints.KEY_TEXT_ANTIALIASING, RenderingHints.VALUE_TEXT_ANTIALIAS_ON);
         g.setRenderingHint(RenderingHints.KEY_STROKE_CONTROL, RenderingHints.VALUE_STROKE_PURE);
-    }
-
-    private void paintEmpty(Graphics2D g, Palette colours) {
-        sharp(g);
-        g.setColor(colours.night());
-        g.fillRect(0, 0, getWidth(), getHeight());
-        g.setFont(Theme.bodyFont(1));
-        g.setColor(colours.nightInk());
-        FontMetrics m = g.getFontMetrics();
-        List<String> lines = WrappedWords.lines(emptyWords, m, getWidth() - 80);
-        double y = getHeight() / 2.0 - lines.size() * m.getHeight() / 2.0;
-        for (String line : lines) {
-            g.drawString(line, (getWidth() - m.stringWidth(line)) / 2f, (float) y);
-            y += m.getHeight();
-        }
     }
 
     /** Paints picture, layers and words from the image kept of them, made anew when something of them changed. */
@@ -342,24 +328,5 @@ final class DiscCanvas extends JComponent {
         return getComponentCount() > 0 && getComponent(0).isVisible()
                 ? getComponent(0).getBounds()
                 : new Rectangle();
-    }
-
-    private void paintMagnifier(Graphics2D g, Palette colours, PixelPoint place) {
-        int side = Magnifier.SIDE;
-        Rectangle all = new Rectangle(0, 0, getWidth(), getHeight());
-        Point at = Magnifier.corner(view.toScreen(place), all, openList());
-        Graphics2D inner = (Graphics2D) g.create(at.x, at.y, side, side);
-        CanvasView near =
-                new CanvasView(side, side, place.xPx(), place.yPx(), Magnifier.TIMES, view.turnDeg(), view.flipped());
-        inner.setColor(colours.night());
-        inner.fillRect(0, 0, side, side);
-        painter.paint(inner, near, 1, false);
-        Magnifier.paintGridAndCross(inner, near, colours);
-        inner.dispose();
-        g.setColor(new Color(0, 0, 0, 160));
-        g.setStroke(new BasicStroke(1));
-        g.drawRect(at.x - 1, at.y - 1, side + 1, side + 1);
-        g.setColor(colours.nightInk());
-        g.drawRect(at.x, at.y, side - 1, side - 1);
     }
 }

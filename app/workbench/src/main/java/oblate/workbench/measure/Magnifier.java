@@ -42,7 +42,31 @@ final class Magnifier {
         return first == null ? new Point(inside.x, inside.y) : first;
     }
 
-    static void paintGridAndCross(Graphics2D g, CanvasView near, Palette colours) {
+    /** Paints the pixels about a place, with their grid, beside it. */
+    static void paint(
+            Graphics2D g,
+            PicturePainter picture,
+            CanvasView view,
+            PixelPoint place,
+            Rectangle avoided,
+            Palette colours) {
+        Rectangle all = new Rectangle(0, 0, (int) view.widthPx(), (int) view.heightPx());
+        Point at = corner(view.toScreen(place), all, avoided);
+        Graphics2D inner = (Graphics2D) g.create(at.x, at.y, SIDE, SIDE);
+        CanvasView near = new CanvasView(SIDE, SIDE, place.xPx(), place.yPx(), TIMES, view.turnDeg(), view.flipped());
+        inner.setColor(colours.night());
+        inner.fillRect(0, 0, SIDE, SIDE);
+        picture.paint(inner, near, 1, false);
+        paintGridAndCross(inner, near, colours);
+        inner.dispose();
+        g.setColor(new Color(0, 0, 0, 160));
+        g.setStroke(new BasicStroke(1));
+        g.drawRect(at.x - 1, at.y - 1, SIDE + 1, SIDE + 1);
+        g.setColor(colours.nightInk());
+        g.drawRect(at.x, at.y, SIDE - 1, SIDE - 1);
+    }
+
+    private static void paintGridAndCross(Graphics2D g, CanvasView near, Palette colours) {
         Color quiet = colours.nightInk();
         g.setColor(new Color(quiet.getRed(), quiet.getGreen(), quiet.getBlue(), 40));
         g.setStroke(new BasicStroke(1));

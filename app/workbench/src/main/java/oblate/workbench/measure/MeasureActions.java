@@ -51,18 +51,19 @@ final class MeasureActions {
     }
 
     private void marking(MeasureView view) {
-        add("mark", view::markAtPointer);
-        add("name", view::renameChosen);
+        DeskGestures gestures = view.gestures();
+        add("mark", gestures::markAtPointer);
+        add("name", gestures::renameChosen);
         add("withdraw", view.desk().hand()::withdraw);
-        add("enter", view::enter);
-        add("none", view::escape);
+        add("enter", gestures::enter);
+        add("none", gestures::escape);
         for (int far = 0; far < 2; far++) {
             double step = far == 0 ? STEP : FAR;
             String more = far == 0 ? "" : ".far";
-            add("left" + more, () -> view.nudge(-step, 0));
-            add("right" + more, () -> view.nudge(step, 0));
-            add("up" + more, () -> view.nudge(0, -step));
-            add("down" + more, () -> view.nudge(0, step));
+            add("left" + more, () -> gestures.nudge(-step, 0));
+            add("right" + more, () -> gestures.nudge(step, 0));
+            add("up" + more, () -> gestures.nudge(0, -step));
+            add("down" + more, () -> gestures.nudge(0, step));
         }
     }
 

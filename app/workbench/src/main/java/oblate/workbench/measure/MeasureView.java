@@ -2,7 +2,6 @@
 package oblate.workbench.measure;
 
 import java.awt.BorderLayout;
-import java.awt.CardLayout;
 import java.awt.Point;
 import java.awt.event.HierarchyEvent;
 import java.util.ArrayList;
@@ -18,7 +17,6 @@ import oblate.archive.PictureFacts;
 import oblate.archive.StoredMark;
 import oblate.disc.PixelPoint;
 import oblate.disc.Placement;
-import oblate.disc.SurfacePoint;
 import oblate.image.PixelGrid;
 import oblate.workbench.PanelContext;
 import oblate.workbench.look.Figures;
@@ -28,8 +26,6 @@ import oblate.workbench.pictures.SystemLabel;
 /** Film strip, tools, canvas and readout of the measuring desk. */
 final class MeasureView extends JPanel implements Desk.Listener, DiscCanvas.Events {
     private static final long serialVersionUID = 1L;
-    private static final double HIT_PX = 9;
-    private static final int PAN_PX = 40;
     private final transient PanelContext context;
     private final transient ViewSettings settings;
     private final transient Desk desk;
@@ -40,14 +36,12 @@ final class MeasureView extends JPanel implements Desk.Listener, DiscCanvas.Even
     private final StretchBar stretch;
     private final MeasureInspector inspector;
     private final DeskTools tools;
-    private final JPanel cards = new JPanel(new CardLayout());
-    private final ComparePane compare;
-    private final SeasonPane season;
+    private final DeskCards cards;
+    private final transient DeskGestures gestures;
     private final JLabel readout = new JLabel(" ");
     private final JLabel zoom = new JLabel();
     private final ToolRack rack;
     private transient List<Drawn> planned = List.of();
-    private String card = "one";
 
     MeasureView(PanelContext context) {
         super(new BorderLayout());
@@ -62,11 +56,11 @@ final class MeasureView extends JPanel implements Desk.Listener, DiscCanvas.Even
         stretch = new StretchBar(settings, this::settingsChanged);
         inspector = new MeasureInspector(context, desk, stretch, outline);
         canvas.setEmptyWords("Choose a picture in the nights or on the ribbon.");
-        MeasureActions actions = new MeasureActions(this);
         rack = new ToolRack(context, this, desk::open, this::showPlan, desk.hand()::drop);
+        gestures = new DeskGestures(context, desk, canvas, outline, naming, inspector, rack);
+        MeasureActions actions = new MeasureActions(this);
         tools = new DeskTools(actions, settings, rack);
-        compare = new ComparePane(context, desk, () -> show("one"));
-        season = new SeasonPane(context, desk, () -> show("one"));
+        cards = new DeskCards(context, desk, canvas);
         layOut();
         actions.bind(canvas, this);
         actions.all().forEach(context::offer);
@@ -99,10 +93,6 @@ final class MeasureView extends JPanel implements Desk.Listener, DiscCanvas.Even
         foot.add(readout, "wmin 0");
         foot.add(rack.result(), "gapright 16");
         foot.add(zoom);
-        cards.setOpaque(false);
-        cards.add(canvas, "one");
-        cards.add(compare, "two");
-        cards.add(season, "season");
         add(top, BorderLayout.NORTH);
         add(cards, BorderLayout.CENTER);
         add(foot, BorderLayout.SOUTH);
@@ -118,6 +108,10 @@ final class MeasureView extends JPanel implements Desk.Listener, DiscCanvas.Even
 
     DiscCanvas canvas() {
         return canvas;
+    }
+
+    DeskGestures gestures() {
+        return gestures;
     }
 
     ViewSettings settings() {
@@ -161,7 +155,7 @@ final class MeasureView extends JPanel implements Desk.Listener, DiscCanvas.Even
     public void pictureChanged() {
         naming.close();
         outline.leave();
-        show("one");
+        cards.showOne();
         canvas.hold(Optional.empty());
         canvas.setEmptyWords(desk.trouble().orElse(""));
         canvas.setPicture(desk.pyramid(), look());
@@ -295,7 +289,7 @@ final class MeasureView extends JPanel implements Desk.Listener, DiscCanvas.Even
             plan();
             inspector.showPicture();
         }
-        compare.refresh();
+        cards.refresh();
     }
 
     @Override
@@ -312,22 +306,7 @@ final class MeasureView extends JPanel implements Desk.Listener, DiscCanvas.Even
 
     @Override
     public void clicked(PixelPoint pixel, Point screen) {
-        if (naming.isOpen()) {
-            naming.leaveUnnamed();
-            return;
-        }
-        if (outline.isOpen() || rack.clicked(pixel)) {
-            return;
-        }
-        Optional<StoredMark> hit = desk.hand().shown().stream()
-                .filter(m -> m.id() != MarkHand.NOT_KEPT)
-                .filter(m -> canvas.view().toScreen(m.mark().pixel()).distance(screen) <= HIT_PX)
-                .findFirst();
-        if (hit.isPresent()) {
-            desk.hand().choose(hit.map(StoredMark::id));
-        } else {
-            desk.hand().drop(pixel);
-        }
+        gestures.clicked(pixel, screen);
     }
 
     @Override
@@ -346,66 +325,6 @@ final class MeasureView extends JPanel implements Desk.Listener, DiscCanvas.Even
         naming.ask(mark);
     }
 
-    private Optional<StoredMark> chosenMark() {
-        return desk.hand().shown().stream()
-                .filter(m -> desk.hand().chosenId().equals(Optional.of(m.id())))
-                .findFirst();
-    }
-
-    /** Offers names for the chosen mark. */
-    void renameChosen() {
-        chosenMark().ifPresent(naming::ask);
-    }
-
-    /** Drops a mark where the pointer is. */
-    void markAtPointer() {
-        if (!outline.isOpen()) {
-            canvas.pointer().ifPresent(desk.hand()::drop);
-        }
-    }
-
-    /** Enter: keeps what is drawn, or offers again what the archive did not take. */
-    void enter() {
-        if (outline.isOpen()) {
-            inspector.keepOutline();
-        } else {
-            desk.hand().tryAgain();
-        }
-    }
-
-    /** Esc: puts away what is open, then lets go of the chosen mark. */
-    void escape() {
-        if (outline.isOpen()) {
-            outline.leave();
-        } else if (!rack.layDown()) {
-            desk.hand().choose(Optional.empty());
-            canvas.hold(Optional.empty());
-        }
-    }
-
-    /** An arrow: moves the outline by hand, else the chosen mark, else the picture. */
-    void nudge(double dx, double dy) {
-        PixelPoint step = canvas.view().stepInPicture(dx, dy);
-        if (outline.isOpen()) {
-            outline.shift(step.xPx(), step.yPx());
-        } else if (desk.hand().move(step.xPx(), step.yPx())) {
-            canvas.hold(desk.hand().chosenPixel());
-        } else {
-            canvas.pan(-Math.signum(dx) * PAN_PX, -Math.signum(dy) * PAN_PX);
-        }
-    }
-
-    /** Begins an outline by hand, or puts it away. */
-    void toggleHand() {
-        if (outline.isOpen()) {
-            outline.leave();
-        } else {
-            show("one");
-            outline.begin().ifPresent(context::say);
-            canvas.requestFocusInWindow();
-        }
-    }
-
     /** Draws the grid in the planet's next system. */
     void nextSystem() {
         desk.open().flatMap(OpenPicture::disc).ifPresent(d -> settings.nextSystem(d.planet()));
@@ -413,47 +332,17 @@ final class MeasureView extends JPanel implements Desk.Listener, DiscCanvas.Even
 
     /** Shows two pictures, or one again. */
     void toggleCompare() {
-        if (card.equals("two")) {
-            show("one");
-        } else {
-            show("two");
-            compare.begin().ifPresent(why -> {
-                context.say(why);
-                show("one");
-            });
-        }
+        cards.toggleCompare();
     }
 
     /** Shows the chosen mark's place, or the pointer's, through the season, or one picture again. */
     void toggleSeason() {
-        if (card.equals("season")) {
-            show("one");
-            return;
-        }
-        Optional<StoredMark> mark = chosenMark();
-        Optional<SurfacePoint> place = mark.flatMap(m -> m.mark().point()).or(() -> canvas.pointer()
-                .flatMap(p -> desk.open().flatMap(OpenPicture::frame).flatMap(f -> f.locate(p.xPx(), p.yPx()))));
-        Optional<String> why = season.begin(place, mark.flatMap(StoredMark::featureName));
-        if (why.isPresent()) {
-            context.say(why.get());
-        } else {
-            show("season");
-        }
+        cards.toggleSeason(gestures.chosenMark());
     }
 
-    private void show(String name) {
-        if (card.equals(name)) {
-            return;
-        }
-        if (card.equals("two")) {
-            compare.leave();
-        } else if (card.equals("season")) {
-            season.leave();
-        }
-        card = name;
-        ((CardLayout) cards.getLayout()).show(cards, name);
-        if (name.equals("one")) {
-            canvas.requestFocusInWindow();
-        }
+    /** Begins an outline by hand on the one picture, or puts it away. */
+    void toggleHand() {
+        cards.showOne();
+        gestures.toggleHand();
     }
 }

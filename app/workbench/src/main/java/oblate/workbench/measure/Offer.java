@@ -93,11 +93,14 @@ record Offer(Feature feature, String detail, double sigmas) {
             double down = pixel.yPx() - spot.at().yPx();
             double away = Math.hypot(right, down);
             double sigmas = away / Math.hypot(spot.sigmaPx(), pickSigmaPx);
-            if (!spot.isVisible() || sigmas > MOON_SIGMAS && away > 2 * spot.radiusPx()) {
+            if (!spot.isVisible() || (sigmas > MOON_SIGMAS && away > 2 * spot.radiusPx())) {
                 continue;
             }
             Feature feature = known.stream()
-                    .filter(f -> f.kind().equals(spot.kind()) && f.name().equalsIgnoreCase(spot.featureName()))
+                    .filter(f -> f.kind().equals(spot.kind())
+                            && f.name()
+                                    .toLowerCase(Locale.ROOT)
+                                    .contains(spot.moon().toLowerCase(Locale.ROOT)))
                     .findFirst()
                     .orElseGet(() -> new Feature(
                             0,

@@ -133,7 +133,7 @@ final class SeasonPane extends JPanel {
                         n -> cells.finished(n == 0 ? "No other fitted picture shows this place well enough." : "")));
         title.setText(from.feature().orElse("This place") + "   lat "
                 + Figures.fixed(from.point().latGraphicDeg(), 1) + "° graphic   "
-                + (southUp ? "south up" : "north up") + ", as the sky");
+                + (southUp ? "south up" : "north up") + ", as the sky  ");
     }
 
     private int run(
