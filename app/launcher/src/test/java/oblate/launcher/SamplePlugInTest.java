@@ -71,6 +71,16 @@ class SamplePlugInTest {
         assertThat(listed.out())
                 .contains("panel,brightness-profile,Profile,meridian-profile.jar")
                 .contains("measuring tool,surface-distance,Distance,meridian-profile.jar");
+        CommandRun off = run(settings, "plugins", "--off", "meridian-profile.jar", "--format", "csv");
+        assertThat(off.out())
+                .contains("switched off,", "was switched off by hand")
+                .doesNotContain("panel,brightness-profile");
+        assertThat(run(settings, "plugins", "--on", "meridian-profile.jar", "--format", "csv")
+                        .out())
+                .contains("panel,brightness-profile")
+                .doesNotContain("switched off,");
+        assertThat(run(settings, "plugins", "--on", "other.jar").err())
+                .contains("there is no other.jar", "meridian-profile.jar");
         CommandRun fitted = run(settings, "fit", "1", "--archive", archive.toString());
         assertThat(fitted.status()).as(fitted.err()).isZero();
 
@@ -105,7 +115,8 @@ class SamplePlugInTest {
             window.openPicture(1);
             return window;
         });
-        await("the tool hangs on the desk", () -> find(window, "tool.surface-distance").isPresent());
+        await("the tool hangs on the desk", () -> find(window, "tool.surface-distance")
+                .isPresent());
         await("the picture is open", () -> window.background().isIdle());
         ask(() -> {
             button(window, "tool.surface-distance").doClick();
@@ -117,7 +128,8 @@ class SamplePlugInTest {
         robot.click(canvas, new Point(x - 60, y - 40));
         await("the second place is asked for", () -> result(window).contains("second place"));
         robot.click(canvas, new Point(x + 70, y + 50));
-        await("the distance is told", () -> result(window).matches("[1-9]\\d* ± \\d+ km, \\d+\\.\\d+° ± 0?\\.?\\d+ of great circle"));
+        await("the distance is told", () -> result(window)
+                .matches("[1-9]\\d* ± \\d+ km, \\d+\\.\\d+° ± 0?\\.?\\d+ of great circle"));
         save(window, "distance.png");
         assertThat(ask(() -> window.plugins().faults())).isEmpty();
         assertThat(ask(() -> window.plugins().refusals())).isEmpty();
@@ -133,11 +145,15 @@ class SamplePlugInTest {
         for (String name : List.of("ProfilePanel", "DistanceTool")) {
             String source = Files.readString(SAMPLE.resolve("src/main/java/example/meridian/" + name + ".java"));
             String body = source.substring(source.indexOf("public final class")).strip();
-            String shown = body.contains("    /** The tool while") ? body.substring(0, body.indexOf("    /** The tool while")).strip() : body;
+            String shown = body.contains("    /** The tool while")
+                    ? body.substring(0, body.indexOf("    /** The tool while")).strip()
+                    : body;
             assertThat(page).as(name).contains(shown);
         }
         for (String service : List.of("oblate.workbench.WorkbenchPanel", "oblate.workbench.MeasureTool")) {
-            assertThat(page).contains(Files.readString(SAMPLE.resolve("src/main/resources/META-INF/services/" + service)).strip());
+            assertThat(page)
+                    .contains(Files.readString(SAMPLE.resolve("src/main/resources/META-INF/services/" + service))
+                            .strip());
         }
     }
 
@@ -175,7 +191,8 @@ class SamplePlugInTest {
         String path = Arrays.stream(System.getProperty("java.class.path").split(File.pathSeparator))
                 .filter(p -> !p.contains("test-classes"))
                 .collect(Collectors.joining(File.pathSeparator));
-        List<String> words = new ArrayList<>(List.of("-proc:none", "-Xlint:all", "-Werror", "-cp", path, "-d", classes.toString()));
+        List<String> words =
+                new ArrayList<>(List.of("-proc:none", "-Xlint:all", "-Werror", "-cp", path, "-d", classes.toString()));
         try (Stream<Path> sources = Files.walk(SAMPLE.resolve("src/main/java"))) {
             sources.filter(p -> p.toString().endsWith(".java")).forEach(p -> words.add(p.toString()));
         }
@@ -187,7 +204,8 @@ class SamplePlugInTest {
             for (Path root : List.of(classes, SAMPLE.resolve("src/main/resources"))) {
                 try (Stream<Path> files = Files.walk(root)) {
                     for (Path file : files.filter(Files::isRegularFile).toList()) {
-                        zip.putNextEntry(new ZipEntry(root.relativize(file).toString().replace('\\', '/')));
+                        zip.putNextEntry(
+                                new ZipEntry(root.relativize(file).toString().replace('\\', '/')));
                         zip.write(Files.readAllBytes(file));
                         zip.closeEntry();
                     }

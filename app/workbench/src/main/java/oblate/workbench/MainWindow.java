@@ -216,9 +216,11 @@ final class MainWindow {
         String first = slots.containsKey(settings.text("panel", "")) ? settings.text("panel", "") : firstPanel();
         showPanel(first);
         shelf.refresh();
-        // The nights offer what the archive's menu has and take dropped files. The others are made when they are first shown, or in a
+        // The nights offer what the archive's menu has and take dropped files. The others are made when they are first
+        // shown, or in a
         // quiet moment: what ships so that showing it is quick, and never a stranger's before a person asks for it.
-        SwingUtilities.invokeLater(() -> Optional.ofNullable(slots.get("nights")).ifPresent(this::make));
+        SwingUtilities.invokeLater(
+                () -> Optional.ofNullable(slots.get("nights")).ifPresent(this::make));
         Timer quiet = new Timer(QUIET_MS, e -> {
             if (closed.getCount() == 0 || background.isIdle() && !makeOneThatShips()) {
                 ((Timer) e.getSource()).stop();

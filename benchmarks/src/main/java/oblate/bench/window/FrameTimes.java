@@ -40,7 +40,8 @@ public final class FrameTimes {
         Files.writeString(work.resolve("settings/workbench.properties"), "panel.measure.fit.new=false\n");
         WorkbenchContext context = BenchWindow.context(work.resolve("archive"), work.resolve("settings"));
         DrawnPictures.file(context, work.resolve("in"));
-        ArchivedPicture picture = context.archive().pictures(PictureSearch.all()).get(0);
+        ArchivedPicture picture =
+                context.archive().pictures(PictureSearch.all()).get(0);
         keepAFit(context, picture);
         try (BenchWindow window = new BenchWindow(context)) {
             BenchWindow.ask(() -> {
@@ -69,10 +70,12 @@ public final class FrameTimes {
 
     private static void keepAFit(WorkbenchContext context, ArchivedPicture picture) {
         ApparentDisc disc = context.sky()
-                .disc(context.planets().stream()
-                        .filter(p -> p.id().equals("jupiter"))
-                        .findFirst()
-                        .orElseThrow(), picture.time().orElseThrow().midUtc());
+                .disc(
+                        context.planets().stream()
+                                .filter(p -> p.id().equals("jupiter"))
+                                .findFirst()
+                                .orElseThrow(),
+                        picture.time().orElseThrow().midUtc());
         var pixels = context.reader().decode(context.archive().fileOf(picture)).pixels();
         FitOutcome outcome = new DiscFitter()
                 .fit(
@@ -93,18 +96,20 @@ public final class FrameTimes {
     /** Turns the wheel by one click, in and out in turn. */
     private static double zoom(JComponent canvas, int frame) {
         int sense = frame / 8 % 2 == 0 ? -1 : 1;
-        return timed(canvas, () -> canvas.dispatchEvent(new MouseWheelEvent(
+        return timed(
                 canvas,
-                MouseEvent.MOUSE_WHEEL,
-                System.currentTimeMillis(),
-                0,
-                canvas.getWidth() / 3 + frame % 50,
-                canvas.getHeight() / 3,
-                0,
-                false,
-                MouseWheelEvent.WHEEL_UNIT_SCROLL,
-                3,
-                sense)));
+                () -> canvas.dispatchEvent(new MouseWheelEvent(
+                        canvas,
+                        MouseEvent.MOUSE_WHEEL,
+                        System.currentTimeMillis(),
+                        0,
+                        canvas.getWidth() / 3 + frame % 50,
+                        canvas.getHeight() / 3,
+                        0,
+                        false,
+                        MouseWheelEvent.WHEEL_UNIT_SCROLL,
+                        3,
+                        sense)));
     }
 
     /** Drags by some pixels, to and fro. */

@@ -52,7 +52,8 @@ public final class SessionStalls {
     private void play() {
         Workbench desk = window.workbench();
         List<ArchivedPicture> pictures = BenchWindow.ask(() -> desk.shelf().pictures());
-        for (String panel : List.of("nights", "measure", "nights", "longitude-date", "moons", "report", "plug-ins", "nights")) {
+        for (String panel :
+                List.of("nights", "measure", "nights", "longitude-date", "moons", "report", "plug-ins", "nights")) {
             act("showing " + panel, () -> desk.showPanel(panel));
         }
         act("typing a search", () -> window.find("search").ifPresent(s -> ((JTextField) s).setText("jupiter")));
@@ -106,7 +107,8 @@ public final class SessionStalls {
             long since = dispatchedNs;
             if (since != 0 && watched != null && System.nanoTime() - since > 60_000_000 && where.isEmpty()) {
                 where = Stream.of(watched.getStackTrace())
-                        .filter(f -> f.getClassName().startsWith("oblate.") && !f.getClassName().contains("bench"))
+                        .filter(f -> f.getClassName().startsWith("oblate.")
+                                && !f.getClassName().contains("bench"))
                         .limit(3)
                         .map(f -> f.getClassName().replaceAll(".*\\.", "") + "." + f.getMethodName())
                         .collect(Collectors.joining(" < "));

@@ -53,7 +53,8 @@ public final class StartProbe {
         try {
             while (!usable.get()) {
                 Thread.sleep(3);
-                // Asking for the frames does not start the toolkit, so that the probe costs nothing before the program does it.
+                // Asking for the frames does not start the toolkit, so that the probe costs nothing before the program
+                // does it.
                 if (Frame.getFrames().length > 0) {
                     SwingUtilities.invokeAndWait(() -> usable.set(isUsable()));
                 }

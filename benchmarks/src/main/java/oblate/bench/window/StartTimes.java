@@ -54,7 +54,11 @@ public final class StartTimes {
         }
         double bare = Figures.of(times.get("bare frame")).median();
         times.forEach((name, all) -> System.out.printf(
-                Locale.ROOT, "%-24s %s, %.2f of a bare frame%n", name, Figures.of(all), Figures.of(all).median() / bare));
+                Locale.ROOT,
+                "%-24s %s, %.2f of a bare frame%n",
+                name,
+                Figures.of(all),
+                Figures.of(all).median() / bare));
     }
 
     /** Starts a process and gives the time until it can be used (ms). */
@@ -65,8 +69,7 @@ public final class StartTimes {
         String program = distribution.resolve("oblate.jar").toString();
         String probe = probeJar();
         if (what.equals("bare")) {
-            words.addAll(List.of(
-                    "-cp", flatLaf() + File.pathSeparator + probe, StartProbe.class.getName(), "bare"));
+            words.addAll(List.of("-cp", flatLaf() + File.pathSeparator + probe, StartProbe.class.getName(), "bare"));
         } else {
             words.addAll(List.of(
                     "-cp",

@@ -43,8 +43,8 @@ public final class WallTimes {
                 return true;
             });
             JComponent wall = (JComponent) window.find("wall").orElseThrow();
-            JScrollPane scroll = BenchWindow.ask(
-                    () -> (JScrollPane) SwingUtilities.getAncestorOfClass(JScrollPane.class, wall));
+            JScrollPane scroll =
+                    BenchWindow.ask(() -> (JScrollPane) SwingUtilities.getAncestorOfClass(JScrollPane.class, wall));
             System.out.println(window.workbench().shelf().pictures().size() + " pictures, wall of "
                     + BenchWindow.ask(wall::getHeight) + " px");
             System.out.println("from top to bottom, pictures read on the way: " + Figures.of(pass(scroll)));
