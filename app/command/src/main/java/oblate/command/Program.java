@@ -65,7 +65,7 @@ public final class Program {
 
     /** Whether nothing but the window is asked for; making all commands for that would cost half a second. */
     private static boolean isPlainWindow(String... args) {
-        return args.length == 0 || args.length == 2 && args[0].equals("--archive") && !args[1].startsWith("-");
+        return args.length == 0 || (args.length == 2 && args[0].equals("--archive") && !args[1].startsWith("-"));
     }
 
     @SuppressWarnings("checkstyle:IllegalCatch") // border: whatever happens is told in a sentence, as after a command

@@ -118,6 +118,19 @@ class ChartCommandTest {
     }
 
     @Test
+    void aHostileNameSpoilsNeitherTheSvgNorTheChart() throws Exception {
+        Path marks = marks();
+        String name = "a\u0001<b>&" + "x".repeat(400);
+        Files.writeString(marks, Files.readString(marks).replace("white oval", name));
+        for (String kind : List.of("longitude", "latitude", "residuals", "speed")) {
+            Path out = work.resolve(kind + ".svg");
+            CommandRun run = chart(marks, out, "--kind", kind);
+            assertThat(run.status()).as(run.err()).isZero();
+            assertThat(texts(out)).anyMatch(t -> t.startsWith("a\uFFFD<b>&xxx") && t.contains("…"));
+        }
+    }
+
+    @Test
     void latitudesAndResidualsAreDrawnWithTimeEitherWay() throws Exception {
         Path lats = work.resolve("lats.svg");
         assertThat(chart(marks(), lats, "--kind", "latitude", "--time-axis", "down")

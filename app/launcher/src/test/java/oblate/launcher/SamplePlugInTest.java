@@ -71,6 +71,16 @@ class SamplePlugInTest {
         assertThat(listed.out())
                 .contains("panel,brightness-profile,Profile,meridian-profile.jar")
                 .contains("measuring tool,surface-distance,Distance,meridian-profile.jar");
+        CommandRun off = run(settings, "plugins", "--off", "meridian-profile.jar", "--format", "csv");
+        assertThat(off.out())
+                .contains("switched off,", "was switched off by hand")
+                .doesNotContain("panel,brightness-profile");
+        assertThat(run(settings, "plugins", "--on", "meridian-profile.jar", "--format", "csv")
+                        .out())
+                .contains("panel,brightness-profile")
+                .doesNotContain("switched off,");
+        assertThat(run(settings, "plugins", "--on", "other.jar").err())
+                .contains("there is no other.jar", "meridian-profile.jar");
         CommandRun fitted = run(settings, "fit", "1", "--archive", archive.toString());
         assertThat(fitted.status()).as(fitted.err()).isZero();
 

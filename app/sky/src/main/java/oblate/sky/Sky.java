@@ -159,34 +159,25 @@ public final class Sky {
     /** The Earth at a time inside the span; {@code what} is named in a refusal. */
     EarthView earthView(String what, UtcTime time) {
         checkSpan(what, time);
-        WorkEarth earth = new WorkEarth(
-                data.get().ephemeris(), data.get().leapSeconds(), data.get().earthAxis());
+        Data known = data.get();
+        WorkEarth earth = new WorkEarth(known.ephemeris(), known.leapSeconds(), known.earthAxis());
         earth.look(time);
         return earth.frozen();
     }
 
     /** Refuses a time outside the span; {@code what} is named in the refusal. */
     void checkSpan(String what, UtcTime time) {
-        if (time.compareTo(data.get().firstTime()) < 0
-                || time.compareTo(data.get().lastTime()) > 0) {
+        Data known = data.get();
+        if (time.compareTo(known.firstTime()) < 0 || time.compareTo(known.lastTime()) > 0) {
             throw new ProblemException(
-                    SkyProblem.OUTSIDE_EPHEMERIS,
-                    what,
-                    time,
-                    data.get().ephemeris().name(),
-                    firstInstant(),
-                    lastInstant());
+                    SkyProblem.OUTSIDE_EPHEMERIS, what, time, known.ephemeris().name(), firstInstant(), lastInstant());
         }
     }
 
     private WorkSighting work(PlanetModel planet) {
-        return new WorkSighting(
-                planet,
-                new WorkEarth(
-                        data.get().ephemeris(),
-                        data.get().leapSeconds(),
-                        data.get().earthAxis()),
-                data.get().ephemeris());
+        Data known = data.get();
+        WorkEarth earth = new WorkEarth(known.ephemeris(), known.leapSeconds(), known.earthAxis());
+        return new WorkSighting(planet, earth, known.ephemeris());
     }
 
     /** Apparent minus mean sidereal time (rad). */

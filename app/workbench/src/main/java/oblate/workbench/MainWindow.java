@@ -222,7 +222,7 @@ final class MainWindow {
         SwingUtilities.invokeLater(
                 () -> Optional.ofNullable(slots.get("nights")).ifPresent(this::make));
         Timer quiet = new Timer(QUIET_MS, e -> {
-            if (closed.getCount() == 0 || background.isIdle() && !makeOneThatShips()) {
+            if (closed.getCount() == 0 || (background.isIdle() && !makeOneThatShips())) {
                 ((Timer) e.getSource()).stop();
             }
         });

@@ -143,7 +143,7 @@ final class PanelSlot implements PanelContext {
     @Override
     public void showInInspector(JComponent shown) {
         boolean same = inspector
-                .filter(i -> i == shown || i instanceof Fence fence && fence.inside() == shown)
+                .filter(i -> i == shown || (i instanceof Fence fence && fence.inside() == shown))
                 .isPresent();
         inspector = same ? inspector : Optional.of(fenced(shown));
         window.inspectorChanged(this);

@@ -8,6 +8,7 @@ import java.awt.Graphics;
 import java.awt.Graphics2D;
 import java.awt.RenderingHints;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Consumer;
@@ -18,6 +19,7 @@ import javax.swing.Icon;
 import javax.swing.JPanel;
 import javax.swing.JToggleButton;
 import net.miginfocom.swing.MigLayout;
+import oblate.workbench.actions.Deed;
 import oblate.workbench.look.LineIcon;
 import oblate.workbench.look.Palette;
 import oblate.workbench.look.Theme;
@@ -43,9 +45,21 @@ final class Rail extends JPanel {
         int number = entries.size() + 1;
         entry.setToolTipText(label + (number < 10 ? "  (Ctrl+" + number + ")" : ""));
         entry.addActionListener(e -> whenChosen.accept(id));
+        // Tab stops once at the rail; the arrows go along it, Space or Enter chooses.
+        step(entry, "UP", -1);
+        step(entry, "DOWN", 1);
+        Deed.named("choose", label, "ENTER", entry::doClick).bind(entry, WHEN_FOCUSED);
         group.add(entry);
         entries.put(id, entry);
         add(entry, atFoot ? "pushy, aligny bottom" : "");
+    }
+
+    private void step(Entry from, String key, int by) {
+        Deed.named("step " + by, key, key, () -> {
+                    List<Entry> all = List.copyOf(entries.values());
+                    all.get(Math.floorMod(all.indexOf(from) + by, all.size())).requestFocusInWindow();
+                })
+                .bind(from, WHEN_FOCUSED);
     }
 
     void show(String id) {

@@ -47,8 +47,8 @@ public final class WallSpeed {
             JComponent root = window.workbench().frame().getRootPane();
             tell("wheel, 96 px", frames(bar, root, 96, 600));
             tell("page", frames(bar, root, 600, 300));
-            tell("jump", frames(bar, root, bar.getMaximum() / 150, 150));
-            tell("back, wheel", frames(bar, root, -96, 600));
+            tell("jump back", frames(bar, root, -bar.getMaximum() / 150, 150));
+            tell("wheel again", frames(bar, root, 96, 600));
             List<Double> whole = new ArrayList<>();
             for (int i = 0; i < 60; i++) {
                 whole.add(WindowPictures.ask(() -> {

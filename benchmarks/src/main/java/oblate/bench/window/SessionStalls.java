@@ -41,6 +41,8 @@ public final class SessionStalls {
     }
 
     /**
+     * Plays the session.
+     *
      * @param words folder of an archive with fitted pictures, such as that of the sample season; it is changed by nothing but fits
      */
     public static void main(String[] words) throws java.io.IOException {

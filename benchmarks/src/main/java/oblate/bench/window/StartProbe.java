@@ -23,6 +23,8 @@ public final class StartProbe {
     private StartProbe() {}
 
     /**
+     * Starts what is asked for, and the probe beside it.
+     *
      * @param words {@code bare}, or {@code program} and the words of the command line
      */
     public static void main(String[] words) throws ReflectiveOperationException {

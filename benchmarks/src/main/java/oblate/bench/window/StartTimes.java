@@ -30,6 +30,8 @@ public final class StartTimes {
     }
 
     /**
+     * Measures and prints.
+     *
      * @param words folder of the distribution, folder of an archive with more pictures than the window shows, number of runs
      */
     public static void main(String[] words) throws IOException, InterruptedException {

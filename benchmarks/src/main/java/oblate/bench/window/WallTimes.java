@@ -21,6 +21,8 @@ public final class WallTimes {
     private WallTimes() {}
 
     /**
+     * Makes the archive where it is not there, scrolls and prints.
+     *
      * @param words folder to keep the archive in for the next time; how many pictures
      */
     public static void main(String[] words) throws IOException {

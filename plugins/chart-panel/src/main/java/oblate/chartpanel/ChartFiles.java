@@ -63,7 +63,7 @@ public final class ChartFiles implements ChartWriter {
             SVGGraphics2D graphics = svg(whole);
             graphics.scale(size.scale(), size.scale());
             drawing.draw(order.content(), look(order.theme()), graphics, area);
-            Writer text = new OutputStreamWriter(out, StandardCharsets.UTF_8);
+            Writer text = new XmlText(new OutputStreamWriter(out, StandardCharsets.UTF_8));
             graphics.stream(text, true);
             text.flush();
         } else {

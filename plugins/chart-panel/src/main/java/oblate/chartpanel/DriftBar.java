@@ -59,8 +59,11 @@ final class DriftBar extends JPanel {
         setOpaque(false);
         PanelSettings kept = context.settings();
         systems.setName("drift.system");
+        systems.getAccessibleContext().setAccessibleName("System of the longitudes");
         ways.setName("drift.time");
+        ways.getAccessibleContext().setAccessibleName("Which way time runs");
         predict.setName("drift.predict");
+        predict.getAccessibleContext().setAccessibleName("Predict to this date");
         ladder.setName("drift.ladder");
         alone.setName("drift.alone");
         ways.setSelectedIndex(kept.flag("time.right", false) ? 1 : 0);

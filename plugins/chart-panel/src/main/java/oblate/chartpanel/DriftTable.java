@@ -20,6 +20,7 @@ final class DriftTable extends JTable {
         super(new Rows());
         rows = (Rows) getModel();
         setName("drifts");
+        getAccessibleContext().setAccessibleName("Features and their drifts");
         setSelectionMode(ListSelectionModel.SINGLE_SELECTION);
         setShowGrid(false);
         setRowHeight(26);

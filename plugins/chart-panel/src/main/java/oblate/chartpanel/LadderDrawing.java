@@ -55,7 +55,8 @@ final class LadderDrawing implements Drawing {
         double last = ladder.strips().get(ladder.strips().size() - 1).midUtc().toEpochMilli();
         double room = Math.max(LEAST_SPAN_MS, (last - first) * 0.04);
         XYPlot plot = plot(ladder, pictures, Axes.dates(first - room, last + room, true, look), look);
-        String names = String.join(", ", ladder.features());
+        String names =
+                String.join(", ", ladder.features().stream().map(Tracks::brief).toList());
         JFreeChart chart = TimeCharts.framed(
                 plot,
                 List.of(),

@@ -161,7 +161,7 @@ final class SpeedChart {
                 plot.addAnnotation(
                         new XYLineAnnotation(speed, lat, x, box.getCenterY(), new BasicStroke(0.7f), colour));
             }
-            XYTextAnnotation text = new XYTextAnnotation(d.series().feature(), x, box.getCenterY());
+            XYTextAnnotation text = new XYTextAnnotation(Tracks.brief(d.series().feature()), x, box.getCenterY());
             text.setPaint(colour);
             text.setFont(wish.font().deriveFont(Font.BOLD, wish.font().getSize2D() - 1));
             text.setTextAnchor(left ? TextAnchor.CENTER_RIGHT : TextAnchor.CENTER_LEFT);
@@ -173,7 +173,7 @@ final class SpeedChart {
     private static Rectangle2D free(
             List<Rectangle2D> taken, NumberAxis speeds, Drift drift, double perLetter, double line) {
         double speed = drift.speedMS().getAsDouble();
-        double width = drift.series().feature().length() * perLetter;
+        double width = Tracks.brief(drift.series().feature()).length() * perLetter;
         double first = drift.meanLatDeg().getAsDouble() - line / 2;
         Rectangle2D box = null;
         for (int k = 0; k < 13; k++) {

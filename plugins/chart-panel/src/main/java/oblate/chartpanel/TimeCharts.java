@@ -95,7 +95,7 @@ final class TimeCharts {
 
     /** One feature's residuals. */
     static XYPlot residualPlot(Track track, DateAxis dates, boolean down, TimePlot.Inks inks) {
-        String label = down ? track.name() + ", O − C" : "O − C";
+        String label = down ? Tracks.brief(track.name()) + ", O − C" : "O − C";
         Track quiet = new Track(track.name(), "", track.dots(), track.runs(), List.of());
         XYPlot plot = TimePlot.of(
                 List.of(quiet), dates, Axes.residuals(label, List.of(track), inks.wish()), down, false, inks);

@@ -17,6 +17,7 @@ import oblate.workbench.look.Figures;
 /** Makes tracks of features: of longitude, of latitude, of residuals. Stateless. */
 final class Tracks {
     private static final int CURVE_STEPS = 120;
+    private static final int LONGEST_NAME = 40;
     private static final double ASSUMED_SIGMA_LAT_DEG = 0.5;
 
     private Tracks() {}
@@ -35,7 +36,7 @@ final class Tracks {
             runs.addAll(runs(d, gapDays, d::unwrappedLonDegAt, steps(d)));
             until.filter(u -> d.lastUtc().isBefore(u)).ifPresent(u -> predict(d, u, runs, bands));
         });
-        return new Track(fitted.name(), fitted.name(), dots, runs, bands);
+        return new Track(fitted.name(), brief(fitted.name()), dots, runs, bands);
     }
 
     private static void predict(Drift drift, Instant until, List<Track.Run> runs, List<Track.Band> bands) {
@@ -70,7 +71,7 @@ final class Tracks {
             }
         }
         List<Track.Run> runs = new ArrayList<>();
-        StringBuilder tag = new StringBuilder(fitted.name());
+        StringBuilder tag = new StringBuilder(brief(fitted.name()));
         fitted.drift().ifPresent(d -> {
             d.meanLatDeg().ifPresent(mean -> {
                 runs.add(new Track.Run(
@@ -104,10 +105,16 @@ final class Tracks {
                     points.get(i).sigmaDeg(),
                     used(fitted, i)));
         }
-        String tag = fitted.name() + "  " + motion(drift.model()) + ", scatter " + Figures.fixed(drift.rmsDeg(), 2)
-                + "°, " + (points.size() - drift.rejected()) + " marks"
-                + (drift.rejected() > 0 ? " and " + drift.rejected() + " left out" : "");
+        String tag =
+                brief(fitted.name()) + "  " + motion(drift.model()) + ", scatter " + Figures.fixed(drift.rmsDeg(), 2)
+                        + "°, " + (points.size() - drift.rejected()) + " marks"
+                        + (drift.rejected() > 0 ? " and " + drift.rejected() + " left out" : "");
         return new Track(fitted.name(), tag, dots, runs(drift, gapDays, t -> 0, 1), List.of());
+    }
+
+    /** A name as there is room for it. */
+    static String brief(String name) {
+        return name.length() <= LONGEST_NAME ? name : name.substring(0, LONGEST_NAME - 1) + "…";
     }
 
     /** A kind of motion in words. */

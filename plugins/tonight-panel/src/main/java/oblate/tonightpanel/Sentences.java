@@ -34,6 +34,7 @@ final class Sentences extends JPanel {
     void add(List<String> sentences, Function<Palette, Color> ink) {
         for (String sentence : sentences) {
             JTextArea area = new JTextArea(sentence);
+            area.getAccessibleContext().setAccessibleName(sentence);
             area.setCaret(new StillCaret());
             area.setEditable(false);
             area.setOpaque(false);

@@ -36,6 +36,7 @@ final class MarksTable extends JPanel {
         super(new BorderLayout());
         setOpaque(false);
         table.setName("marks");
+        table.getAccessibleContext().setAccessibleName("Marks on this picture");
         table.setSelectionMode(ListSelectionModel.SINGLE_SELECTION);
         table.setShowGrid(false);
         table.setRowHeight(24);

@@ -66,6 +66,7 @@ final class FactsEditor extends JPanel {
         text(inputs.get(FactField.LENGTH)).setToolTipText("Length of the capture (s)");
         text(inputs.get(FactField.SEEING)).setToolTipText("Value and scale, as 7 Pickering or II Antoniadi");
         reason.setName("facts.reason");
+        reason.getAccessibleContext().setAccessibleName("Reason of the correction");
         reason.setToolTipText("Why, for the history; needed when the time changes");
         reason.getDocument().addDocumentListener(new Typed(this::touched));
         add(new JLabel("Reason"));

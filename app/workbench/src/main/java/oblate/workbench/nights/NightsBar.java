@@ -103,6 +103,7 @@ final class NightsBar extends JPanel {
         bearing.setName("bearing");
         bearing.setToolTipText("Which way up discs are shown, everywhere in the window  (F6)");
         system.setName("system");
+        system.getAccessibleContext().setAccessibleName("System of the central meridians");
         system.setToolTipText("Rotation system of the central meridians (CM) under the pictures and of the coverage");
         system.addActionListener(e -> chooseSystem());
         JButton add = new JButton("Add …", new LineIcon(16, Drawings::add));

@@ -58,6 +58,7 @@ final class SearchBox extends JPanel {
         pause = new Timer(150, e -> whenTyped.run());
         pause.setRepeats(false);
         field.setName("search");
+        field.getAccessibleContext().setAccessibleName("Search");
         field.putClientProperty("JTextField.placeholderText", "Search: words, night:, kit:, filter:, state: …");
         field.putClientProperty("JTextField.showClearButton", true);
         field.setToolTipText(

@@ -166,6 +166,7 @@ public final class PluginsPanel implements WorkbenchPanel {
 
         private JTextArea words(String text) {
             JTextArea area = new JTextArea(text);
+            area.getAccessibleContext().setAccessibleName(text);
             area.setEditable(false);
             area.setOpaque(false);
             area.setLineWrap(true);
@@ -185,6 +186,7 @@ public final class PluginsPanel implements WorkbenchPanel {
             table.setShowGrid(false);
             table.setRowSelectionAllowed(false);
             table.setName("plugin.table");
+            table.getAccessibleContext().setAccessibleName("What is plugged in");
             JPanel both = new JPanel(new BorderLayout());
             both.setOpaque(false);
             both.add(table.getTableHeader(), BorderLayout.NORTH);
