@@ -67,7 +67,6 @@ class MeasureLoopTest {
     @BeforeAll
     static void fileTheSampleNight() throws java.awt.AWTException {
         robot = new java.awt.Robot();
-        robot.setAutoWaitForIdle(true);
         truth = SampleSeason.night().writeTo(folder.resolve("season"), Progress.SILENT);
         WorkbenchContext context =
                 WindowPictures.context(folder.resolve("base"), folder.resolve("none"), PluginHost.bundledOnly());
@@ -194,14 +193,16 @@ class MeasureLoopTest {
     private void moveTo(double xPx, double yPx) {
         Point at = onScreen(xPx, yPx);
         robot.mouseMove(at.x, at.y);
-        robot.waitForIdle();
+        Typing.rest();
+        Typing.rest();
     }
 
     private void click(double xPx, double yPx) {
         moveTo(xPx, yPx);
         robot.mousePress(InputEvent.BUTTON1_DOWN_MASK);
         robot.mouseRelease(InputEvent.BUTTON1_DOWN_MASK);
-        robot.waitForIdle();
+        Typing.rest();
+        Typing.rest();
         strokes++;
     }
 
@@ -212,14 +213,13 @@ class MeasureLoopTest {
         for (int i = keys.length - 1; i >= 0; i--) {
             robot.keyRelease(keys[i]);
         }
-        robot.waitForIdle();
+        Typing.rest();
         strokes++;
     }
 
     private void type(String text) {
-        for (char c : text.toCharArray()) {
-            strike(KeyEvent.getExtendedKeyCodeForChar(c));
-        }
+        Typing.type(robot, text);
+        strokes += text.length();
     }
 
     private List<StoredMark> marksOf(ArchivedPicture picture) {
@@ -577,7 +577,8 @@ class MeasureLoopTest {
         robot.mouseMove(cell.x, cell.y);
         robot.mousePress(InputEvent.BUTTON1_DOWN_MASK);
         robot.mouseRelease(InputEvent.BUTTON1_DOWN_MASK);
-        robot.waitForIdle();
+        Typing.rest();
+        Typing.rest();
         window.settle();
         assertThat(WindowPictures.<Boolean>ask(() -> window.find("canvas").isShowing()))
                 .isTrue();

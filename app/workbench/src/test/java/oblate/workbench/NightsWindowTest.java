@@ -162,17 +162,11 @@ class NightsWindowTest {
         for (int i = keys.length - 1; i >= 0; i--) {
             keyboard.keyRelease(keys[i]);
         }
-        keyboard.waitForIdle();
+        Typing.rest();
     }
 
     private static void type(String text) {
-        for (char c : text.toCharArray()) {
-            if (c == ':') {
-                strike(KeyEvent.VK_SHIFT, KeyEvent.VK_SEMICOLON);
-            } else {
-                strike(KeyEvent.getExtendedKeyCodeForChar(c));
-            }
-        }
+        Typing.type(keyboard, text);
     }
 
     private String text(String name) {

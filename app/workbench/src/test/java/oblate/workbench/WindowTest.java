@@ -333,14 +333,12 @@ class WindowTest {
         for (int i = keys.length - 1; i >= 0; i--) {
             keyboard.keyRelease(keys[i]);
         }
-        keyboard.waitForIdle();
+        Typing.rest();
     }
 
     /** Types lower-case letters, digits, blanks and hyphens. */
     private static void type(String text) {
-        for (char c : text.toCharArray()) {
-            strike(KeyEvent.getExtendedKeyCodeForChar(c));
-        }
+        Typing.type(keyboard, text);
     }
 
     private void undo(ArchivedPicture picture, java.util.function.Predicate<List<StoredMark>> until) {
