@@ -9,18 +9,20 @@ import javax.swing.table.AbstractTableModel;
 import javax.swing.table.DefaultTableCellRenderer;
 import oblate.workbench.look.Figures;
 import oblate.workbench.look.Theme;
+import oblate.workbench.words.Texts;
 
 /** Features with their rates and small pictures of their residuals. */
 final class DriftTable extends JTable {
     private static final long serialVersionUID = 1L;
-    private static final String[] COLUMNS = {"Feature", "°/30 d", "Marks", "Residuals"};
+    private static final Texts TEXTS = Texts.of(DriftTable.class);
+    private static final String[] COLUMNS = {"column.feature", "column.rate", "column.marks", "column.residuals"};
     private final transient Rows rows;
 
     DriftTable() {
         super(new Rows());
         rows = (Rows) getModel();
         setName("drifts");
-        getAccessibleContext().setAccessibleName("Features and their drifts");
+        getAccessibleContext().setAccessibleName(TEXTS.text("list.name"));
         setSelectionMode(ListSelectionModel.SINGLE_SELECTION);
         setShowGrid(false);
         setRowHeight(26);
@@ -81,7 +83,7 @@ final class DriftTable extends JTable {
 
         @Override
         public String getColumnName(int column) {
-            return COLUMNS[column];
+            return TEXTS.text(COLUMNS[column]);
         }
 
         @Override

@@ -25,6 +25,7 @@ import javax.swing.JMenuBar;
 import javax.swing.JMenuItem;
 import javax.swing.JTable;
 import javax.swing.JTextField;
+import javax.swing.KeyStroke;
 import oblate.archive.Archive;
 import oblate.archive.ArchivedPicture;
 import oblate.archive.Feature;
@@ -209,7 +210,7 @@ class DriftWindowTest {
         DriftCanvas canvas = canvas();
         PanelWindow.act(() -> {
             canvas.requestFocusInWindow();
-            canvas.getActionMap().get("key " + code).actionPerformed(null);
+            canvas.getActionForKeyStroke(KeyStroke.getKeyStroke(code, 0)).actionPerformed(null);
         });
         settle();
     }

@@ -19,10 +19,12 @@ import javax.swing.ListSelectionModel;
 import oblate.archive.ArchivedPicture;
 import oblate.sky.PlanetModel;
 import oblate.workbench.look.Figures;
+import oblate.workbench.words.Texts;
 
 /** The archive's pictures about an event; a double click or Enter opens one. */
 final class NearPictures extends JList<String> {
     private static final long serialVersionUID = 1L;
+    private static final Texts TEXTS = Texts.of(NearPictures.class);
     /** How far from an event a picture may be. */
     static final Duration REACH = Duration.ofHours(2);
 
@@ -32,8 +34,8 @@ final class NearPictures extends JList<String> {
     NearPictures(LongConsumer open) {
         setModel(lines);
         setName("moons.pictures");
-        setToolTipText(Words.of("pictures.tip"));
-        getAccessibleContext().setAccessibleName(Words.of("pictures.name"));
+        setToolTipText(TEXTS.text("pictures.tip"));
+        getAccessibleContext().setAccessibleName(TEXTS.text("pictures.name"));
         setSelectionMode(ListSelectionModel.SINGLE_SELECTION);
         getInputMap(JComponent.WHEN_FOCUSED).put(KeyStroke.getKeyStroke(KeyEvent.VK_ENTER, 0), "open");
         getActionMap().put("open", new AbstractAction() {

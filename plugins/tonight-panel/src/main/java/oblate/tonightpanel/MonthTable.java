@@ -31,10 +31,12 @@ import oblate.workbench.look.Figures;
 import oblate.workbench.look.Palette;
 import oblate.workbench.look.Theme;
 import oblate.workbench.timeline.TimeAxis;
+import oblate.workbench.words.Texts;
 
 /** The nights of a month: window, best altitude, what there is to see; a click or Enter goes to a night. */
 final class MonthTable extends JTable {
     private static final long serialVersionUID = 1L;
+    private static final Texts TEXTS = Texts.of(MonthTable.class);
     private static final String[] KEYS = {
         "month.night",
         "month.bar",
@@ -55,8 +57,8 @@ final class MonthTable extends JTable {
         this.palette = palette;
         rows = (Rows) getModel();
         setName("tonight.month");
-        getAccessibleContext().setAccessibleName(Words.of("month.name"));
-        setToolTipText(Words.of("month.tip"));
+        getAccessibleContext().setAccessibleName(TEXTS.text("month.name"));
+        setToolTipText(TEXTS.text("month.tip"));
         setSelectionMode(ListSelectionModel.SINGLE_SELECTION);
         setShowGrid(false);
         setRowHeight(24);
@@ -167,7 +169,7 @@ final class MonthTable extends JTable {
 
         @Override
         public String getColumnName(int column) {
-            return Words.of(KEYS[column]);
+            return TEXTS.text(KEYS[column]);
         }
 
         @Override
@@ -179,7 +181,7 @@ final class MonthTable extends JTable {
                     night.date().getDayOfWeek().getDisplayName(TextStyle.SHORT, Locale.ENGLISH) + " "
                             + night.date().getDayOfMonth() + "/"
                             + night.date().plusDays(1).getDayOfMonth();
-                case 2 -> dark ? span(night) : Words.of("month.none");
+                case 2 -> dark ? span(night) : TEXTS.text("month.none");
                 case 3 -> dark ? Say.hours(night.windowHours()) : "";
                 case 4 ->
                     night.best()

@@ -25,10 +25,12 @@ import oblate.sky.TimeSpan;
 import oblate.workbench.look.Palette;
 import oblate.workbench.look.Theme;
 import oblate.workbench.timeline.SpanFill;
+import oblate.workbench.words.Texts;
 
 /** Features' crossings and moons' events, row by row, under the sky's plot and on the same axis of time. */
 final class RowsPlot extends NightDrawing {
     private static final long serialVersionUID = 1L;
+    private static final Texts TEXTS = Texts.of(RowsPlot.class);
     /** Within so much of the meridian a feature is in good view (deg). */
     static final double GOOD_VIEW_DEG = 50;
 
@@ -38,7 +40,7 @@ final class RowsPlot extends NightDrawing {
     RowsPlot(Supplier<Palette> palette, NightPointer pointer, Supplier<Instant> now) {
         super(palette, pointer, now);
         setName("tonight.rows");
-        getAccessibleContext().setAccessibleName(Words.of("rows.name"));
+        getAccessibleContext().setAccessibleName(TEXTS.text("rows.name"));
         setToolTipText("");
         setFocusable(true);
         addMouseListener(new MouseAdapter() {
@@ -115,7 +117,7 @@ final class RowsPlot extends NightDrawing {
             g.setColor(colours.quietInk());
             boolean none = sheet.plan().untimed().isEmpty()
                     && sheet.night().items().stream().noneMatch(i -> i.kind() == PlanItem.Kind.CROSSING);
-            g.drawString(Words.of(none ? "rows.none" : "rows.nothing"), 16f, RowLayout.TOP_PX + 15f);
+            g.drawString(TEXTS.text(none ? "rows.none" : "rows.nothing"), 16f, RowLayout.TOP_PX + 15f);
         }
         for (int i = 0; i < sheet.rows().size(); i++) {
             row(g, layout, i, colours);
