@@ -77,12 +77,13 @@ final class MoonsBar extends JPanel {
         });
         facings.addActionListener(e -> listener.faced());
         mirrored.addActionListener(e -> listener.faced());
-        FlowingRow row = new FlowingRow(true);
+        FlowingRow row = new FlowingRow(false);
         row.add(planets);
         row.add(together(sites));
         row.add(stretches);
         row.add(together(step("‹", -1, listener), date, step("›", 1, listener)));
-        row.add(together(facings, mirrored));
+        row.add(facings);
+        row.add(mirrored);
         add(row, BorderLayout.CENTER);
     }
 

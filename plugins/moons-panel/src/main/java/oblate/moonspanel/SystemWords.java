@@ -40,17 +40,22 @@ record SystemWords(
     void paint(Graphics2D g, Facing facing, boolean mirrored, boolean ringed) {
         ScaleBar scale = ScaleBar.of(g, now, place, closeUp, field);
         scale.paint(g, colours);
-        names(g, scale.box());
+        names(g, facing, mirrored, scale.box());
         if (closeUp) {
             sense(g, facing, mirrored, ringed);
         }
     }
 
-    private void names(Graphics2D g, Rectangle2D scale) {
+    private void names(Graphics2D g, Facing facing, boolean mirrored, Rectangle2D scale) {
         List<Rectangle2D> taken = new ArrayList<>();
         taken.add(scale);
         Rectangle2D whole = new Rectangle2D.Double(0, 0, field.width, field.height);
         g.setFont(Theme.bodyFont(-1));
+        if (closeUp) {
+            FontMetrics metrics = g.getFontMetrics();
+            taken.add(new Rectangle2D.Double(
+                    0, 0, 12.0 + metrics.stringWidth(senseWords(facing, mirrored)), 10.0 + metrics.getHeight()));
+        }
         for (MoonPlace moon : now.moons()) {
             Point2D at = SystemDrawing.screen(moon, place);
             if (whole.contains(at)) {
@@ -126,12 +131,15 @@ record SystemWords(
         });
     }
 
+    private static String senseWords(Facing facing, boolean mirrored) {
+        return facing + ", " + TEXTS.text(mirrored ? "sense.mirrored" : "sense.sky");
+    }
+
     private void sense(Graphics2D g, Facing facing, boolean mirrored, boolean ringed) {
         g.setFont(Theme.bodyFont(-1));
         g.setColor(colours.nightInk());
         FontMetrics metrics = g.getFontMetrics();
-        String sense = facing + ", " + TEXTS.text(mirrored ? "sense.mirrored" : "sense.sky");
-        g.drawString(sense, 10, 8 + metrics.getAscent());
+        g.drawString(senseWords(facing, mirrored), 10, 8 + metrics.getAscent());
         pole(g);
         direction(g, TEXTS.text("compass.north"), 0, LETTER_RADII);
         direction(g, TEXTS.text("compass.west"), -90, ringed ? LETTER_RINGS_RADII : LETTER_RADII);

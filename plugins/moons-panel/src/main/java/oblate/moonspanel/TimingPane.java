@@ -43,7 +43,7 @@ final class TimingPane extends JPanel {
 
     /** @param whenChosen told when a person chooses a timing */
     TimingPane(PanelContext context, Consumer<Timing> whenChosen) {
-        super(new MigLayout("insets 0, gap 0, fill", "[45%,fill][55%,fill]", "[][grow,fill][]"));
+        super(new MigLayout("insets 0, gap 0, fill", "[42%,fill][58%,fill]", "[][grow,fill][]"));
         this.context = context;
         this.whenChosen = whenChosen;
         setOpaque(false);
