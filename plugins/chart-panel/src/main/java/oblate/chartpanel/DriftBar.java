@@ -1,6 +1,7 @@
 /* SPDX-License-Identifier: Apache-2.0 */
 package oblate.chartpanel;
 
+import java.awt.BorderLayout;
 import java.time.DateTimeException;
 import java.time.Instant;
 import java.time.LocalDate;
@@ -9,6 +10,7 @@ import java.util.Optional;
 import javax.swing.JButton;
 import javax.swing.JCheckBoxMenuItem;
 import javax.swing.JComboBox;
+import javax.swing.JComponent;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
 import javax.swing.JPopupMenu;
@@ -20,6 +22,7 @@ import oblate.sky.PlanetModel;
 import oblate.sky.RotationSystem;
 import oblate.workbench.PanelContext;
 import oblate.workbench.PanelSettings;
+import oblate.workbench.look.FlowingRow;
 import oblate.workbench.pictures.SystemLabel;
 import oblate.workbench.words.Texts;
 
@@ -56,7 +59,7 @@ final class DriftBar extends JPanel {
     }
 
     DriftBar(PanelContext context, Events events) {
-        super(new MigLayout("insets 8 16 8 16, gap 10", "[][][][][][]push[][]"));
+        super(new BorderLayout());
         this.context = context;
         this.events = events;
         setOpaque(false);
@@ -80,28 +83,36 @@ final class DriftBar extends JPanel {
         alone.setToolTipText(TEXTS.text("alone.tip"));
         others.setToolTipText(TEXTS.text("others.tip"));
         leftward.setToolTipText(TEXTS.text("leftward.tip"));
-        add(new JLabel(TEXTS.text("system.label")), "split 2, gapright 6");
-        add(systems);
-        add(new JLabel(TEXTS.text("time.label")), "split 2, gapright 6");
-        add(ways);
-        add(new JLabel(TEXTS.text("predict.label")), "split 2, gapright 6");
-        add(predict);
-        add(ladder);
-        add(alone);
         JButton view = new JButton(TEXTS.text("view"));
         view.setName("drift.view");
         view.setToolTipText(TEXTS.text("view.tip"));
         JButton keep = new JButton(TEXTS.text("keep"));
         keep.setName("drift.keep");
         keep.setToolTipText(TEXTS.text("keep.tip"));
-        add(view, "cell 6 0");
-        add(keep, "cell 7 0");
+        FlowingRow row = new FlowingRow(true);
+        row.add(together(new JLabel(TEXTS.text("system.label")), systems));
+        row.add(together(new JLabel(TEXTS.text("time.label")), ways));
+        row.add(together(new JLabel(TEXTS.text("predict.label")), predict));
+        row.add(ladder);
+        row.add(alone);
+        row.add(together(view, keep));
+        add(row, BorderLayout.CENTER);
         JPopupMenu more = new JPopupMenu();
         more.add(others);
         more.add(leftward);
         view.addActionListener(e -> more.show(view, 0, view.getHeight()));
         keep.addActionListener(e -> events.keep(keep));
         listen();
+    }
+
+    /** Parts that stay in one line. */
+    private static JPanel together(JComponent... parts) {
+        JPanel group = new JPanel(new MigLayout("insets 0, gap 6"));
+        group.setOpaque(false);
+        for (JComponent part : parts) {
+            group.add(part);
+        }
+        return group;
     }
 
     private void listen() {

@@ -32,6 +32,7 @@ final class EventLists extends JPanel {
         add(count, "gapleft 16, gaptop 4, gapbottom 2, wmin 0");
         add(bands, "wmin 0");
         JLabel legend = new JLabel(TEXTS.text("bands.legend"));
+        legend.setToolTipText(legend.getText());
         legend.putClientProperty("FlatLaf.styleClass", "small");
         add(legend, "gapleft 16, gapbottom 6, wmin 0");
         JScrollPane events = new JScrollPane(table);

@@ -12,6 +12,7 @@ import javax.swing.table.TableColumn;
 abstract class FittedTable extends JTable {
     private static final long serialVersionUID = 1L;
     private static final int PADDING_PX = 16;
+    private static final int HEADING_SPARE_PX = 4;
     private final int rest;
     private final int leastRestPx;
 
@@ -43,7 +44,7 @@ abstract class FittedTable extends JTable {
         Component heading = getTableHeader()
                 .getDefaultRenderer()
                 .getTableCellRendererComponent(this, getColumnName(column), false, false, -1, column);
-        int width = heading.getPreferredSize().width;
+        int width = heading.getPreferredSize().width + HEADING_SPARE_PX;
         FontMetrics metrics = getFontMetrics(fontOf(column));
         for (int row = 0; row < getRowCount(); row++) {
             width = Math.max(width, metrics.stringWidth(String.valueOf(getValueAt(row, column))) + PADDING_PX);

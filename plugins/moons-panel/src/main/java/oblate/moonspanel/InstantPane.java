@@ -57,9 +57,11 @@ final class InstantPane extends JPanel {
         JPanel instant = new JPanel(new MigLayout("insets 8 12 8 12, gap 8, fillx", "[][grow,fill]"));
         instant.setOpaque(false);
         followLook();
-        instant.add(time);
+        instant.add(time, "wmin pref");
         instant.add(slider, "wmin 0");
-        instant.add(new JLabel(TEXTS.text("legend")), "newline, span 2, wmin 0");
+        JLabel legend = new JLabel(TEXTS.text("legend"));
+        legend.setToolTipText(legend.getText());
+        instant.add(legend, "newline, span 2, wmin 0");
         said.setName("moons.said");
         instant.add(said, "newline, span 2, wmin 0");
         add(instant, "wmin 0");

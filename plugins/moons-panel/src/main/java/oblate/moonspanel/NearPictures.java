@@ -1,8 +1,6 @@
 /* SPDX-License-Identifier: Apache-2.0 */
 package oblate.moonspanel;
 
-import java.awt.event.ActionEvent;
-import java.awt.event.KeyEvent;
 import java.awt.event.MouseAdapter;
 import java.awt.event.MouseEvent;
 import java.time.Duration;
@@ -10,14 +8,13 @@ import java.time.Instant;
 import java.util.Comparator;
 import java.util.List;
 import java.util.function.LongConsumer;
-import javax.swing.AbstractAction;
 import javax.swing.DefaultListModel;
 import javax.swing.JComponent;
 import javax.swing.JList;
-import javax.swing.KeyStroke;
 import javax.swing.ListSelectionModel;
 import oblate.archive.ArchivedPicture;
 import oblate.sky.PlanetModel;
+import oblate.workbench.actions.Deed;
 import oblate.workbench.look.Figures;
 import oblate.workbench.words.Texts;
 
@@ -37,15 +34,7 @@ final class NearPictures extends JList<String> {
         setToolTipText(TEXTS.text("pictures.tip"));
         getAccessibleContext().setAccessibleName(TEXTS.text("pictures.name"));
         setSelectionMode(ListSelectionModel.SINGLE_SELECTION);
-        getInputMap(JComponent.WHEN_FOCUSED).put(KeyStroke.getKeyStroke(KeyEvent.VK_ENTER, 0), "open");
-        getActionMap().put("open", new AbstractAction() {
-            private static final long serialVersionUID = 1L;
-
-            @Override
-            public void actionPerformed(ActionEvent e) {
-                openChosen(open);
-            }
-        });
+        Deed.of(TEXTS, "pictures.open", () -> openChosen(open)).bind(this, JComponent.WHEN_FOCUSED);
         addMouseListener(new MouseAdapter() {
             @Override
             public void mouseClicked(MouseEvent e) {

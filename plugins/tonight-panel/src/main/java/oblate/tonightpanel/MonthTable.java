@@ -5,8 +5,6 @@ import java.awt.Component;
 import java.awt.Graphics;
 import java.awt.Graphics2D;
 import java.awt.RenderingHints;
-import java.awt.event.ActionEvent;
-import java.awt.event.KeyEvent;
 import java.awt.event.MouseAdapter;
 import java.awt.event.MouseEvent;
 import java.awt.geom.Rectangle2D;
@@ -17,9 +15,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.function.Supplier;
-import javax.swing.AbstractAction;
 import javax.swing.JTable;
-import javax.swing.KeyStroke;
 import javax.swing.ListSelectionModel;
 import javax.swing.SwingConstants;
 import javax.swing.table.AbstractTableModel;
@@ -27,6 +23,7 @@ import javax.swing.table.DefaultTableCellRenderer;
 import oblate.drift.plan.PlanItem;
 import oblate.drift.plan.PlanNight;
 import oblate.sky.DarkWindow;
+import oblate.workbench.actions.Deed;
 import oblate.workbench.look.Figures;
 import oblate.workbench.look.Palette;
 import oblate.workbench.look.Theme;
@@ -74,15 +71,8 @@ final class MonthTable extends JTable {
                 night(rowAtPoint(e.getPoint())).ifPresent(n -> whenChosen.accept(n.date()));
             }
         });
-        getInputMap(WHEN_ANCESTOR_OF_FOCUSED_COMPONENT).put(KeyStroke.getKeyStroke(KeyEvent.VK_ENTER, 0), "go");
-        getActionMap().put("go", new AbstractAction() {
-            private static final long serialVersionUID = 1L;
-
-            @Override
-            public void actionPerformed(ActionEvent e) {
-                night(getSelectedRow()).ifPresent(n -> whenChosen.accept(n.date()));
-            }
-        });
+        Deed.of(TEXTS, "month.go", () -> night(getSelectedRow()).ifPresent(n -> whenChosen.accept(n.date())))
+                .bind(this, WHEN_ANCESTOR_OF_FOCUSED_COMPONENT);
     }
 
     void show(List<PlanNight> nights) {
