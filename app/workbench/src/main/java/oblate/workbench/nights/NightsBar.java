@@ -40,7 +40,7 @@ final class NightsBar extends JPanel {
     enum View {
         PICTURES("Pictures"),
         COVERAGE("Coverage"),
-        TODO("To do");
+        TO_DO("To do");
 
         private final String label;
 
@@ -50,7 +50,11 @@ final class NightsBar extends JPanel {
 
         /** Id of the deed that shows it. */
         String deed() {
-            return "nights.view." + name().toLowerCase(Locale.ROOT);
+            return "nights.view." + word();
+        }
+
+        String word() {
+            return name().toLowerCase(Locale.ROOT).replace("_", "");
         }
     }
 
@@ -87,7 +91,7 @@ final class NightsBar extends JPanel {
         views.setOpaque(false);
         for (View view : View.values()) {
             JToggleButton toggle = new JToggleButton(view.label, view == View.PICTURES);
-            toggle.setName("view." + view.name().toLowerCase(Locale.ROOT));
+            toggle.setName("view." + view.word());
             toggle.putClientProperty("JButton.buttonType", "toolBarButton");
             toggle.setToolTipText(TEXTS.text(view.deed() + ".tip") + "  (Alt+" + (view.ordinal() + 1) + ")");
             toggle.addActionListener(e -> listener.viewChosen(view));
@@ -138,7 +142,7 @@ final class NightsBar extends JPanel {
     }
 
     void setTodoCount(int things) {
-        toggles.get(View.TODO).setText(things == 0 ? View.TODO.label : View.TODO.label + " " + things);
+        toggles.get(View.TO_DO).setText(things == 0 ? View.TO_DO.label : View.TO_DO.label + " " + things);
     }
 
     /** Says what the search found, or what is wrong with it. */
