@@ -109,7 +109,9 @@ final class LadderDrawing implements Drawing {
 
     private static String drawn(int strips, int leftOut) {
         if (leftOut > 0) {
-            return TEXTS.text("ladder.strips.left", Integer.toString(strips), Integer.toString(leftOut));
+            return strips == 1
+                    ? TEXTS.text("ladder.strips.left.one", Integer.toString(leftOut))
+                    : TEXTS.text("ladder.strips.left", Integer.toString(strips), Integer.toString(leftOut));
         }
         return strips == 1
                 ? TEXTS.text("ladder.strips.one")
