@@ -15,6 +15,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.TimeZone;
 import java.util.stream.LongStream;
+import oblate.workbench.words.Texts;
 import org.jfree.chart.axis.DateAxis;
 import org.jfree.chart.axis.DateTickUnit;
 import org.jfree.chart.axis.DateTickUnitType;
@@ -24,6 +25,7 @@ import org.jfree.chart.axis.ValueAxis;
 
 /** Makes the axes of charts. Stateless. */
 final class Axes {
+    private static final Texts TEXTS = Texts.of(Axes.class);
     private static final double ROOM_MS = 2 * 86_400_000.0;
     private static final double LEAST_SPAN_DEG = 12;
     private static final int MOST_TICKS_DOWN = 15;
@@ -69,7 +71,7 @@ final class Axes {
     /** Axis of dates from one instant to another (ms since 1970). */
     static DateAxis dates(double fromMs, double toMs, boolean down, ChartWish wish) {
         TimeZone utc = TimeZone.getTimeZone("UTC");
-        DateAxis axis = new DateAxis("Date, UTC", utc, Locale.ENGLISH);
+        DateAxis axis = new DateAxis(TEXTS.text("axis.dates"), utc, Locale.ENGLISH);
         axis.setInverted(down);
         axis.setRange(new Date((long) fromMs), new Date((long) toMs));
         tick(axis, down ? MOST_TICKS_DOWN : MOST_TICKS_RIGHT);
@@ -95,7 +97,7 @@ final class Axes {
 
     /** The whole circle of longitude. */
     static NumberAxis circle(ChartWish wish, boolean timeDown) {
-        NumberAxis axis = new NumberAxis("Longitude, " + wish.system());
+        NumberAxis axis = new NumberAxis(TEXTS.text("axis.longitude", wish.system()));
         axis.setInverted(timeDown && wish.growsLeft());
         axis.setNumberFormatOverride(new DegreeFormat(true));
         axis.setRange(0, 360);
@@ -118,7 +120,7 @@ final class Axes {
                 .forEach(
                         p -> ends.add(new Track.Dot(-1, Instant.ofEpochMilli((long) p.timeMs()), p.lonDeg(), 0, true)));
         Track whole = new Track(track.name(), "", ends, List.of(), List.of());
-        NumberAxis axis = around("Longitude, " + wish.system(), List.of(whole), LEAST_SPAN_DEG, wish);
+        NumberAxis axis = around(TEXTS.text("axis.longitude", wish.system()), List.of(whole), LEAST_SPAN_DEG, wish);
         axis.setInverted(timeDown && wish.growsLeft());
         axis.setNumberFormatOverride(new DegreeFormat(true));
         return axis;

@@ -18,6 +18,7 @@ import javax.imageio.ImageIO;
 import oblate.report.ChartContent;
 import oblate.report.ChartOrder;
 import oblate.report.ChartWriter;
+import oblate.workbench.words.Texts;
 import org.apache.batik.dom.GenericDOMImplementation;
 import org.apache.batik.svggen.SVGGeneratorContext;
 import org.apache.batik.svggen.SVGGraphics2D;
@@ -26,6 +27,7 @@ import org.w3c.dom.Document;
 
 /** Draws charts as PNG and SVG. Stateless. */
 public final class ChartFiles implements ChartWriter {
+    private static final Texts TEXTS = Texts.of(ChartFiles.class);
     /** Every kind of chart drawn here. */
     private static final List<Drawing> DRAWINGS =
             List.of(new SeriesDrawing(), new LadderDrawing(), new TimingDrawing());
@@ -39,7 +41,7 @@ public final class ChartFiles implements ChartWriter {
 
     @Override
     public String label() {
-        return "Charts of drifts, ladders of map strips";
+        return TEXTS.text("writer");
     }
 
     @Override

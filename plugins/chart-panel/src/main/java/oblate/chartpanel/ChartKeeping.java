@@ -25,9 +25,11 @@ import oblate.report.ChartContent;
 import oblate.report.ChartOrder;
 import oblate.workbench.PanelContext;
 import oblate.workbench.WorkbenchProblem;
+import oblate.workbench.words.Texts;
 
 /** Keeps charts: as PNG or SVG, and on the clipboard. On the event thread. */
 final class ChartKeeping {
+    private static final Texts TEXTS = Texts.of(ChartKeeping.class);
     private final PanelContext context;
 
     ChartKeeping(PanelContext context) {
@@ -39,8 +41,8 @@ final class ChartKeeping {
         JFileChooser chooser = new JFileChooser(context.settings().text("folder", "."));
         chooser.setSelectedFile(new File(chooser.getCurrentDirectory(), name + ".png"));
         chooser.setDialogType(JFileChooser.SAVE_DIALOG);
-        chooser.setFileFilter(new FileNameExtensionFilter("PNG or SVG", "png", "svg"));
-        JDialog dialog = new JDialog(SwingUtilities.getWindowAncestor(above), "Save the chart");
+        chooser.setFileFilter(new FileNameExtensionFilter(TEXTS.text("save.kinds"), "png", "svg"));
+        JDialog dialog = new JDialog(SwingUtilities.getWindowAncestor(above), TEXTS.text("save.title"));
         dialog.setModal(false);
         chooser.addActionListener(e -> {
             if (e.getActionCommand().equals(JFileChooser.APPROVE_SELECTION)) {
@@ -62,7 +64,7 @@ final class ChartKeeping {
         Path file = svg || name.endsWith(".png") ? wanted : wanted.resolveSibling(wanted.getFileName() + ".png");
         ChartOrder.Size size = new ChartOrder.Size(within(widthPx), within(heightPx), svg ? 1 : 2);
         ChartOrder order = new ChartOrder(content, size, theme(), svg ? ChartOrder.Format.SVG : ChartOrder.Format.PNG);
-        context.background().quietly(() -> written(order, file), saved -> context.say("Saved " + saved + "."));
+        context.background().quietly(() -> written(order, file), saved -> context.say(TEXTS.text("saved", saved)));
     }
 
     private static int within(int px) {
@@ -99,16 +101,16 @@ final class ChartKeeping {
         return look.ground().getRed() > 128 ? ChartOrder.Theme.LIGHT : ChartOrder.Theme.DARK;
     }
 
-    /** Puts words on the clipboard. */
-    void copy(String text, String what) {
+    /** Puts a table of drifts on the clipboard. */
+    void copyTable(String text) {
         Toolkit.getDefaultToolkit().getSystemClipboard().setContents(new StringSelection(text), null);
-        context.say("Copied " + what + ".");
+        context.say(TEXTS.text("copied.table"));
     }
 
     /** Puts a picture on the clipboard. */
     void copy(Image image) {
         Toolkit.getDefaultToolkit().getSystemClipboard().setContents(new Picture(image), null);
-        context.say("Copied the chart as a picture.");
+        context.say(TEXTS.text("copied.chart"));
     }
 
     /** A picture for the clipboard. */

@@ -8,9 +8,12 @@ import oblate.workbench.PanelContext;
 import oblate.workbench.WorkbenchPanel;
 import oblate.workbench.look.Drawings;
 import oblate.workbench.look.LineIcon;
+import oblate.workbench.words.Texts;
 
 /** The panel of drifts: longitude against date. */
 public final class ChartPanel implements WorkbenchPanel {
+    private static final Texts TEXTS = Texts.of(ChartPanel.class);
+
     @Override
     public String id() {
         return "longitude-date";
@@ -18,7 +21,7 @@ public final class ChartPanel implements WorkbenchPanel {
 
     @Override
     public String label() {
-        return "Drift";
+        return TEXTS.text("panel.drift");
     }
 
     @Override

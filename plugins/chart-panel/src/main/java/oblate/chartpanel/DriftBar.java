@@ -1,6 +1,7 @@
 /* SPDX-License-Identifier: Apache-2.0 */
 package oblate.chartpanel;
 
+import java.awt.BorderLayout;
 import java.time.DateTimeException;
 import java.time.Instant;
 import java.time.LocalDate;
@@ -9,6 +10,7 @@ import java.util.Optional;
 import javax.swing.JButton;
 import javax.swing.JCheckBoxMenuItem;
 import javax.swing.JComboBox;
+import javax.swing.JComponent;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
 import javax.swing.JPopupMenu;
@@ -20,20 +22,24 @@ import oblate.sky.PlanetModel;
 import oblate.sky.RotationSystem;
 import oblate.workbench.PanelContext;
 import oblate.workbench.PanelSettings;
+import oblate.workbench.look.FlowingRow;
 import oblate.workbench.pictures.SystemLabel;
+import oblate.workbench.words.Texts;
 
 /** The choices above the charts of drifts: system, way of time, prediction, ladder, and more; kept between sessions. */
 final class DriftBar extends JPanel {
     private static final long serialVersionUID = 1L;
+    private static final Texts TEXTS = Texts.of(DriftBar.class);
     private final transient PanelContext context;
     private final transient Events events;
     private final JComboBox<String> systems = new JComboBox<>();
-    private final JComboBox<String> ways = new JComboBox<>(new String[] {"down", "to the right"});
+    private final JComboBox<String> ways =
+            new JComboBox<>(new String[] {TEXTS.text("time.down"), TEXTS.text("time.right")});
     private final JTextField predict = new JTextField(9);
-    private final JToggleButton ladder = new JToggleButton("Ladder");
-    private final JToggleButton alone = new JToggleButton("Only the chosen one");
-    private final JCheckBoxMenuItem others = new JCheckBoxMenuItem("Also features of other systems");
-    private final JCheckBoxMenuItem leftward = new JCheckBoxMenuItem("Longitude grows to the left");
+    private final JToggleButton ladder = new JToggleButton(TEXTS.text("ladder.shown"));
+    private final JToggleButton alone = new JToggleButton(TEXTS.text("alone"));
+    private final JCheckBoxMenuItem others = new JCheckBoxMenuItem(TEXTS.text("others"));
+    private final JCheckBoxMenuItem leftward = new JCheckBoxMenuItem(TEXTS.text("leftward"));
     private String systemsOf = "";
     private boolean filling;
 
@@ -53,17 +59,17 @@ final class DriftBar extends JPanel {
     }
 
     DriftBar(PanelContext context, Events events) {
-        super(new MigLayout("insets 8 16 8 16, gap 10", "[][][][][][]push[][]"));
+        super(new BorderLayout());
         this.context = context;
         this.events = events;
         setOpaque(false);
         PanelSettings kept = context.settings();
         systems.setName("drift.system");
-        systems.getAccessibleContext().setAccessibleName("System of the longitudes");
+        systems.getAccessibleContext().setAccessibleName(TEXTS.text("system.name"));
         ways.setName("drift.time");
-        ways.getAccessibleContext().setAccessibleName("Which way time runs");
+        ways.getAccessibleContext().setAccessibleName(TEXTS.text("time.name"));
         predict.setName("drift.predict");
-        predict.getAccessibleContext().setAccessibleName("Predict to this date");
+        predict.getAccessibleContext().setAccessibleName(TEXTS.text("predict.name"));
         ladder.setName("drift.ladder");
         alone.setName("drift.alone");
         ways.setSelectedIndex(kept.flag("time.right", false) ? 1 : 0);
@@ -71,33 +77,42 @@ final class DriftBar extends JPanel {
         others.setSelected(kept.flag("others", false));
         leftward.setSelected(kept.flag("leftward", true));
         predict.setText(kept.text("predict", ""));
-        predict.putClientProperty("JTextField.placeholderText", "2031-04-30");
-        predict.setToolTipText("Draws where each feature is expected up to this date (0h UT), Enter; empty for none");
-        ladder.setToolTipText("Map strips of the chosen feature beside the chart, in a frame that moves with it");
-        alone.setToolTipText("Draws only the feature chosen in the list, on a scale of its own");
-        others.setToolTipText("Draws features whose custom is another system too; they run fast here");
-        leftward.setToolTipText("As on maps with north up; else to the right");
-        add(new JLabel("Longitudes in"), "split 2, gapright 6");
-        add(systems);
-        add(new JLabel("Time"), "split 2, gapright 6");
-        add(ways);
-        add(new JLabel("Predict to"), "split 2, gapright 6");
-        add(predict);
-        add(ladder);
-        add(alone);
-        JButton view = new JButton("View");
+        predict.putClientProperty("JTextField.placeholderText", TEXTS.text("predict.example"));
+        predict.setToolTipText(TEXTS.text("predict.tip"));
+        ladder.setToolTipText(TEXTS.text("ladder.shown.tip"));
+        alone.setToolTipText(TEXTS.text("alone.tip"));
+        others.setToolTipText(TEXTS.text("others.tip"));
+        leftward.setToolTipText(TEXTS.text("leftward.tip"));
+        JButton view = new JButton(TEXTS.text("view"));
         view.setName("drift.view");
-        JButton keep = new JButton("Keep");
+        view.setToolTipText(TEXTS.text("view.tip"));
+        JButton keep = new JButton(TEXTS.text("keep"));
         keep.setName("drift.keep");
-        keep.setToolTipText("Saves the chart or the ladder, copies picture or table");
-        add(view, "cell 6 0");
-        add(keep, "cell 7 0");
+        keep.setToolTipText(TEXTS.text("keep.tip"));
+        FlowingRow row = new FlowingRow(true);
+        row.add(together(new JLabel(TEXTS.text("system.label")), systems));
+        row.add(together(new JLabel(TEXTS.text("time.label")), ways));
+        row.add(together(new JLabel(TEXTS.text("predict.label")), predict));
+        row.add(ladder);
+        row.add(alone);
+        row.add(together(view, keep));
+        add(row, BorderLayout.CENTER);
         JPopupMenu more = new JPopupMenu();
         more.add(others);
         more.add(leftward);
         view.addActionListener(e -> more.show(view, 0, view.getHeight()));
         keep.addActionListener(e -> events.keep(keep));
         listen();
+    }
+
+    /** Parts that stay in one line. */
+    private static JPanel together(JComponent... parts) {
+        JPanel group = new JPanel(new MigLayout("insets 0, gap 6"));
+        group.setOpaque(false);
+        for (JComponent part : parts) {
+            group.add(part);
+        }
+        return group;
     }
 
     private void listen() {
@@ -119,7 +134,7 @@ final class DriftBar extends JPanel {
                 kept.keep("predict", predict.getText().strip());
                 events.viewChanged();
             } else {
-                context.say("\"" + predict.getText().strip() + "\" is no date; write it as 2031-04-30.");
+                context.say(TEXTS.text("predict.wrong", predict.getText().strip()));
             }
         });
         ladder.addActionListener(e -> {

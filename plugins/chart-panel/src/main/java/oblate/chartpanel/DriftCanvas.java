@@ -23,10 +23,12 @@ import oblate.workbench.Background;
 import oblate.workbench.look.Ink;
 import oblate.workbench.look.Palette;
 import oblate.workbench.look.Theme;
+import oblate.workbench.words.Texts;
 
 /** Shows a scene of drifts; the picture is drawn in the background, what follows the pointer is painted over it. */
 final class DriftCanvas extends JComponent implements Accessible {
     private static final long serialVersionUID = 1L;
+    private static final Texts TEXTS = Texts.of(DriftCanvas.class);
     private final transient Background background;
     private final transient Supplier<Palette> palette;
     private final transient Supplier<Optional<DriftScene>> scene;
@@ -101,8 +103,8 @@ final class DriftCanvas extends JComponent implements Accessible {
 
                 @Override
                 public String getAccessibleName() {
-                    return "Longitudes against date"
-                            + chosen.map(p -> "; chosen: " + events.words(p)).orElse("");
+                    return chosen.map(p -> TEXTS.text("canvas.name.chosen", events.words(p)))
+                            .orElse(TEXTS.text("canvas.name"));
                 }
             };
         }
@@ -251,7 +253,7 @@ final class DriftCanvas extends JComponent implements Accessible {
             g.setStroke(new BasicStroke(1.2f, BasicStroke.CAP_BUTT, BasicStroke.JOIN_ROUND, 1, new float[] {4, 3}, 0));
             g.draw(new Line2D.Double(from, now.at()));
             ring(g, now.at());
-            String words = now.onto().map(name -> "to " + name).orElse("no other track here");
+            String words = now.onto().map(name -> TEXTS.text("drag.to", name)).orElse(TEXTS.text("drag.nowhere"));
             g.setFont(Theme.bodyFont(-1));
             double width = g.getFontMetrics().stringWidth(words) + 12.0;
             double x = Math.min(getWidth() - width, now.at().getX() + 14);

@@ -12,10 +12,12 @@ import oblate.workbench.PanelContext;
 import oblate.workbench.look.Figures;
 import oblate.workbench.look.FoldSection;
 import oblate.workbench.pictures.FactList;
+import oblate.workbench.words.Texts;
 
 /** The chosen feature's figures, the kinds of motion compared, and what the ladder shows. */
 final class DriftInspector extends JPanel {
     private static final long serialVersionUID = 1L;
+    private static final Texts TEXTS = Texts.of(DriftInspector.class);
     private final transient PanelContext context;
 
     DriftInspector(PanelContext context) {
@@ -36,25 +38,25 @@ final class DriftInspector extends JPanel {
         removeAll();
         FactList list = new FactList(context::palette);
         if (chosen.isEmpty()) {
-            list.remark("Choose a feature in the list for its figures.");
-            add(section("drift", "Drift", list), "wmin 0");
+            list.remark(TEXTS.text("choose.feature"));
+            add(section("drift", TEXTS.text("section.drift"), list), "wmin 0");
         } else {
             Fitted one = chosen.get();
             if (!mark.isEmpty()) {
-                list.fact("Mark", mark);
+                list.fact(TEXTS.text("fact.mark"), mark);
             }
             one.drift().ifPresentOrElse(d -> figures(list, d, until), () -> list.alarm(one.why()));
             add(section("drift", one.name(), list), "wmin 0");
             one.drift().filter(d -> d.alternatives().size() > 1).ifPresent(d -> {
                 FactList kinds = new FactList(context::palette);
                 kinds.part(new ModelBars(d.alternatives(), context::palette));
-                add(section("kinds", "Kinds of motion", kinds), "wmin 0");
+                add(section("kinds", TEXTS.text("section.kinds"), kinds), "wmin 0");
             });
         }
         if (!ladder.isEmpty()) {
             FactList words = new FactList(context::palette);
             ladder.forEach(words::remark);
-            add(section("ladder", "Ladder", words), "wmin 0");
+            add(section("ladder", TEXTS.text("section.ladder"), words), "wmin 0");
         }
         revalidate();
         repaint();
@@ -71,45 +73,56 @@ final class DriftInspector extends JPanel {
     private static void figures(FactList list, Drift drift, Optional<java.time.Instant> until) {
         drift.warnings().forEach(list::alarm);
         list.figure(
-                "Rate",
+                TEXTS.text("fact.rate"),
                 Figures.withSigma(drift.rateDegPer30Days(), drift.sigmaRateDegPer30Days(), "°/30 d") + "\n"
                         + Figures.withSigma(drift.rateDegPerDay(), drift.sigmaRateDegPerDay(), "°/d"));
         motion(list, drift.motion());
-        list.figure("Longitude", Figures.longitude(drift.lonDeg(), drift.sigmaLonDeg()));
-        list.fact("on", Figures.dayUt(drift.epochUtc()) + ", " + Figures.clockUt(drift.epochUtc()));
-        list.fact("System", drift.series().system().label());
+        list.figure(TEXTS.text("fact.longitude"), Figures.longitude(drift.lonDeg(), drift.sigmaLonDeg()));
+        list.fact(TEXTS.text("fact.on"), Figures.dayUt(drift.epochUtc()) + ", " + Figures.clockUt(drift.epochUtc()));
+        list.fact(TEXTS.text("fact.system"), drift.series().system().label());
         until.ifPresent(time -> {
             Prediction p = drift.at(time);
-            list.figure("Expected", Figures.longitude(p.lonDeg(), p.sigmaLonDeg()));
-            list.fact("on", Figures.dayUt(time) + ", " + Figures.clockUt(time));
+            list.figure(TEXTS.text("fact.expected"), Figures.longitude(p.lonDeg(), p.sigmaLonDeg()));
+            list.fact(TEXTS.text("fact.on"), Figures.dayUt(time) + ", " + Figures.clockUt(time));
         });
-        list.figure("Period", Figures.period(drift.periodS(), drift.sigmaPeriodS()));
+        list.figure(TEXTS.text("fact.period"), Figures.period(drift.periodS(), drift.sigmaPeriodS()));
         drift.speedMS()
                 .ifPresent(v -> list.figure(
-                        "Speed", Figures.withSigma(v, drift.sigmaSpeedMS().orElse(0), "m/s")));
+                        TEXTS.text("fact.speed"),
+                        Figures.withSigma(v, drift.sigmaSpeedMS().orElse(0), "m/s")));
         drift.meanLatDeg()
                 .ifPresent(v -> list.figure(
-                        "Latitude",
+                        TEXTS.text("fact.latitude"),
                         Figures.latitudeGraphic(v, drift.sigmaMeanLatDeg().orElse(0))));
         int all = drift.series().points().size();
-        list.fact("Marks", all - drift.rejected() + " used, " + drift.rejected() + " left out (hollow)");
-        list.figure("Scatter", Figures.fixed(drift.rmsDeg(), 2) + "°");
+        list.fact(
+                TEXTS.text("fact.marks"),
+                TEXTS.text(
+                        "fact.marks.counted",
+                        Integer.toString(all - drift.rejected()),
+                        Integer.toString(drift.rejected())));
+        list.figure(TEXTS.text("fact.scatter"), Figures.fixed(drift.rmsDeg(), 2) + "°");
     }
 
     /** The kind of motion with its own numbers. */
     private static void motion(FactList list, DriftModel motion) {
         if (motion instanceof DriftModel.Acceleration a) {
             list.figure(
-                    "Rate gains",
+                    TEXTS.text("fact.gains"),
                     Figures.withSigma(a.accelerationDegPerDay2(), a.sigmaAccelerationDegPerDay2(), "°/d each day"));
         } else if (motion instanceof DriftModel.RateChange c) {
-            list.figure("Before", Figures.withSigma(30 * c.beforeDegPerDay(), 30 * c.sigmaBeforeDegPerDay(), "°/30 d"));
-            list.figure("After", Figures.withSigma(30 * c.afterDegPerDay(), 30 * c.sigmaAfterDegPerDay(), "°/30 d"));
             list.figure(
-                    "Changed on", Figures.dayUt(c.changeUtc()) + "\n± " + Figures.fixed(c.sigmaChangeDays(), 1) + " d");
+                    TEXTS.text("fact.before"),
+                    Figures.withSigma(30 * c.beforeDegPerDay(), 30 * c.sigmaBeforeDegPerDay(), "°/30 d"));
+            list.figure(
+                    TEXTS.text("fact.after"),
+                    Figures.withSigma(30 * c.afterDegPerDay(), 30 * c.sigmaAfterDegPerDay(), "°/30 d"));
+            list.figure(
+                    TEXTS.text("fact.changed"),
+                    Figures.dayUt(c.changeUtc()) + "\n± " + Figures.fixed(c.sigmaChangeDays(), 1) + " d");
         } else if (motion instanceof DriftModel.Oscillation o) {
-            list.figure("Swings by", Figures.withSigma(o.amplitudeDeg(), o.sigmaAmplitudeDeg(), "°"));
-            list.figure("in", Figures.withSigma(o.periodDays(), o.sigmaPeriodDays(), "d"));
+            list.figure(TEXTS.text("fact.swings"), Figures.withSigma(o.amplitudeDeg(), o.sigmaAmplitudeDeg(), "°"));
+            list.figure(TEXTS.text("fact.in"), Figures.withSigma(o.periodDays(), o.sigmaPeriodDays(), "d"));
         }
     }
 }

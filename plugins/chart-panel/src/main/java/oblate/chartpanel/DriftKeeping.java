@@ -9,9 +9,12 @@ import javax.swing.Action;
 import oblate.report.SeriesChart;
 import oblate.sky.PlanetModel;
 import oblate.workbench.PanelContext;
+import oblate.workbench.actions.Deed;
+import oblate.workbench.words.Texts;
 
 /** Saves and copies what the panel of drifts shows. On the event thread. */
 final class DriftKeeping {
+    private static final Texts TEXTS = Texts.of(DriftKeeping.class);
     private final Component above;
     private final PanelContext context;
     private final DriftBar bar;
@@ -47,11 +50,11 @@ final class DriftKeeping {
     /** All that can be done. */
     List<Action> actions() {
         return List.of(
-                new Deed("Save the chart…", this::saveChart),
-                new Deed("Save the residuals…", this::saveResiduals),
-                new Deed("Save the ladder…", this::saveLadder),
-                new Deed("Copy the chart as a picture", this::copyPicture),
-                new Deed("Copy the table of drifts", this::copyTable));
+                Deed.of(TEXTS, "chart.save", this::saveChart),
+                Deed.of(TEXTS, "residuals.save", this::saveResiduals),
+                Deed.of(TEXTS, "ladder.save", this::saveLadder),
+                Deed.of(TEXTS, "chart.copy", this::copyPicture),
+                Deed.of(TEXTS, "table.copy", this::copyTable));
     }
 
     private Optional<SeriesChart> chart(SeriesChart.Kind kind) {
@@ -76,7 +79,7 @@ final class DriftKeeping {
         chart(SeriesChart.Kind.LONGITUDE)
                 .ifPresentOrElse(
                         c -> files.save(above, name("longitudes"), c, 1100, 900),
-                        () -> context.say("There is nothing to save: no feature is drawn."));
+                        () -> context.say(TEXTS.text("nothing.drawn")));
     }
 
     private void saveResiduals() {
@@ -88,14 +91,14 @@ final class DriftKeeping {
                                 c,
                                 1000,
                                 140 + 150 * c.features().size()),
-                        () -> context.say("There is nothing to save: no feature has a drift."));
+                        () -> context.say(TEXTS.text("nothing.fitted")));
     }
 
     private void saveLadder() {
         ladder.ladder()
                 .ifPresentOrElse(
                         l -> files.save(above, name("ladder"), l, 1000, 1400),
-                        () -> context.say("There is no ladder yet: choose a feature and switch the ladder on."));
+                        () -> context.say(TEXTS.text("nothing.ladder")));
     }
 
     private String name(String what) {
@@ -110,8 +113,6 @@ final class DriftKeeping {
         PlanetModel planet = context.planet();
         List<Fitted> fits = data.get().fits();
         context.background()
-                .quietly(
-                        () -> DriftCopy.of(planet, fits, context.workbench().reportFormats()),
-                        text -> files.copy(text, "the table of drifts"));
+                .quietly(() -> DriftCopy.of(planet, fits, context.workbench().reportFormats()), files::copyTable);
     }
 }

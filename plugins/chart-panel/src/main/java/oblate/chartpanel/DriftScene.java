@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Optional;
 import oblate.report.ladder.LadderChart;
 import oblate.report.ladder.LadderFrame;
+import oblate.workbench.words.Texts;
 import org.jfree.chart.ChartRenderingInfo;
 import org.jfree.chart.JFreeChart;
 import org.jfree.chart.axis.DateAxis;
@@ -43,6 +44,7 @@ record DriftScene(
         Optional<Range> range,
         Optional<LadderChart> ladder,
         String ladderWords) {
+    private static final Texts TEXTS = Texts.of(DriftScene.class);
     private static final double LADDER_SHARE = 0.42;
     private static final double RESIDUAL_SHARE = 0.24;
 
@@ -171,7 +173,7 @@ record DriftScene(
             // Beside the chart the dates stand there already.
             own.setTickLabelsVisible(!manner.down());
             XYPlot plot = LadderDrawing.plot(ladder.get(), StripPictures.of(ladder.get(), look), own, look);
-            plot.getRangeAxis().setLabel("From the frame's zero, " + look.system());
+            plot.getRangeAxis().setLabel(TEXTS.text("axis.frame.brief", look.system()));
             return Optional.of(PlotSpace.of(plot, drawn(plot, g, right)));
         }
         if (!ladderWords.isEmpty()) {

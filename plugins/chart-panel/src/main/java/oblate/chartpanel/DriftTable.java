@@ -9,18 +9,21 @@ import javax.swing.table.AbstractTableModel;
 import javax.swing.table.DefaultTableCellRenderer;
 import oblate.workbench.look.Figures;
 import oblate.workbench.look.Theme;
+import oblate.workbench.words.Texts;
 
 /** Features with their rates and small pictures of their residuals. */
 final class DriftTable extends JTable {
     private static final long serialVersionUID = 1L;
-    private static final String[] COLUMNS = {"Feature", "°/30 d", "Marks", "Residuals"};
+    private static final Texts TEXTS = Texts.of(DriftTable.class);
+    private static final String[] COLUMNS = {"column.feature", "column.rate", "column.marks", "column.residuals"};
+    private static final int SPARE_PX = 4;
     private final transient Rows rows;
 
     DriftTable() {
         super(new Rows());
         rows = (Rows) getModel();
         setName("drifts");
-        getAccessibleContext().setAccessibleName("Features and their drifts");
+        getAccessibleContext().setAccessibleName(TEXTS.text("list.name"));
         setSelectionMode(ListSelectionModel.SINGLE_SELECTION);
         setShowGrid(false);
         setRowHeight(26);
@@ -53,6 +56,29 @@ final class DriftTable extends JTable {
     void show(List<Fitted> fits) {
         rows.fits = List.copyOf(fits);
         rows.fireTableDataChanged();
+        fit();
+    }
+
+    /** Rates, counts and headings are never cut; names and small pictures take what is left. */
+    private void fit() {
+        for (int column = 0; column < getColumnCount(); column++) {
+            int width = getTableHeader()
+                            .getDefaultRenderer()
+                            .getTableCellRendererComponent(this, getColumnName(column), false, false, -1, column)
+                            .getPreferredSize()
+                            .width
+                    + SPARE_PX;
+            boolean figures = column == 1 || column == 2;
+            for (int row = 0; figures && row < getRowCount(); row++) {
+                width = Math.max(
+                        width,
+                        prepareRenderer(getCellRenderer(row, column), row, column)
+                                        .getPreferredSize()
+                                        .width
+                                + SPARE_PX);
+            }
+            getColumnModel().getColumn(column).setMinWidth(width);
+        }
     }
 
     List<Fitted> fits() {
@@ -81,7 +107,7 @@ final class DriftTable extends JTable {
 
         @Override
         public String getColumnName(int column) {
-            return COLUMNS[column];
+            return TEXTS.text(COLUMNS[column]);
         }
 
         @Override

@@ -4,7 +4,6 @@ package oblate.chartpanel;
 import java.awt.BorderLayout;
 import java.awt.CardLayout;
 import java.awt.event.HierarchyEvent;
-import java.awt.event.KeyEvent;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -15,20 +14,21 @@ import javax.swing.JPanel;
 import javax.swing.JPopupMenu;
 import javax.swing.JScrollPane;
 import javax.swing.JSplitPane;
-import javax.swing.KeyStroke;
 import oblate.archive.StoredMark;
 import oblate.drift.LongitudePoint;
 import oblate.report.SeriesChart;
 import oblate.sky.PlanetModel;
 import oblate.sky.RotationSystem;
 import oblate.workbench.PanelContext;
+import oblate.workbench.actions.Deed;
 import oblate.workbench.look.Figures;
+import oblate.workbench.words.Texts;
 
 /** The panel of drifts: features on the left; longitudes, ladder and residuals on one axis of time; the chosen feature's figures in the inspector. */
 final class DriftView extends JPanel {
     private static final long serialVersionUID = 1L;
-    private static final String NO_MARKS =
-            "No named marks yet: name some on the measuring desk, and their drifts appear here.";
+    private static final Texts TEXTS = Texts.of(DriftView.class);
+
     private final transient PanelContext context;
     private final DriftTable table = new DriftTable();
     private final DriftBar bar;
@@ -36,14 +36,15 @@ final class DriftView extends JPanel {
     private final DriftCanvas canvas;
     private final DriftInspector inspector;
     private final JPanel place = new JPanel(new CardLayout());
-    private final JLabel empty = new JLabel(NO_MARKS, JLabel.CENTER);
-    private final JLabel notes = new JLabel(" ");
+    private final JLabel empty = new JLabel(TEXTS.text("empty.marks"), JLabel.CENTER);
+    private final FootNote notes = new FootNote("drift.notes");
     private final transient LadderWork ladder;
     private final transient DriftKeeping keeping;
     private final transient MarkMover mover;
     private transient DriftData data = DriftData.NONE;
     private boolean filling;
     private boolean stale = true;
+    private String filledFor = "";
 
     DriftView(PanelContext context) {
         super(new BorderLayout());
@@ -81,8 +82,7 @@ final class DriftView extends JPanel {
         place.setName("chart");
         place.add(empty, "empty");
         place.add(canvas, "canvas");
-        notes.setName("drift.notes");
-        notes.setBorder(BorderFactory.createEmptyBorder(4, 16, 6, 16));
+
         JSplitPane split = new JSplitPane(JSplitPane.HORIZONTAL_SPLIT, list, place);
         split.setBorder(BorderFactory.createEmptyBorder());
         split.setDividerLocation(context.settings().number("list", 340));
@@ -98,37 +98,19 @@ final class DriftView extends JPanel {
     }
 
     private void bindKeys() {
-        key(KeyEvent.VK_ENTER, "Open the picture of the chosen mark", () -> canvas.chosen()
-                .ifPresent(this::open));
-        key(KeyEvent.VK_M, "Move the chosen mark to another feature…", () -> canvas.chosen()
-                .ifPresent(mover::menuAtMark));
-        key(KeyEvent.VK_DOWN, "Next mark of the feature", () -> step(1));
-        key(KeyEvent.VK_UP, "Previous mark of the feature", () -> step(-1));
-        hidden(KeyEvent.VK_RIGHT, () -> step(1));
-        hidden(KeyEvent.VK_LEFT, () -> step(-1));
-        hidden(KeyEvent.VK_ESCAPE, () -> choose(Optional.empty()));
-        hidden(KeyEvent.VK_0, this::wholeTime);
-        hidden(KeyEvent.VK_PLUS, () -> zoom(1 / 1.4));
-        hidden(KeyEvent.VK_EQUALS, () -> zoom(1 / 1.4));
-        hidden(KeyEvent.VK_ADD, () -> zoom(1 / 1.4));
-        hidden(KeyEvent.VK_MINUS, () -> zoom(1.4));
-        hidden(KeyEvent.VK_SUBTRACT, () -> zoom(1.4));
-        context.offer(new Deed("All of the season  (0)", this::wholeTime));
+        key("drift.open", () -> canvas.chosen().ifPresent(this::open));
+        key("drift.move", () -> canvas.chosen().ifPresent(mover::menuAtMark));
+        key("drift.next", () -> step(1));
+        key("drift.previous", () -> step(-1));
+        key("drift.none", () -> choose(Optional.empty()));
+        key("drift.whole", this::wholeTime);
+        key("drift.closer", () -> canvas.zoom(1 / 1.4));
+        key("drift.wider", () -> canvas.zoom(1.4));
         keeping.actions().forEach(context::offer);
     }
 
-    private void key(int code, String words, Runnable deed) {
-        hidden(code, deed);
-        context.offer(new Deed(words + "  (" + KeyEvent.getKeyText(code) + ")", deed));
-    }
-
-    private void hidden(int code, Runnable deed) {
-        canvas.getInputMap(WHEN_FOCUSED).put(KeyStroke.getKeyStroke(code, 0), "key " + code);
-        canvas.getActionMap().put("key " + code, new Deed("key " + code, deed));
-    }
-
-    private void zoom(double factor) {
-        canvas.zoom(factor);
+    private void key(String id, Runnable what) {
+        context.offer(Deed.of(TEXTS, id, what).bind(canvas, WHEN_FOCUSED));
     }
 
     private void wholeTime() {
@@ -156,12 +138,26 @@ final class DriftView extends JPanel {
         filling = false;
         ((CardLayout) place.getLayout()).show(place, fresh.fits().isEmpty() ? "empty" : "canvas");
         empty.setForeground(context.palette().quietInk());
-        empty.setText(
-                fresh.hidden() == 0
-                        ? NO_MARKS
-                        : "The features here are of other systems: choose another above, or View, Also features of other systems.");
+        empty.setText(TEXTS.text(fresh.hidden() == 0 ? "empty.marks" : "empty.systems"));
         followSelection();
+        chooseFirst();
         featureChosen();
+    }
+
+    /** When a planet's features are first shown and none of them is chosen, the first with a drift is, or else the first. */
+    private void chooseFirst() {
+        String planet = context.planet().id();
+        if (data.fits().isEmpty() || planet.equals(filledFor)) {
+            return;
+        }
+        filledFor = planet;
+        if (chosen().isEmpty()) {
+            Fitted first = data.fits().stream()
+                    .filter(f -> f.drift().isPresent())
+                    .findFirst()
+                    .orElse(data.fits().get(0));
+            context.selection().chooseFeature(Optional.of(first.name()));
+        }
     }
 
     private void followSelection() {
@@ -267,38 +263,40 @@ final class DriftView extends JPanel {
         String mark = canvas.chosen().map(this::words).orElse("");
         inspector.show(chosen(), bar.until(), mark, sentences);
         notes.setForeground(context.palette().quietInk());
-        notes.setText(notes());
+        notes.say(signs(), data.fits().isEmpty() || bar.until().isPresent() ? "" : TEXTS.text("foot.hint"));
     }
 
     /** What the signs of the chart mean, only of those that are there. */
-    private String notes() {
+    private String signs() {
         if (data.fits().isEmpty()) {
-            return " ";
+            return "";
         }
         List<String> words = new ArrayList<>();
-        words.add("Hollow: left out of the fit");
+        words.add(TEXTS.text("foot.hollow"));
         if (data.fits().stream()
                 .flatMap(f -> f.drift().stream())
                 .anyMatch(d -> Gaps.of(d, SeriesChart.USUAL_GAP_DAYS).stream().anyMatch(Gaps.Piece::empty))) {
-            words.add("dotted: no mark for more than " + Figures.fixed(SeriesChart.USUAL_GAP_DAYS, 0) + " days");
+            words.add(TEXTS.text("foot.dotted", Figures.fixed(SeriesChart.USUAL_GAP_DAYS, 0)));
         }
         if (data.hidden() > 0) {
-            words.add("not drawn: " + data.hidden() + " of other systems (View)");
+            words.add(TEXTS.text("foot.others", Integer.toString(data.hidden())));
         }
         if (bar.until().isPresent()) {
-            words.add("band: expected, one standard error to each side");
+            words.add(TEXTS.text("foot.band"));
         }
-        String hint = bar.until().isPresent()
-                ? ""
-                : " Drag a mark onto another track to move it there; double click opens its picture.";
-        return String.join("; ", words) + "." + hint;
+        return String.join("; ", words) + ".";
     }
 
     /** A mark in words. */
     private String words(DriftData.Point point) {
         LongitudePoint p = data.measured(point);
-        return point.feature() + ", " + Figures.dayUt(p.time()) + " " + Figures.clockUt(p.time()) + ", "
-                + bar.system().label() + " " + Figures.longitude(p.lonDeg(), p.sigmaDeg());
+        return TEXTS.text(
+                "mark.words",
+                point.feature(),
+                Figures.dayUt(p.time()),
+                Figures.clockUt(p.time()),
+                bar.system().label(),
+                Figures.longitude(p.lonDeg(), p.sigmaDeg()));
     }
 
     private void choose(Optional<DriftData.Point> point) {

@@ -10,6 +10,8 @@ import java.util.List;
 import oblate.report.ChartContent;
 import oblate.report.ladder.LadderChart;
 import oblate.report.ladder.LadderFrame;
+import oblate.workbench.look.Figures;
+import oblate.workbench.words.Texts;
 import org.jfree.chart.ChartRenderingInfo;
 import org.jfree.chart.JFreeChart;
 import org.jfree.chart.axis.AxisLocation;
@@ -26,6 +28,7 @@ import org.jfree.data.xy.XYSeriesCollection;
 
 /** Draws ladders of map strips. Stateless. */
 final class LadderDrawing implements Drawing {
+    private static final Texts TEXTS = Texts.of(LadderDrawing.class);
     private static final double LEAST_SPAN_MS = 86_400_000;
 
     @Override
@@ -61,8 +64,9 @@ final class LadderDrawing implements Drawing {
                 plot,
                 List.of(),
                 look.of(
-                        "Ladder of "
-                                + (names.isEmpty() ? ladder.frame().planet().label() : names),
+                        TEXTS.text(
+                                "ladder.title",
+                                names.isEmpty() ? ladder.frame().planet().label() : names),
                         ""));
         words(chart, ladder, look, leftOut);
         return chart;
@@ -71,8 +75,8 @@ final class LadderDrawing implements Drawing {
     /** The plot of a ladder over an axis of time that runs down. */
     static XYPlot plot(LadderChart ladder, List<BufferedImage> pictures, DateAxis dates, ChartWish look) {
         LadderFrame frame = ladder.frame();
-        NumberAxis offsets = new NumberAxis(
-                "Longitude from the frame's zero, " + frame.system().label());
+        NumberAxis offsets =
+                new NumberAxis(TEXTS.text("axis.frame", frame.system().label()));
         offsets.setRange(-frame.widthDeg() / 2, frame.widthDeg() / 2);
         offsets.setInverted(frame.eastSign() < 0 != ladder.southUp());
         offsets.setNumberFormatOverride(new Axes.DegreeFormat(false));
@@ -92,19 +96,26 @@ final class LadderDrawing implements Drawing {
         LadderFrame frame = ladder.frame();
         List<String> words = new ArrayList<>();
         words.add(frame.words() + ".");
-        words.add(String.format(
-                        java.util.Locale.ROOT,
-                        "%s up, not mirrored; planetographic latitude %.1f° to %.1f°; simple cylindrical; dark: not seen. %d strips drawn%s.",
-                        ladder.southUp() ? "South" : "North",
-                        frame.southDeg(),
-                        frame.northDeg(),
-                        ladder.strips().size() - leftOut,
-                        leftOut > 0 ? ", " + leftOut + " more had no room" : "")
-                .replace('-', '\u2212'));
+        words.add(TEXTS.text(
+                        ladder.southUp() ? "ladder.view.south" : "ladder.view.north",
+                        Figures.fixed(frame.southDeg(), 1),
+                        Figures.fixed(frame.northDeg(), 1))
+                + " " + drawn(ladder.strips().size() - leftOut, leftOut));
         if (!ladder.remarks().isEmpty()) {
-            words.add("Left out: " + String.join("; ", ladder.remarks()) + ".");
+            words.add(TEXTS.text("ladder.left", String.join("; ", ladder.remarks())));
         }
         return words;
+    }
+
+    private static String drawn(int strips, int leftOut) {
+        if (leftOut > 0) {
+            return strips == 1
+                    ? TEXTS.text("ladder.strips.left.one", Integer.toString(leftOut))
+                    : TEXTS.text("ladder.strips.left", Integer.toString(strips), Integer.toString(leftOut));
+        }
+        return strips == 1
+                ? TEXTS.text("ladder.strips.one")
+                : TEXTS.text("ladder.strips.many", Integer.toString(strips));
     }
 
     private static void words(JFreeChart chart, LadderChart ladder, ChartWish look, int leftOut) {

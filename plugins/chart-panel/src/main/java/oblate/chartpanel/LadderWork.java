@@ -14,9 +14,11 @@ import oblate.report.ladder.StripCache;
 import oblate.workbench.Bearing;
 import oblate.workbench.Job;
 import oblate.workbench.PanelContext;
+import oblate.workbench.words.Texts;
 
 /** Builds the ladder of the chosen feature in the background, with strips made before kept; a new wish stops the work for the old one. On the event thread. */
 final class LadderWork {
+    private static final Texts TEXTS = Texts.of(LadderWork.class);
     private static final int PATIENCE_MS = 350;
     private final PanelContext context;
     private final Runnable whenChanged;
@@ -51,7 +53,7 @@ final class LadderWork {
         return ladder;
     }
 
-    /** What is said in its place. */
+    /** What is said in its place; empty while no feature is chosen, which leaves the chart the whole width. */
     String words() {
         return words;
     }
@@ -68,18 +70,18 @@ final class LadderWork {
         stop();
         if (fitted.isEmpty()) {
             wish = Optional.empty();
-            tell(Optional.empty(), "Choose a feature in the list: its ladder of map strips appears here.");
+            tell(Optional.empty(), "");
             return;
         }
         if (fitted.get().drift().isEmpty()) {
             wish = Optional.empty();
-            tell(Optional.empty(), "No ladder without a drift: " + fitted.get().why());
+            tell(Optional.empty(), TEXTS.text("ladder.no.drift", fitted.get().why()));
             return;
         }
         boolean same =
                 wish.map(w -> w.fitted().name().equals(fitted.get().name())).orElse(false);
         wish = Optional.of(new Wish(fitted.get(), range, mostStrips));
-        tell(same ? ladder : Optional.empty(), "The ladder is being built …");
+        tell(same ? ladder : Optional.empty(), TEXTS.text("ladder.building"));
         if (same) {
             // Time that is being moved or zoomed moves on; the same feature's strips can wait until it rests.
             timer.restart();
@@ -107,7 +109,9 @@ final class LadderWork {
         Wish wanted = wish.get();
         Drift drift = wanted.fitted().drift().orElseThrow();
         if (drift.meanLatDeg().isEmpty()) {
-            tell(Optional.empty(), "No ladder: no mark of " + wanted.fitted().name() + " has a latitude.");
+            tell(
+                    Optional.empty(),
+                    TEXTS.text("ladder.no.latitude", wanted.fitted().name()));
             return;
         }
         double lat = drift.meanLatDeg().getAsDouble();
@@ -122,7 +126,7 @@ final class LadderWork {
         boolean southUp = context.bearing() == Bearing.SOUTH_UP;
         job = Optional.of(context.background()
                 .run(
-                        "Ladder of " + wanted.fitted().name(),
+                        TEXTS.text("ladder.job", wanted.fitted().name()),
                         progress -> builder.build(
                                 frame,
                                 time -> wanted.range()
@@ -133,7 +137,7 @@ final class LadderWork {
                         built -> built(wanted, frame, built, southUp)));
         job.get().whenEnded(() -> {
             if (job.map(Job::isCancelled).orElse(false) && wish.equals(Optional.of(wanted))) {
-                tell(Optional.empty(), "The ladder was stopped. Choose the feature again to build it.");
+                tell(Optional.empty(), TEXTS.text("ladder.stopped"));
             }
         });
     }
@@ -145,8 +149,7 @@ final class LadderWork {
         if (built.strips().isEmpty()) {
             tell(
                     Optional.empty(),
-                    "No picture with a trusted fit shows " + wanted.fitted().name() + " here. "
-                            + String.join("; ", built.remarks()) + ".");
+                    TEXTS.text("ladder.no.pictures", wanted.fitted().name(), String.join("; ", built.remarks())));
             return;
         }
         List<SeriesChart.Feature> features = List.of(new SeriesChart.Feature(

@@ -10,10 +10,13 @@ import javax.swing.JLabel;
 import javax.swing.JPopupMenu;
 import oblate.archive.StoredMark;
 import oblate.workbench.PanelContext;
+import oblate.workbench.actions.Deed;
 import oblate.workbench.look.Figures;
+import oblate.workbench.words.Texts;
 
 /** What can be done with a mark of the chart: its picture opened, the mark moved to another feature's track with a reason. On the event thread. */
 final class MarkMover {
+    private static final Texts TEXTS = Texts.of(MarkMover.class);
     private static final int MOST_RIVALS = 8;
     private final PanelContext context;
     private final DriftCanvas canvas;
@@ -49,17 +52,17 @@ final class MarkMover {
     void menu(DriftData.Point point, int x, int y) {
         JPopupMenu menu = new JPopupMenu();
         menu.setName("drift.menu");
-        menu.add(new Deed("Open its picture", () -> open.accept(point)));
+        menu.add(Deed.of(TEXTS, "mark.open", () -> open.accept(point)));
         menu.addSeparator();
         List<DriftData.Rival> rivals = data.get().rivals(point);
         for (DriftData.Rival rival : rivals.subList(0, Math.min(MOST_RIVALS, rivals.size()))) {
-            String off = rival.offDeg()
-                    .map(d -> "   " + Figures.fixed(Math.abs(d), 1) + "° off")
-                    .orElse("   no drift");
-            menu.add(new Deed("Move to " + rival.feature() + off, () -> askToMove(point, rival.feature())));
+            String words = rival.offDeg()
+                    .map(d -> TEXTS.text("mark.move", rival.feature(), Figures.fixed(Math.abs(d), 1)))
+                    .orElseGet(() -> TEXTS.text("mark.move.nodrift", rival.feature()));
+            menu.add(Deed.named("mark.move", words, "", () -> askToMove(point, rival.feature())));
         }
         if (rivals.isEmpty()) {
-            menu.add(new JLabel("  No other feature to move it to  "));
+            menu.add(new JLabel("  " + TEXTS.text("mark.move.none") + "  "));
         }
         menu.show(canvas, x, y);
     }
@@ -72,8 +75,7 @@ final class MarkMover {
         }
         Instant time = data.get().measured(point).time();
         reasons.ask(
-                "Move the mark of " + Figures.dayUt(time) + ", " + Figures.clockUt(time) + ", from " + point.feature()
-                        + " to " + feature + "?",
+                TEXTS.text("move.ask", Figures.dayUt(time), Figures.clockUt(time), point.feature(), feature),
                 context.palette(),
                 reason -> move(mark.get(), feature, reason),
                 canvas::requestFocusInWindow);

@@ -18,10 +18,12 @@ import oblate.drift.Alternative;
 import oblate.workbench.look.Figures;
 import oblate.workbench.look.Palette;
 import oblate.workbench.look.Theme;
+import oblate.workbench.words.Texts;
 
 /** The kinds of motion that were compared, each with how much worse its criterion is than that of the chosen one, as bars; a line at 4, under which the choice is open. */
 final class ModelBars extends JComponent implements Accessible {
     private static final long serialVersionUID = 1L;
+    private static final Texts TEXTS = Texts.of(ModelBars.class);
     private static final int ROW = 22;
     private static final double OPEN = 4;
     private static final double MOST = 20;
@@ -33,8 +35,7 @@ final class ModelBars extends JComponent implements Accessible {
         this.palette = palette;
         setName("drift.models");
         setPreferredSize(new Dimension(220, ROW * this.kinds.size() + 18));
-        setToolTipText("<html>How much worse each kind's criterion is than the chosen one's.<br>"
-                + "Under 4 the marks do not decide between them.</html>");
+        setToolTipText(TEXTS.text("models.tip"));
     }
 
     @Override
@@ -50,12 +51,13 @@ final class ModelBars extends JComponent implements Accessible {
 
                 @Override
                 public String getAccessibleName() {
-                    return "Kinds of motion: "
-                            + String.join(
+                    return TEXTS.text(
+                            "models.name",
+                            String.join(
                                     "; ",
                                     kinds.stream()
                                             .map(k -> words(k, k.equals(kinds.get(0))))
-                                            .toList());
+                                            .toList()));
                 }
             };
         }
@@ -64,8 +66,9 @@ final class ModelBars extends JComponent implements Accessible {
 
     /** One kind in words, for those who cannot see the bar. */
     static String words(Alternative kind, boolean chosen) {
-        return Tracks.motion(kind.curve().modelId())
-                + (chosen ? ", chosen" : ", +" + Figures.fixed(kind.criterion(), 1));
+        return chosen
+                ? TEXTS.text("models.chosen", Tracks.motion(kind.curve().modelId()))
+                : TEXTS.text("models.worse", Tracks.motion(kind.curve().modelId()), Figures.fixed(kind.criterion(), 1));
     }
 
     @Override
@@ -94,7 +97,9 @@ final class ModelBars extends JComponent implements Accessible {
             g.fill(bar);
             g.setFont(Theme.figureFont(-2));
             g.setPaint(colours.ink());
-            String figure = i == 0 ? "best" : "+" + Figures.fixed(kinds.get(i).criterion(), 1);
+            String figure = i == 0
+                    ? TEXTS.text("models.best")
+                    : "+" + Figures.fixed(kinds.get(i).criterion(), 1);
             double from = bar.getMaxX() + 5;
             boolean crosses = from < x + 3 && from + g.getFontMetrics().stringWidth(figure) > x - 3;
             g.drawString(figure, (float) (crosses ? x + 5 : from), (float) y + 15);
@@ -104,7 +109,7 @@ final class ModelBars extends JComponent implements Accessible {
         g.draw(new Line2D.Double(x, 0, x, ROW * kinds.size()));
         g.setFont(Theme.bodyFont(-2));
         g.setPaint(colours.quietInk());
-        g.drawString("left of the line: open", (float) left, ROW * kinds.size() + 13f);
+        g.drawString(TEXTS.text("models.open"), (float) left, ROW * kinds.size() + 13f);
         g.dispose();
     }
 }

@@ -10,14 +10,16 @@ import javax.swing.JTextField;
 import javax.swing.KeyStroke;
 import net.miginfocom.swing.MigLayout;
 import oblate.workbench.look.Palette;
+import oblate.workbench.words.Texts;
 
 /** Asks once for the reason of a change, in a bar that blocks nothing; without a reason nothing is changed. */
 final class ReasonBar extends JPanel {
     private static final long serialVersionUID = 1L;
+    private static final Texts TEXTS = Texts.of(ReasonBar.class);
     private final JLabel question = new JLabel();
     private final JTextField reason = new JTextField(28);
-    private final JButton move = new JButton("Move");
-    private final JButton leave = new JButton("Leave it");
+    private final JButton move = new JButton(TEXTS.text("move.do"));
+    private final JButton leave = new JButton(TEXTS.text("move.leave"));
     private transient Consumer<String> whenGiven = text -> {};
     private transient Runnable whenLeft = () -> {};
 
@@ -25,7 +27,8 @@ final class ReasonBar extends JPanel {
         super(new MigLayout("insets 6 16 6 16, gap 8", "[][grow,fill][][]"));
         setName("drift.move");
         reason.setName("drift.reason");
-        reason.putClientProperty("JTextField.placeholderText", "Reason, kept with the mark");
+        reason.getAccessibleContext().setAccessibleName(TEXTS.text("move.reason.name"));
+        reason.putClientProperty("JTextField.placeholderText", TEXTS.text("move.reason"));
         move.setName("drift.move.do");
         leave.setName("drift.move.leave");
         add(question);

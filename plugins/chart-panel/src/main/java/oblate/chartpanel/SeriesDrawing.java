@@ -7,10 +7,13 @@ import java.util.List;
 import oblate.report.ChartContent;
 import oblate.report.SeriesChart;
 import oblate.sky.PlanetModel;
+import oblate.workbench.words.Texts;
 import org.jfree.chart.JFreeChart;
 
 /** Draws charts of features' marks and the motions fitted to them. Stateless. */
 final class SeriesDrawing implements Drawing {
+    private static final Texts TEXTS = Texts.of(SeriesDrawing.class);
+
     @Override
     public boolean draws(ChartContent content) {
         return content instanceof SeriesChart;
@@ -28,19 +31,18 @@ final class SeriesDrawing implements Drawing {
             return SpeedChart.of(
                     planet,
                     series.features().stream().flatMap(f -> f.drift().stream()).toList(),
-                    look.of("Speeds on " + planet.label(), system));
+                    look.of(TEXTS.text("title.speeds", planet.label()), system));
         }
         List<Fitted> fits = series.features().stream()
                 .map(f -> new Fitted(f.series(), f.drift(), ""))
                 .toList();
         TimeCharts.Manner manner = new TimeCharts.Manner(series.timeAxis(), series.gapDays(), series.until());
-        String on = " on " + planet.label();
+        String on = planet.label();
         return switch (series.kind()) {
-            case LATITUDE -> TimeCharts.latitudes(fits, manner, look.of("Latitudes" + on, system));
+            case LATITUDE -> TimeCharts.latitudes(fits, manner, look.of(TEXTS.text("title.latitudes", on), system));
             case RESIDUALS ->
-                TimeCharts.residuals(
-                        fits, manner, look.of("Observed minus fitted longitudes" + on + ", " + system, system));
-            default -> TimeCharts.longitudes(fits, manner, look.of("Longitudes" + on, system));
+                TimeCharts.residuals(fits, manner, look.of(TEXTS.text("title.residuals", on, system), system));
+            default -> TimeCharts.longitudes(fits, manner, look.of(TEXTS.text("title.longitudes", on), system));
         };
     }
 }

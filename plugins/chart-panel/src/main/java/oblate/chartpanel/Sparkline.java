@@ -14,10 +14,12 @@ import javax.swing.JTable;
 import javax.swing.table.DefaultTableCellRenderer;
 import oblate.drift.Drift;
 import oblate.drift.LongitudePoint;
+import oblate.workbench.words.Texts;
 
 /** A cell with a feature's residuals against time, small: dots about the line of zero, what was left out hollow at the edge. */
 final class Sparkline extends DefaultTableCellRenderer {
     private static final long serialVersionUID = 1L;
+    private static final Texts TEXTS = Texts.of(Sparkline.class);
     private static final double EDGE_SIGMAS = 3;
     private transient Optional<Drift> drift = Optional.empty();
 
@@ -26,7 +28,7 @@ final class Sparkline extends DefaultTableCellRenderer {
             JTable table, Object value, boolean selected, boolean focused, int row, int column) {
         super.getTableCellRendererComponent(table, "", selected, false, row, column);
         drift = ((Fitted) value).drift();
-        setToolTipText(drift.isPresent() ? "Observed minus fitted longitude, three times the scatter high" : null);
+        setToolTipText(drift.isPresent() ? TEXTS.text("column.residuals.tip") : null);
         return this;
     }
 

@@ -12,6 +12,7 @@ import java.util.Optional;
 import oblate.drift.Drift;
 import oblate.drift.WindProfile;
 import oblate.sky.PlanetModel;
+import oblate.workbench.words.Texts;
 import org.jfree.chart.JFreeChart;
 import org.jfree.chart.annotations.XYLineAnnotation;
 import org.jfree.chart.annotations.XYTextAnnotation;
@@ -30,6 +31,7 @@ import org.jfree.data.xy.XYSeriesCollection;
 
 /** Builds the chart of speed (m/s, to the right) against planetographic latitude (deg, upward), beside a published profile. Stateless. */
 final class SpeedChart {
+    private static final Texts TEXTS = Texts.of(SpeedChart.class);
     private static final double ROOM_DEG = 10;
 
     private SpeedChart() {}
@@ -40,10 +42,9 @@ final class SpeedChart {
                 .filter(d -> d.speedMS().isPresent() && d.meanLatDeg().isPresent())
                 .toList();
         XYPlot plot = new XYPlot();
-        NumberAxis speeds = axis(
-                "Speed relative to " + planet.globe().iauSystem().label() + ", m/s (positive in the sense of rotation)",
-                wish);
-        NumberAxis latitudes = axis("Planetographic latitude, °", wish);
+        NumberAxis speeds =
+                axis(TEXTS.text("axis.speed", planet.globe().iauSystem().label()), wish);
+        NumberAxis latitudes = axis(TEXTS.text("axis.latitude.deg"), wish);
         plot.setDomainAxis(speeds);
         plot.setRangeAxis(latitudes);
         setLatitudes(latitudes, shown);
@@ -77,7 +78,7 @@ final class SpeedChart {
             chart.getTitle().setPaint(wish.ink());
         }
         profile.ifPresent(p -> chart.addSubtitle(new TextTitle(
-                "Line: " + p.source(),
+                TEXTS.text("speed.line", p.source()),
                 wish.font(),
                 wish.ink(),
                 TextTitle.DEFAULT_POSITION,

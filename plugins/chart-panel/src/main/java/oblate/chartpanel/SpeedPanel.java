@@ -12,9 +12,12 @@ import javax.swing.JComponent;
 import oblate.workbench.PanelContext;
 import oblate.workbench.WorkbenchPanel;
 import oblate.workbench.look.LineIcon;
+import oblate.workbench.words.Texts;
 
 /** The panel of speeds: speed against latitude, beside a published profile of winds. */
 public final class SpeedPanel implements WorkbenchPanel {
+    private static final Texts TEXTS = Texts.of(SpeedPanel.class);
+
     @Override
     public String id() {
         return "speed-latitude";
@@ -22,7 +25,7 @@ public final class SpeedPanel implements WorkbenchPanel {
 
     @Override
     public String label() {
-        return "Speeds";
+        return TEXTS.text("panel.speed");
     }
 
     @Override

@@ -19,6 +19,8 @@ import java.awt.geom.Rectangle2D;
 import java.awt.image.BufferedImage;
 import java.util.List;
 import java.util.Optional;
+import javax.accessibility.AccessibleContext;
+import javax.accessibility.AccessibleRole;
 import javax.swing.BorderFactory;
 import javax.swing.JComponent;
 import javax.swing.JLabel;
@@ -29,8 +31,10 @@ import oblate.drift.MarkSeries;
 import oblate.report.SeriesChart;
 import oblate.sky.PlanetModel;
 import oblate.workbench.PanelContext;
+import oblate.workbench.actions.Deed;
 import oblate.workbench.look.FoldSection;
 import oblate.workbench.pictures.FactList;
+import oblate.workbench.words.Texts;
 import org.jfree.chart.ChartRenderingInfo;
 import org.jfree.chart.JFreeChart;
 import org.jfree.chart.plot.XYPlot;
@@ -39,11 +43,11 @@ import org.jfree.chart.ui.RectangleEdge;
 /** Speed against latitude of all features, each in its own system; a click on a point chooses its feature everywhere. */
 final class SpeedView extends JPanel {
     private static final long serialVersionUID = 1L;
+    private static final Texts TEXTS = Texts.of(SpeedView.class);
     private static final double REACH_PX = 12;
     private final transient PanelContext context;
     private final JPanel cards = new JPanel(new CardLayout());
-    private final JLabel empty = new JLabel(
-            "No speeds yet: name marks of a feature on two nights or more, and its speed appears here.", JLabel.CENTER);
+    private final JLabel empty = new JLabel(TEXTS.text("speed.empty"), JLabel.CENTER);
     private final JLabel notes = new JLabel(" ");
     private final Canvas canvas = new Canvas();
     private final JPanel inspector;
@@ -63,7 +67,8 @@ final class SpeedView extends JPanel {
         inspector = new JPanel(new BorderLayout());
         inspector.setOpaque(false);
         canvas.setName("speed.canvas");
-        canvas.setToolTipText("A click on a point chooses its feature everywhere");
+        canvas.getAccessibleContext().setAccessibleName(TEXTS.text("speed.name"));
+        canvas.setToolTipText(TEXTS.text("speed.tip"));
         notes.setName("speed.notes");
         cards.setOpaque(false);
         cards.add(empty, "empty");
@@ -72,9 +77,9 @@ final class SpeedView extends JPanel {
         notes.setBorder(BorderFactory.createEmptyBorder(4, 16, 6, 16));
         add(notes, BorderLayout.SOUTH);
         context.showInInspector(inspector);
-        context.offer(new Deed("Save the chart…", this::save));
-        context.offer(new Deed("Copy the chart as a picture", () -> drawn.ifPresent(d -> keeping.copy(d.image()))));
-        context.offer(new Deed("Copy the table of drifts", this::copyTable));
+        context.offer(Deed.of(TEXTS, "chart.save", this::save));
+        context.offer(Deed.of(TEXTS, "chart.copy", () -> drawn.ifPresent(d -> keeping.copy(d.image()))));
+        context.offer(Deed.of(TEXTS, "table.copy", this::copyTable));
         context.shelf().whenChanged(this::read);
         context.selection().whenChanged(this::chosenChanged);
         context.whenLookChanged(this::redraw);
@@ -118,14 +123,7 @@ final class SpeedView extends JPanel {
         empty.setForeground(context.palette().quietInk());
         notes.setForeground(context.palette().quietInk());
         int without = fits.size() - drifts.size();
-        notes.setText(
-                drifts.isEmpty()
-                        ? " "
-                        : "Errors: one standard error, mostly within the points."
-                                + (without > 0
-                                        ? " Without a speed and not drawn: " + without
-                                                + (without == 1 ? " feature." : " features.")
-                                        : ""));
+        notes.setText(drifts.isEmpty() ? " " : foot(without));
         if (drifts.isEmpty() || canvas.getWidth() < 50 || canvas.getHeight() < 50) {
             showFigures();
             return;
@@ -142,6 +140,17 @@ final class SpeedView extends JPanel {
             canvas.repaint();
             showFigures();
         });
+    }
+
+    private static String foot(int without) {
+        String errors = TEXTS.text("speed.errors");
+        if (without == 0) {
+            return errors;
+        }
+        return errors + " "
+                + (without == 1
+                        ? TEXTS.text("speed.without.one")
+                        : TEXTS.text("speed.without.many", Integer.toString(without)));
     }
 
     private static Drawn draw(PlanetModel planet, List<Drift> drifts, ChartWish look, int w, int h, double scale) {
@@ -197,8 +206,8 @@ final class SpeedView extends JPanel {
             inspector.add(figures, BorderLayout.NORTH);
         } else {
             FactList list = new FactList(context::palette);
-            list.remark("Choose a point for its figures.");
-            inspector.add(new FoldSection("Speed", list), BorderLayout.NORTH);
+            list.remark(TEXTS.text("speed.choose"));
+            inspector.add(new FoldSection(TEXTS.text("speed.section"), list), BorderLayout.NORTH);
         }
         inspector.revalidate();
         inspector.repaint();
@@ -226,9 +235,7 @@ final class SpeedView extends JPanel {
         PlanetModel planet = context.planet();
         List<Fitted> of = fits;
         context.background()
-                .quietly(
-                        () -> DriftCopy.of(planet, of, context.workbench().reportFormats()),
-                        text -> keeping.copy(text, "the table of drifts"));
+                .quietly(() -> DriftCopy.of(planet, of, context.workbench().reportFormats()), keeping::copyTable);
     }
 
     /** Shows the drawn chart and a ring about the chosen feature's point. */
@@ -249,6 +256,21 @@ final class SpeedView extends JPanel {
                             .chooseFeature(Optional.of(d.series().feature())));
                 }
             });
+        }
+
+        @Override
+        public AccessibleContext getAccessibleContext() {
+            if (accessibleContext == null) {
+                accessibleContext = new AccessibleJComponent() {
+                    private static final long serialVersionUID = 1L;
+
+                    @Override
+                    public AccessibleRole getAccessibleRole() {
+                        return AccessibleRole.CANVAS;
+                    }
+                };
+            }
+            return accessibleContext;
         }
 
         @Override

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Optional;
 import oblate.report.SeriesChart.TimeAxis;
 import oblate.workbench.look.Figures;
+import oblate.workbench.words.Texts;
 import org.jfree.chart.JFreeChart;
 import org.jfree.chart.axis.DateAxis;
 import org.jfree.chart.axis.NumberAxis;
@@ -21,6 +22,7 @@ import org.jfree.chart.ui.RectangleInsets;
 
 /** Builds the charts against time: longitude, latitude, residuals. Stateless. */
 final class TimeCharts {
+    private static final Texts TEXTS = Texts.of(TimeCharts.class);
     private static final double LEAST_LATITUDES_DEG = 4;
 
     private TimeCharts() {}
@@ -64,12 +66,12 @@ final class TimeCharts {
     static JFreeChart latitudes(List<Fitted> fits, Manner manner, ChartWish wish) {
         List<Track> tracks =
                 fits.stream().map(f -> Tracks.latitudes(f, manner.gapDays())).toList();
-        NumberAxis lats = Axes.around("Planetographic latitude", tracks, LEAST_LATITUDES_DEG, wish);
+        NumberAxis lats = Axes.around(TEXTS.text("axis.latitude"), tracks, LEAST_LATITUDES_DEG, wish);
         DateAxis dates = Axes.dates(tracks, Optional.empty(), manner.down(), wish);
         XYPlot plot =
                 TimePlot.of(tracks, dates, lats, manner.down(), false, new TimePlot.Inks(wish, 0, Optional.empty()));
         List<String> notes = new ArrayList<>();
-        notes.add("long dashes: mean; line: slope in time");
+        notes.add(TEXTS.text("note.latitudes"));
         notes.addAll(notes(tracks, manner));
         return framed(plot, notes, wish);
     }
@@ -88,14 +90,15 @@ final class TimeCharts {
         all.setOrientation(manner.down() ? PlotOrientation.HORIZONTAL : PlotOrientation.VERTICAL);
         List<String> notes = new ArrayList<>(notes(tracks, manner));
         if (tracks.stream().flatMap(t -> t.dots().stream()).anyMatch(d -> !d.used())) {
-            notes.add("arrow at the edge: left out, beyond the scale");
+            notes.add(TEXTS.text("note.arrow"));
         }
         return framed(all, notes, wish);
     }
 
     /** One feature's residuals. */
     static XYPlot residualPlot(Track track, DateAxis dates, boolean down, TimePlot.Inks inks) {
-        String label = down ? Tracks.brief(track.name()) + ", O − C" : "O − C";
+        String label =
+                down ? TEXTS.text("axis.residuals.of", Tracks.brief(track.name())) : TEXTS.text("axis.residuals");
         Track quiet = new Track(track.name(), "", track.dots(), track.runs(), List.of());
         XYPlot plot = TimePlot.of(
                 List.of(quiet), dates, Axes.residuals(label, List.of(track), inks.wish()), down, false, inks);
@@ -106,13 +109,13 @@ final class TimeCharts {
     private static List<String> notes(List<Track> tracks, Manner manner) {
         List<String> notes = new ArrayList<>();
         if (tracks.stream().flatMap(t -> t.dots().stream()).anyMatch(d -> !d.used())) {
-            notes.add("hollow: left out of the fit");
+            notes.add(TEXTS.text("note.hollow"));
         }
         if (tracks.stream().anyMatch(Track::hasGap)) {
-            notes.add("dotted: no mark for more than " + Figures.fixed(manner.gapDays(), 0) + " days");
+            notes.add(TEXTS.text("note.dotted", Figures.fixed(manner.gapDays(), 0)));
         }
         if (tracks.stream().anyMatch(t -> !t.bands().isEmpty())) {
-            notes.add("dashed: expected, the band one standard error to each side");
+            notes.add(TEXTS.text("note.dashed"));
         }
         return notes;
     }

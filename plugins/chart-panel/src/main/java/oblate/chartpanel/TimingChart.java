@@ -21,6 +21,7 @@ import oblate.drift.timing.Phenomenon;
 import oblate.drift.timing.Timing;
 import oblate.report.TimingsChart;
 import oblate.sky.MoonFacts;
+import oblate.workbench.words.Texts;
 import org.jfree.chart.JFreeChart;
 import org.jfree.chart.LegendItem;
 import org.jfree.chart.LegendItemCollection;
@@ -41,6 +42,7 @@ import org.jfree.data.xy.XYIntervalSeriesCollection;
  * bar, one standard error to each side. Stateless.
  */
 final class TimingChart {
+    private static final Texts TEXTS = Texts.of(TimingChart.class);
     private static final double DAY_MS = 86_400_000;
     /** Points of one night stand side by side, so far apart (share of the width). */
     private static final double STEP_SHARE = 0.006;
@@ -111,7 +113,7 @@ final class TimingChart {
                 .orElseThrow();
         double room = Math.max(2 * DAY_MS, (last - first) * 0.06);
         DateAxis axis = Axes.dates(first - room, last + room, false, wish);
-        axis.setLabel("Night, UTC");
+        axis.setLabel(TEXTS.text("axis.nights"));
         return axis;
     }
 
@@ -127,7 +129,7 @@ final class TimingChart {
                 .mapToDouble(t -> t.oMinusPS() + t.errors().totalS())
                 .max()
                 .orElseThrow();
-        NumberAxis axis = new NumberAxis("O − P, s (positive: later than foretold)");
+        NumberAxis axis = new NumberAxis(TEXTS.text("axis.timings"));
         double room = Math.max(LEAST_ROOM_S, 0.08 * (Math.max(high, 0) - Math.min(low, 0)));
         axis.setRange(Math.min(low, 0) - room, Math.max(high, 0) + room);
         DecimalFormatSymbols symbols = DecimalFormatSymbols.getInstance(Locale.ROOT);
@@ -233,18 +235,18 @@ final class TimingChart {
 
     private static List<String> notes(TimingsChart content, NumberAxis seconds) {
         List<String> notes = new ArrayList<>();
-        notes.add("points of one night side by side, with one standard error");
+        notes.add(TEXTS.text("note.timings"));
         if (content.nights().stream().anyMatch(n -> n.timings() > 1)) {
-            notes.add("grey bar: the night's mean as the error of its clock, one standard error to each side");
+            notes.add(TEXTS.text("note.mean"));
         }
         if (content.timings().stream().anyMatch(t -> !t.doubts().isEmpty())) {
-            notes.add("hollow: in doubt");
+            notes.add(TEXTS.text("note.doubt"));
         }
         long beyond = content.timings().stream()
                 .filter(t -> !seconds.getRange().contains(t.oMinusPS()))
                 .count();
         if (beyond > 0) {
-            notes.add(beyond + " beyond the scale");
+            notes.add(TEXTS.text("note.beyond", Long.toString(beyond)));
         }
         return notes;
     }

@@ -13,9 +13,11 @@ import oblate.drift.LatitudeTrend;
 import oblate.drift.LongitudePoint;
 import oblate.drift.Prediction;
 import oblate.workbench.look.Figures;
+import oblate.workbench.words.Texts;
 
 /** Makes tracks of features: of longitude, of latitude, of residuals. Stateless. */
 final class Tracks {
+    private static final Texts TEXTS = Texts.of(Tracks.class);
     private static final int CURVE_STEPS = 120;
     private static final int LONGEST_NAME = 40;
     private static final double ASSUMED_SIGMA_LAT_DEG = 0.5;
@@ -105,10 +107,16 @@ final class Tracks {
                     points.get(i).sigmaDeg(),
                     used(fitted, i)));
         }
-        String tag =
-                brief(fitted.name()) + "  " + motion(drift.model()) + ", scatter " + Figures.fixed(drift.rmsDeg(), 2)
-                        + "°, " + (points.size() - drift.rejected()) + " marks"
-                        + (drift.rejected() > 0 ? " and " + drift.rejected() + " left out" : "");
+        int used = points.size() - drift.rejected();
+        String marks = used == 1
+                ? TEXTS.text("residuals.marks.one")
+                : TEXTS.text("residuals.marks.many", Integer.toString(used));
+        String tag = TEXTS.text(
+                "residuals.tag",
+                brief(fitted.name()),
+                motion(drift.model()),
+                Figures.fixed(drift.rmsDeg(), 2),
+                drift.rejected() > 0 ? TEXTS.text("residuals.left", marks, Integer.toString(drift.rejected())) : marks);
         return new Track(fitted.name(), tag, dots, runs(drift, gapDays, t -> 0, 1), List.of());
     }
 
@@ -119,11 +127,7 @@ final class Tracks {
 
     /** A kind of motion in words. */
     static String motion(String model) {
-        return switch (model) {
-            case "rate" -> "constant rate";
-            case "change" -> "one change of rate";
-            default -> model;
-        };
+        return TEXTS.text("motion." + model);
     }
 
     private static boolean used(Fitted fitted, int i) {

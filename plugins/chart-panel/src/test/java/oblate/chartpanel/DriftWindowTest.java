@@ -25,6 +25,7 @@ import javax.swing.JMenuBar;
 import javax.swing.JMenuItem;
 import javax.swing.JTable;
 import javax.swing.JTextField;
+import javax.swing.KeyStroke;
 import oblate.archive.Archive;
 import oblate.archive.ArchivedPicture;
 import oblate.archive.Feature;
@@ -209,7 +210,7 @@ class DriftWindowTest {
         DriftCanvas canvas = canvas();
         PanelWindow.act(() -> {
             canvas.requestFocusInWindow();
-            canvas.getActionMap().get("key " + code).actionPerformed(null);
+            canvas.getActionForKeyStroke(KeyStroke.getKeyStroke(code, 0)).actionPerformed(null);
         });
         settle();
     }
@@ -246,6 +247,37 @@ class DriftWindowTest {
     void anEmptyArchiveSaysWhatToDo() {
         open();
         assertThat(isShown(canvas())).isFalse();
+    }
+
+    /** A feature is chosen when the panel is first filled; when none is, the chart has the whole width. */
+    @Test
+    void theFirstFeatureIsChosenAndWithoutOneTheChartIsWide() throws IOException {
+        season();
+        open();
+        JTable list = (JTable) window.find("drifts");
+        assertThat(PanelWindow.ask(() -> list.getValueAt(list.getSelectedRow(), 0)))
+                .isEqualTo("oval A");
+        double beside = chartWidth();
+        PanelWindow.act(list::clearSelection);
+        settle();
+        assertThat(chartWidth()).isGreaterThan(1.5 * beside);
+        assertThat(PanelWindow.<Integer>ask(list::getSelectedRow)).isNegative();
+        PanelWindow.act(() -> window.workbench().showPanel("nights"));
+        PanelWindow.act(() -> window.workbench().showPanel("longitude-date"));
+        settle();
+        assertThat(PanelWindow.<Integer>ask(list::getSelectedRow))
+                .as("a choice of none is kept")
+                .isNegative();
+        JLabel foot = (JLabel) window.find("drift.notes");
+        assertThat(PanelWindow.<String>ask(foot::getToolTipText)).contains("double click opens its picture");
+        assertThat(PanelWindow.<Integer>ask(
+                        () -> foot.getFontMetrics(foot.getFont()).stringWidth(foot.getText())))
+                .isLessThanOrEqualTo(PanelWindow.<Integer>ask(foot::getWidth));
+    }
+
+    private double chartWidth() {
+        return PanelWindow.ask(
+                () -> canvas().hits().orElseThrow().drawn().longitudes().area().getWidth());
     }
 
     @Test

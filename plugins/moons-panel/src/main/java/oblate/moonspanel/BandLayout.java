@@ -9,6 +9,7 @@ import java.util.Optional;
 import oblate.sky.MoonFacts;
 import oblate.sky.TimeSpan;
 import oblate.workbench.timeline.TimeAxis;
+import oblate.workbench.words.Texts;
 
 /**
  * Where the bands and the events in them come to lie: a band for each moon, and one for what moons do to each other when there is something. Immutable.
@@ -18,6 +19,7 @@ import oblate.workbench.timeline.TimeAxis;
  * @param events in the same order, band by band
  */
 record BandLayout(TimeAxis axis, List<String> names, List<List<Happening>> events) {
+    private static final Texts TEXTS = Texts.of(BandLayout.class);
     /** Height of a band (px). */
     static final int BAND_PX = 20;
     /** Room over the first band for the ticks of pictures (px). */
@@ -50,7 +52,7 @@ record BandLayout(TimeAxis axis, List<String> names, List<List<Happening>> event
         List<Happening> meetings =
                 found.events().stream().filter(MoonMeeting.class::isInstance).toList();
         if (!meetings.isEmpty()) {
-            names.add(Words.of("band.meetings"));
+            names.add(TEXTS.text("band.meetings"));
             bands.add(meetings);
         }
         TimeSpan span = found.wish().span();

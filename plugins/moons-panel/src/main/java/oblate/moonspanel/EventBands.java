@@ -25,10 +25,12 @@ import oblate.workbench.look.Palette;
 import oblate.workbench.look.Theme;
 import oblate.workbench.timeline.SpanFill;
 import oblate.workbench.timeline.TimeAxis;
+import oblate.workbench.words.Texts;
 
 /** The span as bands, one per moon: transits filled, shadows hatched, occultations hollow, eclipses dotted; pictures as ticks across all of them. */
 final class EventBands extends JComponent {
     private static final long serialVersionUID = 1L;
+    private static final Texts TEXTS = Texts.of(EventBands.class);
     private static final int TICK_GAP_PX = 52;
     private final transient Supplier<Palette> palette;
     private final transient Listener listener;
@@ -54,7 +56,7 @@ final class EventBands extends JComponent {
         this.listener = listener;
         setName("moons.bands");
         setToolTipText("");
-        getAccessibleContext().setAccessibleName(Words.of("bands.name"));
+        getAccessibleContext().setAccessibleName(TEXTS.text("bands.name"));
         MouseAdapter mouse = new MouseAdapter() {
             @Override
             public void mouseMoved(MouseEvent e) {

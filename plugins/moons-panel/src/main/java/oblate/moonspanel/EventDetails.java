@@ -17,15 +17,17 @@ import oblate.workbench.look.Figures;
 import oblate.workbench.look.FoldSection;
 import oblate.workbench.look.Palette;
 import oblate.workbench.pictures.FactList;
+import oblate.workbench.words.Texts;
 
 /** The chosen event in the inspector: its touches with their errors, what the site sees, and the pictures about it; below, the figures for the instant. */
 final class EventDetails extends JPanel {
     private static final long serialVersionUID = 1L;
+    private static final Texts TEXTS = Texts.of(EventDetails.class);
     private static final String WIDE = "wmin 0";
     private static final int MOST_ROWS = 8;
     private final transient Supplier<Palette> palette;
     private final JPanel place = new JPanel(new MigLayout("insets 0, gap 4, wrap 1, fillx", "[grow,fill]"));
-    private final JLabel title = new JLabel(Words.of("pictures.title"));
+    private final JLabel title = new JLabel(TEXTS.text("pictures.title"));
     private final NearPictures pictures;
     private final JScrollPane shown;
 
@@ -41,15 +43,15 @@ final class EventDetails extends JPanel {
         near.add(title, WIDE);
         shown = new JScrollPane(pictures);
         near.add(shown, "wmin 0");
-        add(new FoldSection(Words.of("section.event"), place), WIDE);
-        add(new FoldSection(Words.of("section.pictures"), near), WIDE);
+        add(new FoldSection(TEXTS.text("section.event"), place), WIDE);
+        add(new FoldSection(TEXTS.text("section.pictures"), near), WIDE);
         add(below, WIDE);
         show(Optional.empty(), Optional.empty(), List.of());
     }
 
     void show(Optional<Happening> event, Optional<Site> site, List<ArchivedPicture> near) {
         FactList list = new FactList(palette);
-        event.ifPresentOrElse(e -> facts(list, e, site), () -> list.remark(Words.of("event.none")));
+        event.ifPresentOrElse(e -> facts(list, e, site), () -> list.remark(TEXTS.text("event.none")));
         place.removeAll();
         place.add(list, WIDE);
         place.revalidate();
@@ -59,17 +61,21 @@ final class EventDetails extends JPanel {
         shown.setVisible(!near.isEmpty());
         title.setText(
                 event.isEmpty()
-                        ? Words.of("pictures.choose")
-                        : near.isEmpty() ? Words.of("pictures.none") : Words.of("pictures.found", near.size()));
+                        ? TEXTS.text("pictures.choose")
+                        : near.isEmpty()
+                                ? TEXTS.text("pictures.none")
+                                : TEXTS.text(
+                                        near.size() == 1 ? "pictures.found.one" : "pictures.found.many",
+                                        Integer.toString(near.size())));
     }
 
     private static void facts(FactList list, Happening event, Optional<Site> site) {
-        list.fact(Words.of("event.what"), event.moonName() + ": " + event.what());
+        list.fact(TEXTS.text("event.what"), event.moonName() + ": " + event.what());
         for (Happening.Touch touch : event.touches()) {
             double sigmaS = Math.max(1, touch.contact().sigmaS());
             list.figure(
-                    Words.of(touch.key()),
-                    Words.of(
+                    TEXTS.text(touch.key()),
+                    TEXTS.text(
                             "touch.time",
                             EventClock.clock(touch.contact().time()),
                             Figures.fixed(sigmaS, Math.min(0, Figures.decimalsFor(sigmaS)))));
@@ -78,8 +84,8 @@ final class EventDetails extends JPanel {
             GroundView begin = event.begin().get();
             GroundView end = event.end().get();
             list.fact(
-                    Words.of("event.over"),
-                    Words.of(
+                    TEXTS.text("event.over"),
+                    TEXTS.text(
                             "event.stand",
                             Figures.fixed(begin.altitudeDeg(), 0),
                             Figures.fixed(end.altitudeDeg(), 0),
@@ -87,7 +93,7 @@ final class EventDetails extends JPanel {
                             Figures.fixed(end.sunAltitudeDeg(), 0)));
         }
         if (!event.words().isEmpty()) {
-            list.fact(Words.of("event.notes"), event.words());
+            list.fact(TEXTS.text("event.notes"), event.words());
         }
     }
 }

@@ -16,9 +16,11 @@ import oblate.sky.Sky;
 import oblate.sky.TimeSpan;
 import oblate.sky.event.EventSearch;
 import oblate.sky.event.MoonEvents;
+import oblate.workbench.words.Texts;
 
 /** Finds the events of a span, one moon after the other so that it can be stopped in between, then those of the moons with each other. Immutable. */
 final class EventFinder {
+    private static final Texts TEXTS = Texts.of(EventFinder.class);
     private static final double TRACK_STEP_MIN = 720;
     private final Sky sky;
 
@@ -38,7 +40,7 @@ final class EventFinder {
                     .forEach(passage -> found.add(MoonEvent.of(passage, ground)));
         }
         if (!progress.isCancelled()) {
-            progress.report(moons.size(), moons.size() + 1L, Words.of("search.mutual"));
+            progress.report(moons.size(), moons.size() + 1L, TEXTS.text("search.mutual"));
             events.mutual(search).forEach(event -> found.add(MoonMeeting.of(event, ground)));
         }
         found.sort(Comparator.comparing(Happening::from));

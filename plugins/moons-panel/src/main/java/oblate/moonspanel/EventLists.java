@@ -12,10 +12,12 @@ import javax.swing.JScrollPane;
 import net.miginfocom.swing.MigLayout;
 import oblate.sky.UtcTime;
 import oblate.workbench.look.Palette;
+import oblate.workbench.words.Texts;
 
 /** The span's events twice: as bands, and as a table under them; what is chosen is chosen in both. */
 final class EventLists extends JPanel {
     private static final long serialVersionUID = 1L;
+    private static final Texts TEXTS = Texts.of(EventLists.class);
     private final EventBands bands;
     private final EventTable table;
     private final JLabel count = new JLabel(" ");
@@ -29,7 +31,8 @@ final class EventLists extends JPanel {
         count.setName("moons.count");
         add(count, "gapleft 16, gaptop 4, gapbottom 2, wmin 0");
         add(bands, "wmin 0");
-        JLabel legend = new JLabel(Words.of("bands.legend"));
+        JLabel legend = new JLabel(TEXTS.text("bands.legend"));
+        legend.setToolTipText(legend.getText());
         legend.putClientProperty("FlatLaf.styleClass", "small");
         add(legend, "gapleft 16, gapbottom 6, wmin 0");
         JScrollPane events = new JScrollPane(table);
@@ -45,7 +48,7 @@ final class EventLists extends JPanel {
 
     void showSearching(Wish wish) {
         fill(new Found(wish, List.of(), List.of()));
-        count.setText(Words.of("count.searching"));
+        count.setText(TEXTS.text("count.searching"));
     }
 
     void show(Found found) {
@@ -53,8 +56,11 @@ final class EventLists extends JPanel {
         long seen = found.events().stream().filter(e -> e.hindrance().isEmpty()).count();
         count.setText(
                 found.events().isEmpty()
-                        ? Words.of("count.none")
-                        : Words.of("count", found.events().size(), seen));
+                        ? TEXTS.text("count.none")
+                        : TEXTS.text(
+                                found.events().size() == 1 ? "count.one" : "count.many",
+                                Integer.toString(found.events().size()),
+                                Long.toString(seen)));
     }
 
     private void fill(Found found) {

@@ -3,6 +3,7 @@ package oblate.moonspanel;
 
 import java.awt.Color;
 import java.awt.Component;
+import java.awt.Font;
 import java.util.List;
 import java.util.function.Supplier;
 import java.util.function.ToDoubleFunction;
@@ -15,10 +16,12 @@ import oblate.sky.GroundView;
 import oblate.workbench.look.Figures;
 import oblate.workbench.look.Palette;
 import oblate.workbench.look.Theme;
+import oblate.workbench.words.Texts;
 
 /** The events of the span, one a row; those that cannot be seen are dimmed and say why. */
-final class EventTable extends JTable {
+final class EventTable extends FittedTable {
     private static final long serialVersionUID = 1L;
+    private static final Texts TEXTS = Texts.of(EventTable.class);
     private static final String[] KEYS = {
         "column.kind",
         "column.moon",
@@ -30,18 +33,18 @@ final class EventTable extends JTable {
         "column.sun",
         "column.notes"
     };
-    private static final int[] WIDTHS = {150, 76, 122, 70, 70, 38, 86, 86, 250};
     private static final int FIRST_FIGURE = 2;
     private static final int NOTES = 8;
+    private static final int LEAST_NOTES_PX = 120;
     private final transient Supplier<Palette> palette;
     private final Rows rows;
 
     EventTable(Supplier<Palette> palette) {
-        super(new Rows());
+        super(new Rows(), NOTES, LEAST_NOTES_PX);
         this.palette = palette;
         rows = (Rows) getModel();
         setName("moons.events");
-        getAccessibleContext().setAccessibleName(Words.of("events.name"));
+        getAccessibleContext().setAccessibleName(TEXTS.text("events.name"));
         setSelectionMode(ListSelectionModel.SINGLE_SELECTION);
         setShowGrid(false);
         setRowHeight(24);
@@ -49,16 +52,24 @@ final class EventTable extends JTable {
         setAutoResizeMode(AUTO_RESIZE_LAST_COLUMN);
         getTableHeader().setReorderingAllowed(false);
         for (int i = 0; i < KEYS.length; i++) {
-            boolean figure = i >= FIRST_FIGURE && i < NOTES;
-            getColumnModel().getColumn(i).setCellRenderer(new Cell(figure));
-            getColumnModel().getColumn(i).setPreferredWidth(WIDTHS[i]);
-            getColumnModel().getColumn(i).setMinWidth(i == NOTES ? WIDTHS[i] / 2 : WIDTHS[i]);
+            getColumnModel().getColumn(i).setCellRenderer(new Cell(isFigure(i)));
         }
+        fit();
+    }
+
+    private static boolean isFigure(int column) {
+        return column >= FIRST_FIGURE && column < NOTES;
+    }
+
+    @Override
+    Font fontOf(int column) {
+        return isFigure(column) ? Theme.figureFont(-1) : Theme.bodyFont(0);
     }
 
     void show(List<Happening> events) {
         rows.events = List.copyOf(events);
         rows.fireTableDataChanged();
+        fit();
     }
 
     List<Happening> events() {
@@ -111,7 +122,7 @@ final class EventTable extends JTable {
 
         @Override
         public String getColumnName(int column) {
-            return Words.of(KEYS[column]);
+            return TEXTS.text(KEYS[column]);
         }
 
         @Override

@@ -2,6 +2,7 @@
 package oblate.moonspanel;
 
 import oblate.workbench.Bearing;
+import oblate.workbench.words.Texts;
 
 /** What is up in the drawing. */
 enum Facing {
@@ -14,6 +15,8 @@ enum Facing {
     /** The sky's south. */
     SKY_SOUTH_UP("facing.skysouth");
 
+    private static final Texts TEXTS = Texts.of(Facing.class);
+
     private final String key;
 
     Facing(String key) {
@@ -23,7 +26,7 @@ enum Facing {
     /** What a person reads. */
     @Override
     public String toString() {
-        return Words.of(key);
+        return TEXTS.text(key);
     }
 
     /** The one that goes with the window's; pictures as taken have no like here and give the sky's north. */

@@ -18,10 +18,12 @@ import oblate.workbench.look.FoldSection;
 import oblate.workbench.look.Palette;
 import oblate.workbench.pictures.FactList;
 import oblate.workbench.pictures.SystemLabel;
+import oblate.workbench.words.Texts;
 
 /** The figures for the instant, with the two things a person enters: length of a capture, and a longitude. */
 final class FactsColumn extends JPanel {
     private static final long serialVersionUID = 1L;
+    private static final Texts TEXTS = Texts.of(FactsColumn.class);
     private static final String WIDE = "wmin 0";
     private final transient Supplier<Palette> palette;
     private final transient PanelSettings settings;
@@ -44,11 +46,11 @@ final class FactsColumn extends JPanel {
         setOpaque(false);
         capture = new JSpinner(new SpinnerNumberModel(settings.number("capture.s", 120), 1, 7200, 10));
         capture.setName("moons.capture");
-        capture.getAccessibleContext().setAccessibleName(Words.of("capture.name"));
+        capture.getAccessibleContext().setAccessibleName(TEXTS.text("capture.name"));
         longitude = new JSpinner(new SpinnerNumberModel(settings.number("longitude.deg", 0), 0, 360, 1.0));
         longitude.setName("moons.longitude");
-        longitude.getAccessibleContext().setAccessibleName(Words.of("longitude.name"));
-        systems.getAccessibleContext().setAccessibleName(Words.of("system.name"));
+        longitude.getAccessibleContext().setAccessibleName(TEXTS.text("longitude.name"));
+        systems.getAccessibleContext().setAccessibleName(TEXTS.text("system.name"));
         capture.addChangeListener(e -> entered());
         longitude.addChangeListener(e -> entered());
         systems.addActionListener((ActionEvent e) -> {
@@ -56,18 +58,18 @@ final class FactsColumn extends JPanel {
                 entered();
             }
         });
-        siteSection = new FoldSection(Words.of("section.site"), site);
-        add(new FoldSection(Words.of("section.planet"), planet), WIDE);
+        siteSection = new FoldSection(TEXTS.text("section.site"), site);
+        add(new FoldSection(TEXTS.text("section.planet"), planet), WIDE);
         add(siteSection, WIDE);
         JPanel smears = place();
         JPanel seconds = new JPanel(new MigLayout("insets 0, gap 6"));
         seconds.setOpaque(false);
-        seconds.add(new JLabel(Words.of("capture.label")));
+        seconds.add(new JLabel(TEXTS.text("capture.label")));
         seconds.add(capture, "w 80!");
-        seconds.add(new JLabel(Words.of("capture.unit")));
+        seconds.add(new JLabel(TEXTS.text("capture.unit")));
         smears.add(seconds);
         smears.add(smear);
-        add(new FoldSection(Words.of("section.smear"), smears), WIDE);
+        add(new FoldSection(TEXTS.text("section.smear"), smears), WIDE);
         JPanel crossings = place();
         JPanel wanted = new JPanel(new MigLayout("insets 0, gap 6"));
         wanted.setOpaque(false);
@@ -76,7 +78,7 @@ final class FactsColumn extends JPanel {
         wanted.add(systems);
         crossings.add(wanted);
         crossings.add(crossing);
-        add(new FoldSection(Words.of("section.crossing"), crossings), WIDE);
+        add(new FoldSection(TEXTS.text("section.crossing"), crossings), WIDE);
     }
 
     private static JPanel place() {
@@ -127,13 +129,13 @@ final class FactsColumn extends JPanel {
         fill(smear, facts.smear());
         fill(crossing, facts.crossing());
         siteSection.setTitle(
-                siteName.map(n -> Words.of("section.site.named", n)).orElseGet(() -> Words.of("section.site")));
+                siteName.map(n -> TEXTS.text("section.site.named", n)).orElseGet(() -> TEXTS.text("section.site")));
         if (siteName.isPresent()) {
             FactList list = list(facts.site());
             facts.caution().ifPresent(list::alarm);
             put(site, list);
         } else {
-            put(site, new FactList(palette).remark(Words.of("site.none")));
+            put(site, new FactList(palette).remark(TEXTS.text("site.none")));
         }
     }
 

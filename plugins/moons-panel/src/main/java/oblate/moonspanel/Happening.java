@@ -8,6 +8,7 @@ import oblate.sky.GroundView;
 import oblate.sky.UtcTime;
 import oblate.sky.event.Contact;
 import oblate.sky.event.EventKind;
+import oblate.workbench.words.Texts;
 
 /** Something that moons do, with what the site makes of it: a {@link MoonEvent} with the planet, a {@link MoonMeeting} with each other. */
 sealed interface Happening permits MoonEvent, MoonMeeting {
@@ -71,7 +72,7 @@ sealed interface Happening permits MoonEvent, MoonMeeting {
     default String sentence() {
         String lower = what().substring(0, 1).toLowerCase(java.util.Locale.ROOT) + what().substring(1);
         return words().isEmpty()
-                ? Words.of("said", moonName(), lower)
-                : Words.of("said.notes", moonName(), lower, words());
+                ? Texts.of(Happening.class).text("said", moonName(), lower)
+                : Texts.of(Happening.class).text("said.notes", moonName(), lower, words());
     }
 }

@@ -7,12 +7,15 @@ import oblate.sky.GroundSky;
 import oblate.sky.GroundView;
 import oblate.sky.PlanetModel;
 import oblate.sky.UtcTime;
+import oblate.workbench.words.Texts;
 
 /** Why an event cannot be seen. */
 enum Hindrance {
     HIDDEN("hindrance.hidden"),
     LOW("hindrance.low"),
     DAYLIGHT("hindrance.daylight");
+
+    private static final Texts TEXTS = Texts.of(Hindrance.class);
 
     /** Planet higher than this counts as up (deg). */
     static final double LOWEST_PLANET_DEG = 5;
@@ -27,7 +30,7 @@ enum Hindrance {
 
     /** In words. */
     String words() {
-        return Words.of(key);
+        return TEXTS.text(key);
     }
 
     /**

@@ -22,6 +22,7 @@ import oblate.sky.TimeSpan;
 import oblate.sky.UtcTime;
 import oblate.workbench.look.Figures;
 import oblate.workbench.pictures.SystemLabel;
+import oblate.workbench.words.Texts;
 
 /**
  * The figures for an instant, ready to be read. Immutable.
@@ -34,6 +35,7 @@ import oblate.workbench.pictures.SystemLabel;
  */
 record InstantFacts(
         List<Line> planet, List<Line> site, List<Line> smear, List<Line> crossing, Optional<String> caution) {
+    private static final Texts TEXTS = Texts.of(InstantFacts.class);
     private static final double CROSSING_TURNS = 1.2;
     private static final double DAY_S = 86_400;
 
@@ -61,7 +63,7 @@ record InstantFacts(
             overSite(site, view);
             course(site, q, ground.get());
             if (view.isSunDangerous() && view.altitudeDeg() > 0) {
-                caution = Optional.of(Words.of(
+                caution = Optional.of(TEXTS.text(
                         "caution.sun",
                         Figures.fixed(view.sunSeparationDeg(), 0),
                         q.wish().planet().label()));
@@ -74,26 +76,28 @@ record InstantFacts(
         List<Line> lines = new ArrayList<>();
         for (RotationSystem system : disc.planet().globe().systems()) {
             lines.add(new Line(
-                    Words.of("fact.cm", SystemLabel.brief(system)),
+                    TEXTS.text("fact.cm", SystemLabel.brief(system)),
                     Figures.longitude(disc.centralMeridianDeg(system))));
         }
         lines.add(new Line(
-                Words.of("fact.diameter"),
+                TEXTS.text("fact.diameter"),
                 Figures.fixed(disc.diameterEquatorialArcsec(), 2) + "″ × "
                         + Figures.fixed(disc.diameterPolarArcsec(), 2) + "″"));
-        lines.add(new Line(Words.of("fact.tilt"), Figures.fixed(disc.subEarth().latGraphicDeg(), 1) + "° graphic"));
-        lines.add(new Line(Words.of("fact.pole"), Figures.fixed(disc.northPolePaDeg(), 1) + "°"));
-        lines.add(new Line(Words.of("fact.phase"), Figures.fixed(disc.phaseAngleDeg(), 1) + "°"));
+        lines.add(new Line(
+                TEXTS.text("fact.tilt"),
+                TEXTS.text("fact.tilt.value", Figures.fixed(disc.subEarth().latGraphicDeg(), 1))));
+        lines.add(new Line(TEXTS.text("fact.pole"), Figures.fixed(disc.northPolePaDeg(), 1) + "°"));
+        lines.add(new Line(TEXTS.text("fact.phase"), Figures.fixed(disc.phaseAngleDeg(), 1) + "°"));
         return lines;
     }
 
     private static void overSite(List<Line> lines, GroundView view) {
-        lines.add(new Line(Words.of("fact.altitude"), Figures.fixed(view.altitudeDeg(), 1) + "°"));
-        lines.add(new Line(Words.of("fact.azimuth"), Figures.fixed(view.azimuthDeg(), 1) + "°"));
+        lines.add(new Line(TEXTS.text("fact.altitude"), Figures.fixed(view.altitudeDeg(), 1) + "°"));
+        lines.add(new Line(TEXTS.text("fact.azimuth"), Figures.fixed(view.azimuthDeg(), 1) + "°"));
         lines.add(new Line(
-                Words.of("fact.sun"),
+                TEXTS.text("fact.sun"),
                 Figures.fixed(view.sunAltitudeDeg(), 1) + "°, "
-                        + view.twilight().word()));
+                        + TEXTS.text("twilight." + view.twilight().word())));
     }
 
     private static void course(List<Line> lines, Question q, GroundSky ground) {
@@ -103,15 +107,15 @@ record InstantFacts(
         lines.add(line(course, GroundEvent.Kind.UPPER_TRANSIT, "fact.transit"));
         lines.add(line(course, GroundEvent.Kind.SET, "fact.set"));
         if (course.neverUp()) {
-            lines.add(new Line("", Words.of("fact.neverup")));
+            lines.add(new Line("", TEXTS.text("fact.neverup")));
         } else if (course.alwaysUp()) {
-            lines.add(new Line("", Words.of("fact.alwaysup")));
+            lines.add(new Line("", TEXTS.text("fact.alwaysup")));
         }
     }
 
     private static Line line(GroundCourse course, GroundEvent.Kind kind, String key) {
         return new Line(
-                Words.of(key),
+                TEXTS.text(key),
                 course.first(kind)
                         .map(e -> Figures.clockUt(e.time().toInstant())
                                 + (kind == GroundEvent.Kind.UPPER_TRANSIT
@@ -125,9 +129,9 @@ record InstantFacts(
         RotationSmear smear =
                 RotationSmear.at(sky, q.wish().planet(), q.wish().planet().customarySystem(lat), q.time(), lat);
         return List.of(
-                new Line(Words.of("fact.turn"), Figures.fixed(smear.turnedDeg(q.captureS()), 2) + "°"),
+                new Line(TEXTS.text("fact.turn"), Figures.fixed(smear.turnedDeg(q.captureS()), 2) + "°"),
                 new Line(
-                        Words.of("fact.length"),
+                        TEXTS.text("fact.length"),
                         Figures.fixed(smear.lengthKm(q.captureS()), 0) + " km, "
                                 + Figures.fixed(smear.lengthArcsec(q.captureS()), 2) + "″"));
     }
@@ -142,9 +146,9 @@ record InstantFacts(
             String said = found.isEmpty()
                     ? "–"
                     : found.get(0).time().iso(0).replace('T', ' ').replace("Z", " UT");
-            return List.of(new Line(Words.of("fact.next"), said));
+            return List.of(new Line(TEXTS.text("fact.next"), said));
         } catch (ProblemException e) {
-            return List.of(new Line(Words.of("fact.next"), e.getMessage()));
+            return List.of(new Line(TEXTS.text("fact.next"), e.getMessage()));
         }
     }
 }

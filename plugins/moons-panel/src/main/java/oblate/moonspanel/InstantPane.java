@@ -13,10 +13,12 @@ import oblate.sky.TimeSpan;
 import oblate.sky.UtcTime;
 import oblate.workbench.look.Palette;
 import oblate.workbench.look.Theme;
+import oblate.workbench.words.Texts;
 
 /** The planet near by on the left, all moons on the right, and under them the instant that is shown. */
 final class InstantPane extends JPanel {
     private static final long serialVersionUID = 1L;
+    private static final Texts TEXTS = Texts.of(InstantPane.class);
     /** Half the width of the near drawing (equatorial radii). */
     private static final double NEAR_RADII = 1.75;
     /** The same for a planet with rings. */
@@ -55,9 +57,11 @@ final class InstantPane extends JPanel {
         JPanel instant = new JPanel(new MigLayout("insets 8 12 8 12, gap 8, fillx", "[][grow,fill]"));
         instant.setOpaque(false);
         followLook();
-        instant.add(time);
+        instant.add(time, "wmin pref");
         instant.add(slider, "wmin 0");
-        instant.add(new JLabel(Words.of("legend")), "newline, span 2, wmin 0");
+        JLabel legend = new JLabel(TEXTS.text("legend"));
+        legend.setToolTipText(legend.getText());
+        instant.add(legend, "newline, span 2, wmin 0");
         said.setName("moons.said");
         instant.add(said, "newline, span 2, wmin 0");
         add(instant, "wmin 0");
@@ -106,6 +110,6 @@ final class InstantPane extends JPanel {
     void choose(Optional<Happening> event) {
         near.choose(event.map(Happening::moonIds).orElse(java.util.Set.of()));
         wide.choose(event.map(Happening::moonIds).orElse(java.util.Set.of()));
-        said.setText(event.map(Happening::sentence).orElse(Words.of("said.choose")));
+        said.setText(event.map(Happening::sentence).orElse(TEXTS.text("said.choose")));
     }
 }

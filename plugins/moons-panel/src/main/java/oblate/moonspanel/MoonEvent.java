@@ -14,6 +14,7 @@ import oblate.sky.event.ContactKind;
 import oblate.sky.event.EventKind;
 import oblate.sky.event.EventNote;
 import oblate.sky.event.Passage;
+import oblate.workbench.words.Texts;
 
 /**
  * A moon's passage before or behind its planet, with what the site makes of it. Immutable.
@@ -25,6 +26,7 @@ import oblate.sky.event.Passage;
  */
 record MoonEvent(Passage passage, Optional<GroundView> begin, Optional<GroundView> end, Optional<Hindrance> hindrance)
         implements Happening {
+    private static final Texts TEXTS = Texts.of(MoonEvent.class);
     private static final int STEPS = 8;
     private static final Set<EventNote> WHOLLY =
             Set.of(EventNote.WHOLLY_BEHIND_PLANET, EventNote.WHOLLY_IN_SHADOW, EventNote.WHOLLY_ON_FAR_SIDE);
@@ -94,7 +96,7 @@ record MoonEvent(Passage passage, Optional<GroundView> begin, Optional<GroundVie
 
     @Override
     public String what() {
-        return Words.of("kind." + passage.kind().id());
+        return TEXTS.text("kind." + passage.kind().id());
     }
 
     @Override

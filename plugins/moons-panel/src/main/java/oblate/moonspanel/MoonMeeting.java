@@ -15,6 +15,7 @@ import oblate.sky.event.EventNote;
 import oblate.sky.event.MutualContact;
 import oblate.sky.event.MutualEvent;
 import oblate.workbench.look.Figures;
+import oblate.workbench.words.Texts;
 
 /**
  * One moon occults or eclipses another, with what the site makes of it. Immutable.
@@ -27,6 +28,7 @@ import oblate.workbench.look.Figures;
 record MoonMeeting(
         MutualEvent event, Optional<GroundView> begin, Optional<GroundView> end, Optional<Hindrance> hindrance)
         implements Happening {
+    private static final Texts TEXTS = Texts.of(MoonMeeting.class);
 
     static MoonMeeting of(MutualEvent event, Optional<GroundSky> ground) {
         List<UtcTime> moments = new ArrayList<>();
@@ -67,7 +69,7 @@ record MoonMeeting(
 
     @Override
     public String what() {
-        return Words.of("meeting." + event.kind().id(), event.front().name());
+        return TEXTS.text("meeting." + event.kind().id(), event.front().name());
     }
 
     @Override
@@ -133,7 +135,7 @@ record MoonMeeting(
     public String words() {
         List<String> said = new ArrayList<>();
         hindrance.filter(h -> h != Hindrance.HIDDEN).map(Hindrance::words).ifPresent(said::add);
-        said.add(Words.of(
+        said.add(TEXTS.text(
                 "meeting.drop", Figures.withSigma(100 * event.depthBack(), 100 * event.sigmaDepthBack(), "%")));
         if (event.kind() == EventKind.ECLIPSE && !event.umbral()) {
             said.add(EventNote.PENUMBRA_ONLY.words());

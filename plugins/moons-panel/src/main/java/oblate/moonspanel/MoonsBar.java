@@ -1,6 +1,7 @@
 /* SPDX-License-Identifier: Apache-2.0 */
 package oblate.moonspanel;
 
+import java.awt.BorderLayout;
 import java.time.DateTimeException;
 import java.time.LocalDate;
 import java.util.List;
@@ -15,17 +16,20 @@ import javax.swing.JTextField;
 import net.miginfocom.swing.MigLayout;
 import oblate.archive.Site;
 import oblate.sky.PlanetModel;
+import oblate.workbench.look.FlowingRow;
+import oblate.workbench.words.Texts;
 
 /** What is looked at: planet, place, span; and which way up the drawings are. */
 final class MoonsBar extends JPanel {
     private static final long serialVersionUID = 1L;
+    private static final Texts TEXTS = Texts.of(MoonsBar.class);
     private final transient List<PlanetModel> known;
     private final JComboBox<String> planets = new JComboBox<>();
     private final JComboBox<String> sites = new JComboBox<>();
     private final JComboBox<Stretch> stretches = new JComboBox<>(Stretch.values());
     private final JTextField date = new JTextField(9);
     private final JComboBox<Facing> facings = new JComboBox<>(Facing.values());
-    private final JCheckBox mirrored = new JCheckBox(Words.of("mirrored"));
+    private final JCheckBox mirrored = new JCheckBox(TEXTS.text("mirrored"));
     private transient List<Site> sitesKnown = List.of();
     private boolean filling;
 
@@ -45,11 +49,11 @@ final class MoonsBar extends JPanel {
     }
 
     MoonsBar(List<PlanetModel> known, Facing facing, Listener listener, Consumer<String> say) {
-        super(new MigLayout("insets 8 16 8 16, gap 8", "[][][][][][]push[][]"));
+        super(new BorderLayout());
         this.known = List.copyOf(known);
         setOpaque(false);
         known.forEach(p -> planets.addItem(p.label()));
-        sites.addItem(Words.of("site.earth"));
+        sites.addItem(TEXTS.text("site.earth"));
         facings.setSelectedItem(facing);
         name(planets, "planet");
         name(sites, "site");
@@ -68,32 +72,42 @@ final class MoonsBar extends JPanel {
             try {
                 listener.dated(LocalDate.parse(date.getText().strip()));
             } catch (DateTimeException wrong) {
-                say.accept(Words.of("date.wrong", date.getText()));
+                say.accept(TEXTS.text("date.wrong", date.getText()));
             }
         });
         facings.addActionListener(e -> listener.faced());
         mirrored.addActionListener(e -> listener.faced());
-        add(planets);
-        add(sites, "wmax 160");
-        add(stretches);
-        add(step("‹", -1, listener));
-        add(date);
-        add(step("›", 1, listener));
-        add(facings);
-        add(mirrored);
+        FlowingRow row = new FlowingRow(false);
+        row.add(planets);
+        row.add(together(sites));
+        row.add(stretches);
+        row.add(together(step("‹", -1, listener), date, step("›", 1, listener)));
+        row.add(facings);
+        row.add(mirrored);
+        add(row, BorderLayout.CENTER);
+    }
+
+    /** Parts that stay in one line; none is wider than a name of some length needs. */
+    private static JPanel together(JComponent... parts) {
+        JPanel group = new JPanel(new MigLayout("insets 0, gap 8"));
+        group.setOpaque(false);
+        for (JComponent part : parts) {
+            group.add(part, "wmax 200");
+        }
+        return group;
     }
 
     /** Gives a part its name, what a screen reader says, and its tip. */
     static void name(JComponent part, String key) {
         part.setName("moons." + key);
-        part.getAccessibleContext().setAccessibleName(Words.of(key + ".name"));
-        part.setToolTipText(Words.of(key + ".tip"));
+        part.getAccessibleContext().setAccessibleName(TEXTS.text(key + ".name"));
+        part.setToolTipText(TEXTS.text(key + ".tip"));
     }
 
     private static JButton step(String sign, int direction, Listener listener) {
         JButton button = new JButton(sign);
         button.setName(direction < 0 ? "moons.before" : "moons.after");
-        button.setToolTipText(Words.of(direction < 0 ? "before.tip" : "after.tip"));
+        button.setToolTipText(TEXTS.text(direction < 0 ? "before.tip" : "after.tip"));
         button.getAccessibleContext().setAccessibleName(button.getToolTipText());
         button.addActionListener(e -> listener.stepped(direction));
         return button;
@@ -104,7 +118,7 @@ final class MoonsBar extends JPanel {
         filling = true;
         sitesKnown = List.copyOf(found);
         sites.removeAllItems();
-        sites.addItem(Words.of("site.earth"));
+        sites.addItem(TEXTS.text("site.earth"));
         sitesKnown.forEach(s -> sites.addItem(s.name()));
         filling = false;
         chooseSite(wish);

@@ -7,9 +7,12 @@ import javax.swing.JComponent;
 import oblate.workbench.PanelContext;
 import oblate.workbench.WorkbenchPanel;
 import oblate.workbench.look.LineIcon;
+import oblate.workbench.words.Texts;
 
 /** The panel of moons: their events, and what planet and moons look like. */
 public final class MoonsPanel implements WorkbenchPanel {
+    private static final Texts TEXTS = Texts.of(MoonsPanel.class);
+
     @Override
     public String id() {
         return "moons";
@@ -17,7 +20,7 @@ public final class MoonsPanel implements WorkbenchPanel {
 
     @Override
     public String label() {
-        return Words.of("panel");
+        return TEXTS.text("panel");
     }
 
     @Override

@@ -22,10 +22,12 @@ import oblate.sky.UtcTime;
 import oblate.workbench.Job;
 import oblate.workbench.NewestOnly;
 import oblate.workbench.PanelContext;
+import oblate.workbench.words.Texts;
 
 /** Planet and moons at an instant above, the span's events as bands and as a table below, the chosen event and the instant's figures in the inspector. */
 final class MoonsView extends JPanel implements MoonsBar.Listener, EventBands.Listener {
     private static final long serialVersionUID = 1L;
+    private static final Texts TEXTS = Texts.of(MoonsView.class);
     private final transient PanelContext context;
     private final MoonsBar bar;
     private final InstantPane pane;
@@ -67,7 +69,7 @@ final class MoonsView extends JPanel implements MoonsBar.Listener, EventBands.Li
                 f -> facts.show(f, bar.site().map(Site::name)),
                 facts::showProblem);
         if (withMoons.isEmpty()) {
-            add(new JLabel(Words.of("empty.planets"), JLabel.CENTER), BorderLayout.CENTER);
+            add(new JLabel(TEXTS.text("empty.planets"), JLabel.CENTER), BorderLayout.CENTER);
             return;
         }
         add(bar, BorderLayout.NORTH);
@@ -90,8 +92,8 @@ final class MoonsView extends JPanel implements MoonsBar.Listener, EventBands.Li
     private JTabbedPane tabs() {
         JTabbedPane tabs = new JTabbedPane();
         tabs.setName("moons.tabs");
-        tabs.addTab(Words.of("tab.events"), lists);
-        tabs.addTab(Words.of("tab.timings"), timings);
+        tabs.addTab(TEXTS.text("tab.events"), lists);
+        tabs.addTab(TEXTS.text("tab.timings"), timings);
         return tabs;
     }
 
@@ -253,7 +255,7 @@ final class MoonsView extends JPanel implements MoonsBar.Listener, EventBands.Li
         showChosen();
         Job job = context.background()
                 .run(
-                        Words.of("search.title", wish.planet().label()),
+                        TEXTS.text("search.title", wish.planet().label()),
                         progress -> new EventFinder(context.sky()).find(wish, progress),
                         this::show);
         search = Optional.of(job);

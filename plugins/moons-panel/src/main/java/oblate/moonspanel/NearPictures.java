@@ -1,8 +1,6 @@
 /* SPDX-License-Identifier: Apache-2.0 */
 package oblate.moonspanel;
 
-import java.awt.event.ActionEvent;
-import java.awt.event.KeyEvent;
 import java.awt.event.MouseAdapter;
 import java.awt.event.MouseEvent;
 import java.time.Duration;
@@ -10,19 +8,20 @@ import java.time.Instant;
 import java.util.Comparator;
 import java.util.List;
 import java.util.function.LongConsumer;
-import javax.swing.AbstractAction;
 import javax.swing.DefaultListModel;
 import javax.swing.JComponent;
 import javax.swing.JList;
-import javax.swing.KeyStroke;
 import javax.swing.ListSelectionModel;
 import oblate.archive.ArchivedPicture;
 import oblate.sky.PlanetModel;
+import oblate.workbench.actions.Deed;
 import oblate.workbench.look.Figures;
+import oblate.workbench.words.Texts;
 
 /** The archive's pictures about an event; a double click or Enter opens one. */
 final class NearPictures extends JList<String> {
     private static final long serialVersionUID = 1L;
+    private static final Texts TEXTS = Texts.of(NearPictures.class);
     /** How far from an event a picture may be. */
     static final Duration REACH = Duration.ofHours(2);
 
@@ -32,18 +31,10 @@ final class NearPictures extends JList<String> {
     NearPictures(LongConsumer open) {
         setModel(lines);
         setName("moons.pictures");
-        setToolTipText(Words.of("pictures.tip"));
-        getAccessibleContext().setAccessibleName(Words.of("pictures.name"));
+        setToolTipText(TEXTS.text("pictures.tip"));
+        getAccessibleContext().setAccessibleName(TEXTS.text("pictures.name"));
         setSelectionMode(ListSelectionModel.SINGLE_SELECTION);
-        getInputMap(JComponent.WHEN_FOCUSED).put(KeyStroke.getKeyStroke(KeyEvent.VK_ENTER, 0), "open");
-        getActionMap().put("open", new AbstractAction() {
-            private static final long serialVersionUID = 1L;
-
-            @Override
-            public void actionPerformed(ActionEvent e) {
-                openChosen(open);
-            }
-        });
+        Deed.of(TEXTS, "pictures.open", () -> openChosen(open)).bind(this, JComponent.WHEN_FOCUSED);
         addMouseListener(new MouseAdapter() {
             @Override
             public void mouseClicked(MouseEvent e) {

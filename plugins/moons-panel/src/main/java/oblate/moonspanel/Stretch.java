@@ -6,12 +6,15 @@ import java.util.Optional;
 import oblate.archive.Site;
 import oblate.sky.TimeSpan;
 import oblate.sky.UtcTime;
+import oblate.workbench.words.Texts;
 
 /** How much time is looked at. */
 enum Stretch {
     NIGHT("stretch.night", 1),
     WEEK("stretch.week", 7),
     MONTH("stretch.month", 30);
+
+    private static final Texts TEXTS = Texts.of(Stretch.class);
 
     private static final double DAY_S = 86_400;
     private static final double DEG_PER_DAY = 360;
@@ -26,7 +29,7 @@ enum Stretch {
     /** What a person reads. */
     @Override
     public String toString() {
-        return Words.of(key);
+        return TEXTS.text(key);
     }
 
     /** Length (days). */

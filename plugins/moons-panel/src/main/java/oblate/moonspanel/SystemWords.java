@@ -11,13 +11,15 @@ import java.awt.geom.Line2D;
 import java.awt.geom.Point2D;
 import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Set;
+import java.util.stream.Stream;
 import oblate.sky.MoonPlace;
-import oblate.workbench.look.Figures;
 import oblate.workbench.look.Ink;
 import oblate.workbench.look.Palette;
 import oblate.workbench.look.Theme;
+import oblate.workbench.words.Texts;
 
 /**
  * The words about a drawing of planet and moons: names where they have room, poles, and the scale.
@@ -31,23 +33,29 @@ import oblate.workbench.look.Theme;
  */
 record SystemWords(
         Scene now, Placement place, boolean closeUp, Set<String> chosenMoons, Palette colours, Dimension field) {
+    private static final Texts TEXTS = Texts.of(SystemWords.class);
     private static final double LETTER_RADII = 1.22;
     private static final double LETTER_RINGS_RADII = 2.42;
-    private static final double SCALE_ROOM_PX = 150;
 
     void paint(Graphics2D g, Facing facing, boolean mirrored, boolean ringed) {
-        names(g);
+        ScaleBar scale = ScaleBar.of(g, now, place, closeUp, field);
+        scale.paint(g, colours);
+        names(g, facing, mirrored, scale.box());
         if (closeUp) {
             sense(g, facing, mirrored, ringed);
         }
-        scale(g);
     }
 
-    private void names(Graphics2D g) {
+    private void names(Graphics2D g, Facing facing, boolean mirrored, Rectangle2D scale) {
         List<Rectangle2D> taken = new ArrayList<>();
-        taken.add(new Rectangle2D.Double(0, field.height - 34.0, SCALE_ROOM_PX, 34));
+        taken.add(scale);
         Rectangle2D whole = new Rectangle2D.Double(0, 0, field.width, field.height);
         g.setFont(Theme.bodyFont(-1));
+        if (closeUp) {
+            FontMetrics metrics = g.getFontMetrics();
+            taken.add(new Rectangle2D.Double(
+                    0, 0, 12.0 + metrics.stringWidth(senseWords(facing, mirrored)), 10.0 + metrics.getHeight()));
+        }
         for (MoonPlace moon : now.moons()) {
             Point2D at = SystemDrawing.screen(moon, place);
             if (whole.contains(at)) {
@@ -61,7 +69,7 @@ record SystemWords(
                 moon.shadow()
                         .ifPresent(s -> name(
                                 g,
-                                Words.of("shadow.of", moon.name()),
+                                TEXTS.text("shadow.of", moon.name()),
                                 place.toScreen(s.xWestRadii(), s.yNorthRadii()),
                                 SystemDrawing.sizePx(moon, place),
                                 taken));
@@ -71,9 +79,9 @@ record SystemWords(
 
     private static String words(MoonPlace moon) {
         if (moon.occulted()) {
-            return Words.of("moon.behind", moon.name());
+            return TEXTS.text("moon.behind", moon.name());
         }
-        return moon.eclipsed() ? Words.of("moon.eclipsed", moon.name()) : moon.name();
+        return moon.eclipsed() ? TEXTS.text("moon.eclipsed", moon.name()) : moon.name();
     }
 
     /** Writes a name beside its moon, where there is room: below, above, right or left; leaves it out in the strip when there is none. */
@@ -93,32 +101,48 @@ record SystemWords(
             {at.getX() - w / 2, at.getY() + away + 2 * h},
             {at.getX() - w / 2, at.getY() - away - 3 * h}
         };
-        for (double[] corner : corners) {
-            double x = Math.max(2, Math.min(field.width - w - 2, corner[0]));
-            Rectangle2D box = new Rectangle2D.Double(x, corner[1], w, h);
-            boolean free = taken.stream().noneMatch(box::intersects)
-                    && corner[1] > 0
-                    && corner[1] + h < field.height - (closeUp ? 0 : 2);
-            if (free) {
-                taken.add(box);
-                g.setColor(new Color(0, 0, 0, 150));
-                g.fill(new Rectangle2D.Double(x - 2, corner[1], w + 4, h));
-                g.setColor(ink);
-                g.drawString(text, (float) x, (float) (corner[1] + metrics.getAscent()));
-                return;
-            }
-        }
+        List<Rectangle2D> free = Arrays.stream(corners)
+                .<Rectangle2D>map(
+                        c -> new Rectangle2D.Double(Math.max(2, Math.min(field.width - w - 2, c[0])), c[1], w, h))
+                .filter(box -> taken.stream().noneMatch(box::intersects)
+                        && box.getY() > 0
+                        && box.getMaxY() < field.height - (closeUp ? 0 : 2))
+                .toList();
+        // rather where no moon is covered
+        free.stream()
+                .filter(box -> dots().noneMatch(box::intersects))
+                .findFirst()
+                .or(() -> free.stream().findFirst())
+                .ifPresent(box -> {
+                    taken.add(box);
+                    g.setColor(new Color(0, 0, 0, 150));
+                    g.fill(new Rectangle2D.Double(box.getX() - 2, box.getY(), w + 4, h));
+                    g.setColor(ink);
+                    g.drawString(text, (float) box.getX(), (float) (box.getY() + metrics.getAscent()));
+                });
+    }
+
+    /** Where the moons are drawn. */
+    private Stream<Rectangle2D> dots() {
+        return now.moons().stream().map(moon -> {
+            double size = SystemDrawing.sizePx(moon, place);
+            Point2D at = SystemDrawing.screen(moon, place);
+            return new Rectangle2D.Double(at.getX() - size / 2, at.getY() - size / 2, size, size);
+        });
+    }
+
+    private static String senseWords(Facing facing, boolean mirrored) {
+        return facing + ", " + TEXTS.text(mirrored ? "sense.mirrored" : "sense.sky");
     }
 
     private void sense(Graphics2D g, Facing facing, boolean mirrored, boolean ringed) {
         g.setFont(Theme.bodyFont(-1));
         g.setColor(colours.nightInk());
         FontMetrics metrics = g.getFontMetrics();
-        String sense = facing + ", " + Words.of(mirrored ? "sense.mirrored" : "sense.sky");
-        g.drawString(sense, 10, 8 + metrics.getAscent());
+        g.drawString(senseWords(facing, mirrored), 10, 8 + metrics.getAscent());
         pole(g);
-        direction(g, Words.of("compass.north"), 0, LETTER_RADII);
-        direction(g, Words.of("compass.west"), -90, ringed ? LETTER_RINGS_RADII : LETTER_RADII);
+        direction(g, TEXTS.text("compass.north"), 0, LETTER_RADII);
+        direction(g, TEXTS.text("compass.west"), -90, ringed ? LETTER_RINGS_RADII : LETTER_RADII);
     }
 
     /** Short strokes at the poles, along the spin axis. */
@@ -144,23 +168,5 @@ record SystemWords(
         double far = radii * place.pxPerRadius();
         g.drawString(letter, (float) (place.centreXPx() + far * d.getX() - metrics.stringWidth(letter) / 2.0), (float)
                 (place.centreYPx() + far * d.getY() + metrics.getAscent() / 2.0 - 1));
-    }
-
-    private void scale(Graphics2D g) {
-        double radiusArcsec = now.disc().diameterEquatorialArcsec() / 2;
-        double radii = closeUp ? 1 : place.pxPerRadius() > 40 ? 1 : place.pxPerRadius() > 12 ? 5 : 10;
-        double length = radii * place.pxPerRadius();
-        double y = field.height - 10.0;
-        g.setColor(colours.nightInk());
-        g.setStroke(new BasicStroke(1.4f));
-        g.draw(new Line2D.Double(10, y, 10 + length, y));
-        g.draw(new Line2D.Double(10, y - 4, 10, y + 4));
-        g.draw(new Line2D.Double(10 + length, y - 4, 10 + length, y + 4));
-        g.setFont(Theme.figureFont(-2));
-        String text = Words.of(
-                radii == 1 ? "scale.one" : "scale.many",
-                Figures.fixed(radii, 0),
-                Figures.fixed(radii * radiusArcsec, 1));
-        g.drawString(text, 10f, (float) y - 8);
     }
 }

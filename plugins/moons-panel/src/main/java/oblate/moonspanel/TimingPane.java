@@ -24,10 +24,12 @@ import oblate.workbench.Job;
 import oblate.workbench.PanelContext;
 import oblate.workbench.look.Figures;
 import oblate.workbench.look.Theme;
+import oblate.workbench.words.Texts;
 
 /** Observed minus predicted over the season: the plot on the left, its rows on the right, what the chosen night says of its clock below. */
 final class TimingPane extends JPanel {
     private static final long serialVersionUID = 1L;
+    private static final Texts TEXTS = Texts.of(TimingPane.class);
     private final transient PanelContext context;
     private final transient Consumer<Timing> whenChosen;
     private final TimingPlot plot;
@@ -41,7 +43,7 @@ final class TimingPane extends JPanel {
 
     /** @param whenChosen told when a person chooses a timing */
     TimingPane(PanelContext context, Consumer<Timing> whenChosen) {
-        super(new MigLayout("insets 0, gap 0, fill", "[45%,fill][55%,fill]", "[][grow,fill][]"));
+        super(new MigLayout("insets 0, gap 0, fill", "[42%,fill][58%,fill]", "[][grow,fill][]"));
         this.context = context;
         this.whenChosen = whenChosen;
         setOpaque(false);
@@ -93,10 +95,10 @@ final class TimingPane extends JPanel {
         }
         stale = false;
         job.ifPresent(Job::stop);
-        head.setText(Words.of("timings.working"));
+        head.setText(TEXTS.text("timings.working"));
         PlanetModel of = planet.get();
         job = Optional.of(context.background()
-                .run(Words.of("timings.title", of.label()), progress -> work(of, progress), this::fill));
+                .run(TEXTS.text("timings.title", of.label()), progress -> work(of, progress), this::fill));
     }
 
     /** Timings, and what the plot and the table show of them. */
@@ -117,12 +119,22 @@ final class TimingPane extends JPanel {
         rows.show(worked.brief());
         head.setText(
                 timings.events().isEmpty()
-                        ? Words.of("timings.empty", timings.planet().label())
-                        : Words.of(
+                        ? TEXTS.text("timings.empty", timings.planet().label())
+                        : TEXTS.text(
                                 "timings.head",
-                                worked.brief().size(),
-                                timings.nights().size()));
-        clock.setText(timings.events().isEmpty() ? "" : Words.of("timings.choose"));
+                                counted(
+                                        "timings.count.one",
+                                        "timings.count.many",
+                                        worked.brief().size()),
+                                counted(
+                                        "timings.nights.one",
+                                        "timings.nights.many",
+                                        timings.nights().size())));
+        clock.setText(timings.events().isEmpty() ? "" : TEXTS.text("timings.choose"));
+    }
+
+    private static String counted(String one, String many, int count) {
+        return count == 1 ? TEXTS.text(one) : TEXTS.text(many, Integer.toString(count));
     }
 
     private Optional<Timing> chosen() {
@@ -148,7 +160,7 @@ final class TimingPane extends JPanel {
                 .map(TimingPane::onScreen)
                 .collect(Collectors.joining(" "));
         String doubts =
-                timing.doubts().isEmpty() ? "" : Words.of("timings.doubts", String.join("; ", timing.doubts())) + " ";
+                timing.doubts().isEmpty() ? "" : TEXTS.text("timings.doubts", String.join("; ", timing.doubts())) + " ";
         clock.setText(doubts + night);
         whenChosen.accept(timing);
     }

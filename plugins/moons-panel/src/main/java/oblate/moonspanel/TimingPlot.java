@@ -31,6 +31,7 @@ import oblate.workbench.look.Figures;
 import oblate.workbench.look.Ink;
 import oblate.workbench.look.Palette;
 import oblate.workbench.look.Theme;
+import oblate.workbench.words.Texts;
 
 /**
  * Observed minus predicted over the season: a point with its error for each event, a shape for each phenomenon, the moon's letter beside it, hollow where in doubt;
@@ -38,6 +39,7 @@ import oblate.workbench.look.Theme;
  */
 final class TimingPlot extends JComponent {
     private static final long serialVersionUID = 1L;
+    private static final Texts TEXTS = Texts.of(TimingPlot.class);
     private static final List<Ink> MOON_INKS = List.of(Ink.OUTLINE, Ink.MARK, Ink.TERMINATOR, Ink.EXPECTED);
     private static final double NEAR_PX = 12;
     private final transient Supplier<Palette> palette;
@@ -49,7 +51,7 @@ final class TimingPlot extends JComponent {
         this.palette = palette;
         setName("moons.timings.plot");
         setToolTipText("");
-        getAccessibleContext().setAccessibleName(Words.of("timings.plot.name"));
+        getAccessibleContext().setAccessibleName(TEXTS.text("timings.plot.name"));
         addMouseListener(new MouseAdapter() {
             @Override
             public void mousePressed(MouseEvent e) {
@@ -223,6 +225,6 @@ final class TimingPlot extends JComponent {
             g.drawString(
                     label, (float) (s.x(tick) - m.stringWidth(label) / 2.0), (float) in.getMaxY() + m.getAscent() + 4);
         }
-        g.drawString(Words.of("timings.axis"), (float) in.getMinX(), (float) in.getMinY() - 5);
+        g.drawString(TEXTS.text("timings.axis"), (float) in.getMinX(), (float) in.getMinY() - 5);
     }
 }

@@ -2,6 +2,7 @@
 package oblate.moonspanel;
 
 import java.awt.Component;
+import java.awt.Font;
 import java.util.List;
 import java.util.function.Supplier;
 import javax.swing.JTable;
@@ -15,38 +16,51 @@ import oblate.report.TimingTable;
 import oblate.workbench.look.Figures;
 import oblate.workbench.look.Palette;
 import oblate.workbench.look.Theme;
+import oblate.workbench.words.Texts;
 
 /** Timings, one event's moment a row; what is in doubt is dimmed and says why. */
-final class TimingRows extends JTable {
+final class TimingRows extends FittedTable {
     private static final long serialVersionUID = 1L;
+    private static final Texts TEXTS = Texts.of(TimingRows.class);
     private static final String[] KEYS = {
         "timings.night", "timings.moon", "timings.what", "timings.omp", "timings.beside"
     };
-    private static final int[] WIDTHS = {100, 100, 160, 88, 116};
+    private static final int WHAT = 2;
+    private static final int LEAST_WHAT_PX = 120;
     private static final int FIRST_FIGURE = 3;
     private final transient Supplier<Palette> palette;
     private final Rows rows;
 
     TimingRows(Supplier<Palette> palette) {
-        super(new Rows());
+        super(new Rows(), WHAT, LEAST_WHAT_PX);
         this.palette = palette;
         rows = (Rows) getModel();
         setName("moons.timings.rows");
-        getAccessibleContext().setAccessibleName(Words.of("timings.rows.name"));
+        getAccessibleContext().setAccessibleName(TEXTS.text("timings.rows.name"));
         setSelectionMode(ListSelectionModel.SINGLE_SELECTION);
         setShowGrid(false);
         setRowHeight(22);
         setFillsViewportHeight(true);
         getTableHeader().setReorderingAllowed(false);
         for (int i = 0; i < KEYS.length; i++) {
-            getColumnModel().getColumn(i).setCellRenderer(new Cell(i == 0 || i >= FIRST_FIGURE));
-            getColumnModel().getColumn(i).setPreferredWidth(WIDTHS[i]);
+            getColumnModel().getColumn(i).setCellRenderer(new Cell(isFigure(i)));
         }
+        fit();
+    }
+
+    private static boolean isFigure(int column) {
+        return column == 0 || column >= FIRST_FIGURE;
+    }
+
+    @Override
+    Font fontOf(int column) {
+        return isFigure(column) ? Theme.figureFont(-1) : Theme.bodyFont(-1);
     }
 
     void show(List<Timing> timings) {
         rows.timings = List.copyOf(timings);
         rows.fireTableDataChanged();
+        fit();
     }
 
     List<Timing> timings() {
@@ -95,7 +109,7 @@ final class TimingRows extends JTable {
 
         @Override
         public String getColumnName(int column) {
-            return Words.of(KEYS[column]);
+            return TEXTS.text(KEYS[column]);
         }
 
         @Override
@@ -120,7 +134,10 @@ final class TimingRows extends JTable {
         private static String what(Timing t) {
             return t.point() == TimedPoint.PLACE
                     ? t.phenomenon().words()
-                    : t.phenomenon().words() + ", " + t.point().id().replace('_', ' ');
+                    : TEXTS.text(
+                            "timings.what.moment",
+                            t.phenomenon().words(),
+                            TEXTS.text("point." + t.point().id()));
         }
     }
 }

@@ -163,6 +163,38 @@ class MoonsWindowTest {
         assertThat(text("moons.time")).isEqualTo("2027-09-25T01:02:03Z");
     }
 
+    /** Times and names have room in a window of usual width; in a narrow one the table scrolls and the choices take several lines. */
+    @Test
+    void noTimeOrNameIsCut() {
+        open();
+        enter("moons.date", "2027-09-22");
+        JTable table = (JTable) window.find("moons.events");
+        for (int width : new int[] {1440, 690}) {
+            PanelWindow.act(() -> {
+                window.workbench().frame().setBounds(0, 0, width, 900);
+                window.workbench().frame().validate();
+            });
+            window.settle();
+            PanelWindow.act(() -> {
+                assertThat(table.getRowCount()).isPositive();
+                for (int row = 0; row < table.getRowCount(); row++) {
+                    for (int column = 0; column < table.getColumnCount() - 1; column++) {
+                        Component cell = table.prepareRenderer(table.getCellRenderer(row, column), row, column);
+                        assertThat(table.getCellRect(row, column, false).width)
+                                .as(width + " px: " + table.getValueAt(row, column))
+                                .isGreaterThanOrEqualTo(cell.getPreferredSize().width);
+                    }
+                }
+            });
+        }
+        Component planet = window.find("moons.planet");
+        Component mirrored = window.find("moons.mirrored");
+        assertThat(PanelWindow.<Integer>ask(() -> mirrored.getY() - planet.getY()))
+                .isPositive();
+        assertThat(PanelWindow.<Integer>ask(mirrored::getWidth))
+                .isEqualTo(PanelWindow.<Integer>ask(() -> mirrored.getPreferredSize().width));
+    }
+
     /** The bands: the drawing follows the pointer and goes back, a click on a box chooses its event, elsewhere it moves the instant. */
     @Test
     void theBandsAreDrivenByTheMouse() {

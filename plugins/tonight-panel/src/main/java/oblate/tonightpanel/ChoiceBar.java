@@ -16,16 +16,19 @@ import javax.swing.JTextField;
 import javax.swing.JToggleButton;
 import net.miginfocom.swing.MigLayout;
 import oblate.sky.PlanetModel;
+import oblate.workbench.actions.Deed;
 import oblate.workbench.look.FlowingRow;
+import oblate.workbench.words.Texts;
 
 /** Planet, place and date; night or month; and what may be done with the plan. */
 final class ChoiceBar extends JPanel {
     private static final long serialVersionUID = 1L;
+    private static final Texts TEXTS = Texts.of(ChoiceBar.class);
     private final transient List<PlanetModel> known;
     private final JComboBox<String> planets = new JComboBox<>();
     private final JTextField date = new JTextField(9);
-    private final JToggleButton night = new JToggleButton(Words.of("bar.night"), true);
-    private final JToggleButton month = new JToggleButton(Words.of("bar.month"));
+    private final JToggleButton night = new JToggleButton(TEXTS.text("bar.night"), true);
+    private final JToggleButton month = new JToggleButton(TEXTS.text("bar.month"));
     private final JPanel deeds = new JPanel(new MigLayout("insets 0, gap 8"));
     private boolean filling;
 
@@ -50,21 +53,21 @@ final class ChoiceBar extends JPanel {
         setOpaque(false);
         known.forEach(p -> planets.addItem(p.label()));
         planets.setName("tonight.planet");
-        planets.setToolTipText(Words.of("planet.tip"));
-        planets.getAccessibleContext().setAccessibleName(Words.of("planet.name"));
+        planets.setToolTipText(TEXTS.text("planet.tip"));
+        planets.getAccessibleContext().setAccessibleName(TEXTS.text("planet.name"));
         planets.addActionListener(e -> {
             if (!filling) {
                 listener.changed();
             }
         });
         date.setName("tonight.date");
-        date.setToolTipText(Words.of("date.tip"));
-        date.getAccessibleContext().setAccessibleName(Words.of("date.name"));
+        date.setToolTipText(TEXTS.text("date.tip"));
+        date.getAccessibleContext().setAccessibleName(TEXTS.text("date.name"));
         date.addActionListener(e -> {
             try {
                 listener.dated(LocalDate.parse(date.getText().strip()));
             } catch (DateTimeException wrong) {
-                say.accept(Words.of("date.wrong", date.getText()));
+                say.accept(TEXTS.text("date.wrong", date.getText()));
             }
         });
         JButton tonight = button("tonight.now", "bar.tonight");
@@ -72,7 +75,7 @@ final class ChoiceBar extends JPanel {
         ButtonGroup group = new ButtonGroup();
         night.setName("tonight.night.toggle");
         month.setName("tonight.month.toggle");
-        month.setToolTipText(Words.of("bar.month.tip"));
+        month.setToolTipText(TEXTS.text("bar.month.tip"));
         for (JToggleButton toggle : List.of(night, month)) {
             group.add(toggle);
             toggle.addActionListener(e -> listener.changed());
@@ -98,25 +101,26 @@ final class ChoiceBar extends JPanel {
     }
 
     private static JButton button(String name, String key) {
-        JButton button = new JButton(Words.of(key));
+        JButton button = new JButton(TEXTS.text(key));
         button.setName(name);
-        button.setToolTipText(Words.of(key + ".tip"));
+        button.setToolTipText(TEXTS.text(key + ".tip"));
         return button;
     }
 
     private static JButton step(String sign, int direction, IntConsumer listener) {
         JButton button = new JButton(sign);
         button.setName(direction < 0 ? "tonight.before" : "tonight.after");
-        button.setToolTipText(Words.of(direction < 0 ? "before.tip" : "after.tip"));
+        button.setToolTipText(TEXTS.text(direction < 0 ? "before.tip" : "after.tip"));
         button.getAccessibleContext().setAccessibleName(button.getToolTipText());
         button.addActionListener(e -> listener.accept(direction));
         return button;
     }
 
     /** Adds a button for a thing that may be done with the plan shown. */
-    void offer(String name, String key, Runnable deed) {
-        JButton button = button(name, key);
-        button.addActionListener(e -> deed.run());
+    void offer(String name, Deed deed) {
+        JButton button = new JButton(deed);
+        button.setName(name);
+        button.setToolTipText(Deed.tooltip(deed));
         deeds.add(button);
     }
 

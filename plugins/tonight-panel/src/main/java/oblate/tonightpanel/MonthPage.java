@@ -20,16 +20,18 @@ import oblate.drift.plan.Plan;
 import oblate.workbench.Background;
 import oblate.workbench.Job;
 import oblate.workbench.look.Palette;
+import oblate.workbench.words.Texts;
 
 /** The nights of a month. Planning can be stopped; the newest wish wins. */
 final class MonthPage extends JPanel {
     private static final long serialVersionUID = 1L;
+    private static final Texts TEXTS = Texts.of(MonthPage.class);
     private final transient Supplier<Palette> palette;
     private final transient Background background;
     private final transient PlanFinder finder;
     private final JLabel title = new JLabel(" ");
     private final JLabel said = new JLabel(" ");
-    private final JButton stop = new JButton(Words.of("month.stop"));
+    private final JButton stop = new JButton(TEXTS.text("month.stop"));
     private final MonthTable table;
     private final transient Consumer<Plan> whenPlanned;
     private transient Optional<Job> job = Optional.empty();
@@ -51,7 +53,7 @@ final class MonthPage extends JPanel {
         title.putClientProperty("FlatLaf.styleClass", "h3");
         said.setName("tonight.month.said");
         stop.setName("tonight.month.stop");
-        stop.setToolTipText(Words.of("month.stop.tip"));
+        stop.setToolTipText(TEXTS.text("month.stop.tip"));
         stop.addActionListener(e -> job.ifPresent(Job::stop));
         stop.setVisible(false);
         table = new MonthTable(palette, goTo);
@@ -71,14 +73,14 @@ final class MonthPage extends JPanel {
         job.ifPresent(Job::stop);
         plan = Optional.empty();
         table.show(List.of());
-        title.setText(Words.of(
+        title.setText(TEXTS.text(
                 "title",
                 asked.planet().label(),
                 month.getMonth().getDisplayName(TextStyle.FULL, Locale.ENGLISH) + " " + month.getYear()));
         said.setForeground(palette.get().quietInk());
-        said.setText(Words.of("month.planning"));
+        said.setText(TEXTS.text("month.planning"));
         Job begun = background.run(
-                Words.of("month.job", month), progress -> finder.month(asked, month, progress), this::show);
+                TEXTS.text("month.job", month), progress -> finder.month(asked, month, progress), this::show);
         job = Optional.of(begun);
         stop.setVisible(true);
         begun.whenEnded(() -> ended(begun));
@@ -88,7 +90,7 @@ final class MonthPage extends JPanel {
         if (job.equals(Optional.of(which))) {
             job = Optional.empty();
             stop.setVisible(false);
-            said.setText(Words.of(which.isCancelled() ? "month.stopped" : "month.failed"));
+            said.setText(TEXTS.text(which.isCancelled() ? "month.stopped" : "month.failed"));
         }
     }
 
@@ -99,9 +101,13 @@ final class MonthPage extends JPanel {
         said.setText(
                 with == 0
                         ? made.nextWindow()
-                                .map(d -> Words.of("month.said.next", d))
-                                .orElse(Words.of("month.said.never"))
-                        : Words.of("month.said", with, made.nights().size()) + " " + Words.of("month.utc"));
+                                .map(d -> TEXTS.text("month.said.next", d))
+                                .orElse(TEXTS.text("month.said.never"))
+                        : TEXTS.text(
+                                        with == 1 ? "month.said.one" : "month.said.many",
+                                        Long.toString(with),
+                                        Integer.toString(made.nights().size()))
+                                + " " + TEXTS.text("month.utc"));
         whenPlanned.accept(made);
     }
 

@@ -5,8 +5,6 @@ import java.awt.Component;
 import java.awt.Graphics;
 import java.awt.Graphics2D;
 import java.awt.RenderingHints;
-import java.awt.event.ActionEvent;
-import java.awt.event.KeyEvent;
 import java.awt.event.MouseAdapter;
 import java.awt.event.MouseEvent;
 import java.awt.geom.Rectangle2D;
@@ -17,9 +15,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.function.Supplier;
-import javax.swing.AbstractAction;
 import javax.swing.JTable;
-import javax.swing.KeyStroke;
 import javax.swing.ListSelectionModel;
 import javax.swing.SwingConstants;
 import javax.swing.table.AbstractTableModel;
@@ -27,14 +23,17 @@ import javax.swing.table.DefaultTableCellRenderer;
 import oblate.drift.plan.PlanItem;
 import oblate.drift.plan.PlanNight;
 import oblate.sky.DarkWindow;
+import oblate.workbench.actions.Deed;
 import oblate.workbench.look.Figures;
 import oblate.workbench.look.Palette;
 import oblate.workbench.look.Theme;
 import oblate.workbench.timeline.TimeAxis;
+import oblate.workbench.words.Texts;
 
 /** The nights of a month: window, best altitude, what there is to see; a click or Enter goes to a night. */
 final class MonthTable extends JTable {
     private static final long serialVersionUID = 1L;
+    private static final Texts TEXTS = Texts.of(MonthTable.class);
     private static final String[] KEYS = {
         "month.night",
         "month.bar",
@@ -55,8 +54,8 @@ final class MonthTable extends JTable {
         this.palette = palette;
         rows = (Rows) getModel();
         setName("tonight.month");
-        getAccessibleContext().setAccessibleName(Words.of("month.name"));
-        setToolTipText(Words.of("month.tip"));
+        getAccessibleContext().setAccessibleName(TEXTS.text("month.name"));
+        setToolTipText(TEXTS.text("month.tip"));
         setSelectionMode(ListSelectionModel.SINGLE_SELECTION);
         setShowGrid(false);
         setRowHeight(24);
@@ -72,15 +71,8 @@ final class MonthTable extends JTable {
                 night(rowAtPoint(e.getPoint())).ifPresent(n -> whenChosen.accept(n.date()));
             }
         });
-        getInputMap(WHEN_ANCESTOR_OF_FOCUSED_COMPONENT).put(KeyStroke.getKeyStroke(KeyEvent.VK_ENTER, 0), "go");
-        getActionMap().put("go", new AbstractAction() {
-            private static final long serialVersionUID = 1L;
-
-            @Override
-            public void actionPerformed(ActionEvent e) {
-                night(getSelectedRow()).ifPresent(n -> whenChosen.accept(n.date()));
-            }
-        });
+        Deed.of(TEXTS, "month.go", () -> night(getSelectedRow()).ifPresent(n -> whenChosen.accept(n.date())))
+                .bind(this, WHEN_ANCESTOR_OF_FOCUSED_COMPONENT);
     }
 
     void show(List<PlanNight> nights) {
@@ -167,7 +159,7 @@ final class MonthTable extends JTable {
 
         @Override
         public String getColumnName(int column) {
-            return Words.of(KEYS[column]);
+            return TEXTS.text(KEYS[column]);
         }
 
         @Override
@@ -179,7 +171,7 @@ final class MonthTable extends JTable {
                     night.date().getDayOfWeek().getDisplayName(TextStyle.SHORT, Locale.ENGLISH) + " "
                             + night.date().getDayOfMonth() + "/"
                             + night.date().plusDays(1).getDayOfMonth();
-                case 2 -> dark ? span(night) : Words.of("month.none");
+                case 2 -> dark ? span(night) : TEXTS.text("month.none");
                 case 3 -> dark ? Say.hours(night.windowHours()) : "";
                 case 4 ->
                     night.best()

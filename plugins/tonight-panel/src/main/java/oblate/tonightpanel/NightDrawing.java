@@ -18,10 +18,12 @@ import oblate.sky.UtcTime;
 import oblate.workbench.look.Palette;
 import oblate.workbench.look.Theme;
 import oblate.workbench.timeline.TimeAxis;
+import oblate.workbench.words.Texts;
 
 /** What the drawings of a night have in common: the night, the pointer's line, the present moment's. */
 abstract class NightDrawing extends JComponent {
     private static final long serialVersionUID = 1L;
+    private static final Texts TEXTS = Texts.of(NightDrawing.class);
     private static final int TICK_GAP_PX = 46;
     private static final float[] DASHES = {3, 3};
     private final transient Supplier<Palette> palette;
@@ -110,7 +112,7 @@ abstract class NightDrawing extends JComponent {
             g.setStroke(new BasicStroke(1.6f, BasicStroke.CAP_BUTT, BasicStroke.JOIN_ROUND, 10, DASHES, 0));
             g.draw(new Line2D.Double(x, topPx, x, bottomPx));
             g.setFont(Theme.bodyFont(-2));
-            g.drawString(Words.of("now"), (float) x + 4, (float) topPx + 12);
+            g.drawString(TEXTS.text("now"), (float) x + 4, (float) topPx + 12);
         }
         pointer.hover().ifPresent(t -> {
             g.setColor(colours.ink());
@@ -130,6 +132,6 @@ abstract class NightDrawing extends JComponent {
             g.draw(new Line2D.Double(tick.xPx(), linePx, tick.xPx(), linePx + 4));
             g.drawString(tick.label(), (float) (tick.xPx() - m.stringWidth(tick.label()) / 2.0), textY);
         }
-        g.drawString(Words.of("utc"), (float) axis.rightPx() + 24, textY);
+        g.drawString(TEXTS.text("utc"), (float) axis.rightPx() + 24, textY);
     }
 }

@@ -32,10 +32,12 @@ import oblate.workbench.look.NightName;
 import oblate.workbench.look.Palette;
 import oblate.workbench.look.Theme;
 import oblate.workbench.pictures.SystemLabel;
+import oblate.workbench.words.Texts;
 
 /** One night: head, sky, rows, and what has no time. */
 final class NightPage extends JPanel {
     private static final long serialVersionUID = 1L;
+    private static final Texts TEXTS = Texts.of(NightPage.class);
     private static final int SKY_PX = 250;
     private final transient Supplier<Palette> palette;
     private final transient NightPointer pointer;
@@ -71,7 +73,7 @@ final class NightPage extends JPanel {
         window.setName("tonight.window");
         readout.setName("tonight.readout");
         next.setName("tonight.next");
-        next.setToolTipText(Words.of("next.tip"));
+        next.setToolTipText(TEXTS.text("next.tip"));
         next.addActionListener(e -> nextDate.ifPresent(goTo));
         add(head(), BorderLayout.NORTH);
         Below below = new Below();
@@ -140,25 +142,25 @@ final class NightPage extends JPanel {
                 || !sheet.get().night().date().equals(shown.night().date());
         sheet = Optional.of(shown);
         Plan plan = shown.plan();
-        title.setText(Words.of(
+        title.setText(TEXTS.text(
                 "title",
                 plan.wish().planet().label(),
                 NightName.of(shown.night().date())));
-        window.setText(Words.of(
+        window.setText(TEXTS.text(
                 shown.night().windows().isEmpty() ? "window.said.none" : "window.said", Say.windows(shown.night())));
         window.setForeground(
                 shown.night().windows().isEmpty()
                         ? palette.get().alarm()
                         : palette.get().ink());
         nextDate = plan.nextWindow();
-        next.setText(nextDate.map(d -> Words.of("next", d)).orElse(""));
+        next.setText(nextDate.map(d -> TEXTS.text("next", d)).orElse(""));
         next.setVisible(nextDate.isPresent());
         smear.say(
                 shown.night().longestCaptureS().isPresent()
-                        ? Words.of(
+                        ? TEXTS.text(
                                 "longest",
                                 Say.length(shown.night().longestCaptureS().getAsDouble()))
-                        : Words.of("longest.none"));
+                        : TEXTS.text("longest.none"));
         keepChosen(shown);
         sky.show(sheet);
         rows.show(sheet);
@@ -182,7 +184,7 @@ final class NightPage extends JPanel {
 
     private static List<String> untimed(Plan plan) {
         List<String> said = new ArrayList<>();
-        plan.untimed().forEach(u -> said.add(Words.of("untimed", u.feature(), u.why())));
+        plan.untimed().forEach(u -> said.add(TEXTS.text("untimed", u.feature(), u.why())));
         return said;
     }
 
@@ -191,7 +193,7 @@ final class NightPage extends JPanel {
         String said = shown.outside().stream()
                 .map(i -> i.subject() + " " + Say.clock(i.time()) + " (" + i.whyNot() + ")")
                 .collect(Collectors.joining(", "));
-        return said.isEmpty() ? List.of() : List.of(Words.of("outside", said));
+        return said.isEmpty() ? List.of() : List.of(TEXTS.text("outside", said));
     }
 
     void showProblem(String sentence) {
@@ -221,7 +223,9 @@ final class NightPage extends JPanel {
         readout.setForeground(
                 time.isPresent() ? palette.get().ink() : palette.get().quietInk());
         readout.setText(
-                sheet.isEmpty() ? " " : time.map(t -> under(sheet.get(), t)).orElseGet(() -> Words.of("readout.none")));
+                sheet.isEmpty()
+                        ? " "
+                        : time.map(t -> under(sheet.get(), t)).orElseGet(() -> TEXTS.text("readout.none")));
     }
 
     private static String under(NightSheet night, UtcTime time) {
@@ -229,17 +233,17 @@ final class NightPage extends JPanel {
         ApparentDisc disc = night.wish().ground().sky().disc(night.wish().planet(), time);
         List<String> said = new ArrayList<>();
         said.add(Say.clock(time) + " UTC");
-        said.add(Words.of("readout.altitude", Figures.fixed(view.altitudeDeg(), 1)));
+        said.add(TEXTS.text("readout.altitude", Figures.fixed(view.altitudeDeg(), 1)));
         double dispersion = view.dispersionArcsec(Asked.SHORT_NM, Asked.LONG_NM);
-        said.add(Words.of("readout.dispersion", Figures.fixed(dispersion, 2)));
+        said.add(TEXTS.text("readout.dispersion", Figures.fixed(dispersion, 2)));
         for (RotationSystem system : disc.planet().globe().systems()) {
-            said.add(Words.of(
+            said.add(TEXTS.text(
                     "readout.cm", SystemLabel.brief(system), Figures.longitude(disc.centralMeridianDeg(system))));
         }
-        said.add(Words.of(
+        said.add(TEXTS.text(
                 "readout.sun",
                 Figures.fixed(view.sunAltitudeDeg(), 0),
-                Words.of("sky." + view.twilight().word())));
+                TEXTS.text("sky." + view.twilight().word())));
         return String.join("   ", said);
     }
 }

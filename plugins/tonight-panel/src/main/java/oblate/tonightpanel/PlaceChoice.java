@@ -12,10 +12,12 @@ import oblate.archive.Site;
 import oblate.base.ProblemException;
 import oblate.sky.GroundSite;
 import oblate.workbench.PanelSettings;
+import oblate.workbench.words.Texts;
 
 /** A site of the archive, or a place that is typed. */
 final class PlaceChoice extends JPanel {
     private static final long serialVersionUID = 1L;
+    private static final Texts TEXTS = Texts.of(PlaceChoice.class);
     private final transient PanelSettings settings;
     private final transient Runnable whenChanged;
     private final transient Consumer<String> say;
@@ -32,8 +34,8 @@ final class PlaceChoice extends JPanel {
         this.say = say;
         setOpaque(false);
         sites.setName("tonight.site");
-        sites.setToolTipText(Words.of("site.tip"));
-        sites.getAccessibleContext().setAccessibleName(Words.of("site.name"));
+        sites.setToolTipText(TEXTS.text("site.tip"));
+        sites.getAccessibleContext().setAccessibleName(TEXTS.text("site.name"));
         name(typed, "tonight.place");
         typed.setText(settings.text("place", ""));
         typed.addActionListener(e -> enter(typed.getText()));
@@ -51,9 +53,9 @@ final class PlaceChoice extends JPanel {
 
     static void name(JTextField field, String name) {
         field.setName(name);
-        field.setToolTipText(Words.of("place.tip"));
-        field.putClientProperty("JTextField.placeholderText", Words.of("place.example"));
-        field.getAccessibleContext().setAccessibleName(Words.of("place.name"));
+        field.setToolTipText(TEXTS.text("place.tip"));
+        field.putClientProperty("JTextField.placeholderText", TEXTS.text("place.example"));
+        field.getAccessibleContext().setAccessibleName(TEXTS.text("place.name"));
     }
 
     /** Offers an archive's sites; the one kept in the settings is chosen, else the first. */
@@ -62,7 +64,7 @@ final class PlaceChoice extends JPanel {
         known = List.copyOf(found);
         sites.removeAllItems();
         known.forEach(s -> sites.addItem(s.name()));
-        sites.addItem(Words.of("site.typed"));
+        sites.addItem(TEXTS.text("site.typed"));
         String wish = settings.text("site", "");
         int index = 0;
         for (int i = 0; i < known.size(); i++) {

@@ -18,9 +18,11 @@ import oblate.report.plan.PlanCalendar;
 import oblate.report.plan.PlanTable;
 import oblate.report.plan.PlanText;
 import oblate.workbench.PanelContext;
+import oblate.workbench.words.Texts;
 
 /** What may be done with the plan that is shown: into a calendar, a table, or onto the clipboard; the same files as the command line writes. */
 final class PlanDeeds {
+    private static final Texts TEXTS = Texts.of(PlanDeeds.class);
     private final PanelContext context;
     private final Clock clock;
     private final Supplier<Optional<Plan>> plan;
@@ -41,7 +43,7 @@ final class PlanDeeds {
     }
 
     private void withPlan(Consumer<Plan> deed) {
-        plan.get().ifPresentOrElse(deed, () -> context.say(Words.of("noplan")));
+        plan.get().ifPresentOrElse(deed, () -> context.say(TEXTS.text("noplan")));
     }
 
     private static String fileName(Plan plan, String suffix) {
@@ -54,7 +56,7 @@ final class PlanDeeds {
     void saveCalendar() {
         String where = placeName.get();
         withPlan(shown -> files.save(
-                Words.of("deed.calendar"),
+                TEXTS.text("deed.calendar"),
                 fileName(shown, ".ics"),
                 () -> PlanCalendar.of(shown, where, clock.instant())));
     }
@@ -64,7 +66,7 @@ final class PlanDeeds {
             Toolkit.getDefaultToolkit()
                     .getSystemClipboard()
                     .setContents(new StringSelection(PlanText.of(shown, placeName.get())), null);
-            context.say(Words.of("copied"));
+            context.say(TEXTS.text("copied"));
         });
     }
 
@@ -73,10 +75,10 @@ final class PlanDeeds {
                 .filter(f -> f.id().equals("csv"))
                 .findFirst();
         if (csv.isEmpty()) {
-            context.say(Words.of("nocsv"));
+            context.say(TEXTS.text("nocsv"));
             return;
         }
-        withPlan(shown -> files.save(Words.of("deed.csv"), fileName(shown, ".csv"), () -> written(csv.get(), shown)));
+        withPlan(shown -> files.save(TEXTS.text("deed.csv"), fileName(shown, ".csv"), () -> written(csv.get(), shown)));
     }
 
     private static String written(ReportFormat format, Plan plan) {

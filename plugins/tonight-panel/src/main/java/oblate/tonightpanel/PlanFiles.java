@@ -17,9 +17,11 @@ import javax.swing.SwingUtilities;
 import oblate.base.ProblemException;
 import oblate.workbench.PanelContext;
 import oblate.workbench.WorkbenchProblem;
+import oblate.workbench.words.Texts;
 
 /** Writes a plan to a file that a person chooses. On the event thread; the writing itself is not. */
 final class PlanFiles {
+    private static final Texts TEXTS = Texts.of(PlanFiles.class);
     private final PanelContext context;
     private final Component owner;
 
@@ -47,7 +49,7 @@ final class PlanFiles {
                 context.settings().keep("folder", chooser.getCurrentDirectory());
                 Path file = withSuffix(chooser.getSelectedFile().toPath(), suffix(name));
                 context.background()
-                        .quietly(() -> write(file, text.get()), saved -> context.say(Words.of("saved", saved)));
+                        .quietly(() -> write(file, text.get()), saved -> context.say(TEXTS.text("saved", saved)));
             }
             dialog.dispose();
         });
@@ -68,8 +70,8 @@ final class PlanFiles {
                 Path file = withSuffix(getSelectedFile().toPath(), suffix(name));
                 if (Files.exists(file) && !warned.equals(Optional.of(file))) {
                     warned = Optional.of(file);
-                    dialog.setTitle(Words.of("exists", file.getFileName()));
-                    context.say(Words.of("exists", file));
+                    dialog.setTitle(TEXTS.text("exists", file.getFileName()));
+                    context.say(TEXTS.text("exists", file));
                     return;
                 }
                 super.approveSelection();

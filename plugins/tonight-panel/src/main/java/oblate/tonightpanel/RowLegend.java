@@ -10,9 +10,11 @@ import oblate.sky.event.EventKind;
 import oblate.workbench.look.Palette;
 import oblate.workbench.look.Theme;
 import oblate.workbench.timeline.SpanFill;
+import oblate.workbench.words.Texts;
 
 /** One line that tells what the marks in the rows are; what has no room is left out at its end. */
 record RowLegend(Palette colours) {
+    private static final Texts TEXTS = Texts.of(RowLegend.class);
     private static final int SWATCH_PX = 22;
     private static final int GAP_PX = 18;
 
@@ -22,7 +24,7 @@ record RowLegend(Palette colours) {
         double x = leftPx;
         double y = topPx + 14;
         for (int i = 0; i <= EventKind.values().length; i++) {
-            String text = Words.of(i == 0 ? "legend.crossing" : "legend." + EventKind.values()[i - 1].id());
+            String text = TEXTS.text(i == 0 ? "legend.crossing" : "legend." + EventKind.values()[i - 1].id());
             double w = SWATCH_PX + 6 + m.stringWidth(text);
             if (x + w > rightPx - 8) {
                 return;

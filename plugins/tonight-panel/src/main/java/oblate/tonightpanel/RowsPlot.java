@@ -6,8 +6,6 @@ import java.awt.Dimension;
 import java.awt.FontMetrics;
 import java.awt.Graphics2D;
 import java.awt.Shape;
-import java.awt.event.ActionEvent;
-import java.awt.event.KeyEvent;
 import java.awt.event.MouseAdapter;
 import java.awt.event.MouseEvent;
 import java.awt.geom.Line2D;
@@ -17,18 +15,19 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Supplier;
-import javax.swing.AbstractAction;
 import javax.swing.JComponent;
-import javax.swing.KeyStroke;
 import oblate.drift.plan.PlanItem;
 import oblate.sky.TimeSpan;
+import oblate.workbench.actions.Deed;
 import oblate.workbench.look.Palette;
 import oblate.workbench.look.Theme;
 import oblate.workbench.timeline.SpanFill;
+import oblate.workbench.words.Texts;
 
 /** Features' crossings and moons' events, row by row, under the sky's plot and on the same axis of time. */
 final class RowsPlot extends NightDrawing {
     private static final long serialVersionUID = 1L;
+    private static final Texts TEXTS = Texts.of(RowsPlot.class);
     /** Within so much of the meridian a feature is in good view (deg). */
     static final double GOOD_VIEW_DEG = 50;
 
@@ -38,7 +37,7 @@ final class RowsPlot extends NightDrawing {
     RowsPlot(Supplier<Palette> palette, NightPointer pointer, Supplier<Instant> now) {
         super(palette, pointer, now);
         setName("tonight.rows");
-        getAccessibleContext().setAccessibleName(Words.of("rows.name"));
+        getAccessibleContext().setAccessibleName(TEXTS.text("rows.name"));
         setToolTipText("");
         setFocusable(true);
         addMouseListener(new MouseAdapter() {
@@ -48,23 +47,8 @@ final class RowsPlot extends NightDrawing {
                 itemAt(e).ifPresent(item -> pointer.choose(Optional.of(item)));
             }
         });
-        key(KeyEvent.VK_DOWN, 1);
-        key(KeyEvent.VK_RIGHT, 1);
-        key(KeyEvent.VK_UP, -1);
-        key(KeyEvent.VK_LEFT, -1);
-    }
-
-    private void key(int code, int step) {
-        String name = "step" + code;
-        getInputMap(JComponent.WHEN_FOCUSED).put(KeyStroke.getKeyStroke(code, 0), name);
-        getActionMap().put(name, new AbstractAction() {
-            private static final long serialVersionUID = 1L;
-
-            @Override
-            public void actionPerformed(ActionEvent e) {
-                step(step);
-            }
-        });
+        Deed.of(TEXTS, "rows.next", () -> step(1)).bind(this, JComponent.WHEN_FOCUSED);
+        Deed.of(TEXTS, "rows.previous", () -> step(-1)).bind(this, JComponent.WHEN_FOCUSED);
     }
 
     /** Chooses the next thing that can be observed, in order of time. */
@@ -115,7 +99,7 @@ final class RowsPlot extends NightDrawing {
             g.setColor(colours.quietInk());
             boolean none = sheet.plan().untimed().isEmpty()
                     && sheet.night().items().stream().noneMatch(i -> i.kind() == PlanItem.Kind.CROSSING);
-            g.drawString(Words.of(none ? "rows.none" : "rows.nothing"), 16f, RowLayout.TOP_PX + 15f);
+            g.drawString(TEXTS.text(none ? "rows.none" : "rows.nothing"), 16f, RowLayout.TOP_PX + 15f);
         }
         for (int i = 0; i < sheet.rows().size(); i++) {
             row(g, layout, i, colours);

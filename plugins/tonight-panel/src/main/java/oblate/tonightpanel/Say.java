@@ -12,9 +12,11 @@ import oblate.sky.Twilight;
 import oblate.sky.UtcTime;
 import oblate.workbench.look.Figures;
 import oblate.workbench.pictures.SystemLabel;
+import oblate.workbench.words.Texts;
 
 /** Times and figures of a plan as the screen says them. */
 final class Say {
+    private static final Texts TEXTS = Texts.of(Say.class);
     private static final int MINUTES_ABOVE_S = 180;
     private static final int HOURS_ABOVE_S = 10_800;
 
@@ -66,16 +68,16 @@ final class Say {
     /** {@code 51° high, air mass 1.28, dispersion 0.71″}; dispersion only where it can be told. */
     static String stand(GroundView view) {
         double dispersion = view.dispersionArcsec(Asked.SHORT_NM, Asked.LONG_NM);
-        return Words.of("stand", Figures.fixed(view.altitudeDeg(), 0), Figures.fixed(view.airMass(), 2))
-                + (Double.isFinite(dispersion) ? Words.of("stand.dispersion", Figures.fixed(dispersion, 2)) : "");
+        return TEXTS.text("stand", Figures.fixed(view.altitudeDeg(), 0), Figures.fixed(view.airMass(), 2))
+                + (Double.isFinite(dispersion) ? TEXTS.text("stand.dispersion", Figures.fixed(dispersion, 2)) : "");
     }
 
     /** Which smear: {@code 1° of rotation}, {@code 1 px of 0.1″}. */
     static String smear(SmearLimit smear) {
         String amount = plain(smear.amount());
         return smear.measure() == SmearLimit.Measure.DEG
-                ? Words.of("smear.deg", amount)
-                : Words.of("smear.px", amount, plain(smear.scaleArcsecPerPx()));
+                ? TEXTS.text("smear.deg", amount)
+                : TEXTS.text("smear.px", amount, plain(smear.scaleArcsecPerPx()));
     }
 
     private static String plain(double number) {
@@ -85,14 +87,14 @@ final class Say {
     /** The windows, or that there is none. */
     static String windows(PlanNight night) {
         return night.windows().isEmpty()
-                ? Words.of("window.none")
+                ? TEXTS.text("window.none")
                 : night.windows().stream().map(w -> span(w.span())).collect(Collectors.joining(", ")) + " ("
                         + hours(night.windowHours()) + ")";
     }
 
     /** What makes a window. */
     static String rule(PlanWish wish) {
-        return Words.of(
+        return TEXTS.text(
                 "rule",
                 Figures.fixed(wish.sunBelowDeg(), wish.sunBelowDeg() == Twilight.DAY.lowestDeg() ? 1 : 0),
                 wish.planet().label(),

@@ -20,10 +20,12 @@ import oblate.workbench.look.Figures;
 import oblate.workbench.look.Palette;
 import oblate.workbench.look.Theme;
 import oblate.workbench.timeline.TimeAxis;
+import oblate.workbench.words.Texts;
 
 /** The planet's altitude and dispersion through the night, over twilight, with the window lit. */
 final class SkyPlot extends NightDrawing {
     private static final long serialVersionUID = 1L;
+    private static final Texts TEXTS = Texts.of(SkyPlot.class);
     private static final float[] DASHES = {6, 4};
     private static final float[] DOTS = {1.5f, 4};
     private static final int[] LINES_PX = {5, 8, 12, 18, 0};
@@ -32,7 +34,7 @@ final class SkyPlot extends NightDrawing {
     SkyPlot(Supplier<Palette> palette, NightPointer pointer, Supplier<java.time.Instant> now) {
         super(palette, pointer, now);
         setName("tonight.sky");
-        getAccessibleContext().setAccessibleName(Words.of("sky.name"));
+        getAccessibleContext().setAccessibleName(TEXTS.text("sky.name"));
     }
 
     @Override
@@ -133,10 +135,10 @@ final class SkyPlot extends NightDrawing {
         for (NightSheet.Light light : sheet.lights()) {
             double from = scales.axis().x(light.span().from());
             double to = scales.axis().x(light.span().to());
-            String name = Words.of("light." + light.twilight().word());
+            String name = TEXTS.text("light." + light.twilight().word());
             String shown = m.stringWidth(name) + 4 <= to - from
                     ? name
-                    : Words.of("light." + light.twilight().word() + ".short");
+                    : TEXTS.text("light." + light.twilight().word() + ".short");
             if (m.stringWidth(shown) + 2 <= to - from) {
                 g.drawString(shown, (float) ((from + to - m.stringWidth(shown)) / 2), HEAD_TEXT_Y);
             }
@@ -164,7 +166,7 @@ final class SkyPlot extends NightDrawing {
             g.fill(new Rectangle2D.Double(box.getMinX(), y - 3, box.getWidth(), BRACKET_PX + 4));
             g.setFont(Theme.headFont(-2));
             FontMetrics m = g.getFontMetrics();
-            String text = Words.of("best", Say.span(hour));
+            String text = TEXTS.text("best", Say.span(hour));
             double middle = box.getCenterX() - m.stringWidth(text) / 2.0;
             double x =
                     Math.max(scales.axis().leftPx(), Math.min(scales.axis().rightPx() - m.stringWidth(text), middle));
@@ -202,16 +204,16 @@ final class SkyPlot extends NightDrawing {
         g.setFont(Theme.bodyFont(-1));
         FontMetrics m = g.getFontMetrics();
         float y = (float) scales.topPx() + m.getAscent() + 24;
-        title(g, colours.accent(), new BasicStroke(2.4f), Words.of("curve.altitude"), y);
+        title(g, colours.accent(), new BasicStroke(2.4f), TEXTS.text("curve.altitude"), y);
         title(
                 g,
                 colours.ink(),
                 new BasicStroke(1.5f, BasicStroke.CAP_BUTT, BasicStroke.JOIN_ROUND, 10, DASHES, 0),
-                Words.of("curve.dispersion"),
+                TEXTS.text("curve.dispersion"),
                 y + 22);
         g.setFont(Theme.bodyFont(-2));
         g.setColor(colours.quietInk());
-        g.drawString(Words.of("curve.colours"), 16f, y + 38);
+        g.drawString(TEXTS.text("curve.colours"), 16f, y + 38);
     }
 
     private static void title(Graphics2D g, Color colour, BasicStroke stroke, String text, float y) {

@@ -10,10 +10,12 @@ import javax.swing.SpinnerNumberModel;
 import net.miginfocom.swing.MigLayout;
 import oblate.drift.plan.SmearLimit;
 import oblate.workbench.PanelSettings;
+import oblate.workbench.words.Texts;
 
 /** The longest capture, and the smear it is for: degrees of rotation, or pixels of a scale. */
 final class SmearBar extends JPanel {
     private static final long serialVersionUID = 1L;
+    private static final Texts TEXTS = Texts.of(SmearBar.class);
     private static final double THOUSAND = 1000;
     private final transient PanelSettings settings;
     private final JLabel longest = new JLabel(" ");
@@ -21,8 +23,8 @@ final class SmearBar extends JPanel {
     private final JSpinner px;
     private final JSpinner scale;
     private final JComboBox<String> units =
-            new JComboBox<>(new String[] {Words.of("smear.unit.deg"), Words.of("smear.unit.px")});
-    private final JLabel scaleLabel = new JLabel(Words.of("smear.scale"));
+            new JComboBox<>(new String[] {TEXTS.text("smear.unit.deg"), TEXTS.text("smear.unit.px")});
+    private final JLabel scaleLabel = new JLabel(TEXTS.text("smear.scale"));
 
     SmearBar(PanelSettings settings, Runnable whenChanged) {
         super(new MigLayout("insets 0, gap 6, hidemode 3"));
@@ -33,14 +35,14 @@ final class SmearBar extends JPanel {
         scale = spinner("scale", kept("scale.marcsec", 0.1), 0.01, 10, 0.01);
         longest.setName("tonight.longest");
         units.setName("tonight.smear.unit");
-        units.getAccessibleContext().setAccessibleName(Words.of("smear.unit.name"));
+        units.getAccessibleContext().setAccessibleName(TEXTS.text("smear.unit.name"));
         units.setSelectedIndex(settings.flag("smear.inpx", false) ? 1 : 0);
         units.addActionListener(e -> changed(whenChanged));
         for (JSpinner spinner : new JSpinner[] {deg, px, scale}) {
             spinner.addChangeListener(e -> changed(whenChanged));
         }
         add(longest);
-        add(new JLabel(Words.of("smear.for")), "gapleft 2");
+        add(new JLabel(TEXTS.text("smear.for")), "gapleft 2");
         add(deg, "w 66!");
         add(px, "w 66!");
         add(units);
@@ -58,13 +60,13 @@ final class SmearBar extends JPanel {
         JSpinner spinner = new JSpinner(new SpinnerNumberModel(start, least, most, step));
         spinner.setEditor(new JSpinner.NumberEditor(spinner, "0.###"));
         spinner.setName("tonight." + key);
-        spinner.setToolTipText(Words.of(key + ".tip"));
+        spinner.setToolTipText(TEXTS.text(key + ".tip"));
         name(spinner, key);
         return spinner;
     }
 
     private static void name(JComponent part, String key) {
-        part.getAccessibleContext().setAccessibleName(Words.of(key + ".name"));
+        part.getAccessibleContext().setAccessibleName(TEXTS.text(key + ".name"));
     }
 
     private boolean inPx() {

@@ -11,9 +11,12 @@ import javax.swing.JComponent;
 import oblate.workbench.PanelContext;
 import oblate.workbench.WorkbenchPanel;
 import oblate.workbench.look.LineIcon;
+import oblate.workbench.words.Texts;
 
 /** The panel of the coming night. */
 public final class TonightPanel implements WorkbenchPanel {
+    private static final Texts TEXTS = Texts.of(TonightPanel.class);
+
     @Override
     public String id() {
         return "tonight";
@@ -21,7 +24,7 @@ public final class TonightPanel implements WorkbenchPanel {
 
     @Override
     public String label() {
-        return Words.of("panel");
+        return TEXTS.text("panel");
     }
 
     @Override

@@ -3,20 +3,14 @@ package oblate.tonightpanel;
 
 import java.awt.BorderLayout;
 import java.awt.CardLayout;
-import java.awt.Toolkit;
-import java.awt.event.ActionEvent;
 import java.awt.event.HierarchyEvent;
-import java.awt.event.KeyEvent;
 import java.time.Clock;
 import java.time.LocalDate;
 import java.time.YearMonth;
 import java.util.List;
 import java.util.Optional;
-import javax.swing.AbstractAction;
-import javax.swing.Action;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
-import javax.swing.KeyStroke;
 import javax.swing.Timer;
 import oblate.archive.Site;
 import oblate.drift.plan.Plan;
@@ -24,11 +18,14 @@ import oblate.drift.plan.PlanCautions;
 import oblate.drift.plan.PlanItem;
 import oblate.workbench.NewestOnly;
 import oblate.workbench.PanelContext;
+import oblate.workbench.actions.Deed;
 import oblate.workbench.look.Palette;
+import oblate.workbench.words.Texts;
 
 /** The panel: choices above, a night or a month in the middle, cautions at the foot. */
 final class TonightView extends JPanel implements ChoiceBar.Listener {
     private static final long serialVersionUID = 1L;
+    private static final Texts TEXTS = Texts.of(TonightView.class);
     private static final int NOW_MS = 30_000;
     private final transient PanelContext context;
     private final transient Clock clock;
@@ -69,7 +66,7 @@ final class TonightView extends JPanel implements ChoiceBar.Listener {
         cautions = new Sentences("tonight.cautions", context::palette, "6 16 6 16");
         nights = new NewestOnly<>(context.background(), finder::night, this::show, this::showProblem);
         if (context.workbench().planets().isEmpty()) {
-            add(new JLabel(Words.of("empty.planets"), JLabel.CENTER), BorderLayout.CENTER);
+            add(new JLabel(TEXTS.text("empty.planets"), JLabel.CENTER), BorderLayout.CENTER);
             return;
         }
         cards.add(new PlaceAsked(place::enter), "asked");
@@ -86,33 +83,17 @@ final class TonightView extends JPanel implements ChoiceBar.Listener {
     }
 
     private void offerDeeds() {
-        offer(
-                "calendar",
-                KeyStroke.getKeyStroke(
-                        KeyEvent.VK_S, Toolkit.getDefaultToolkit().getMenuShortcutKeyMaskEx()),
-                deeds::saveCalendar);
-        offer("copy", null, deeds::copyText);
-        offer("csv", null, deeds::saveCsv);
-        context.offer(action("before", KeyStroke.getKeyStroke(KeyEvent.VK_PAGE_UP, 0), () -> stepped(-1)));
-        context.offer(action("after", KeyStroke.getKeyStroke(KeyEvent.VK_PAGE_DOWN, 0), () -> stepped(1)));
+        offer("calendar", deeds::saveCalendar);
+        offer("copy", deeds::copyText);
+        offer("csv", deeds::saveCsv);
+        context.offer(Deed.of(TEXTS, "deed.before", () -> stepped(-1)));
+        context.offer(Deed.of(TEXTS, "deed.after", () -> stepped(1)));
     }
 
-    private void offer(String key, KeyStroke stroke, Runnable deed) {
-        bar.offer("tonight." + key, "deed." + key, deed);
-        context.offer(action(key, stroke, deed));
-    }
-
-    private static Action action(String key, KeyStroke stroke, Runnable deed) {
-        Action action = new AbstractAction(Words.of("deed." + key)) {
-            private static final long serialVersionUID = 1L;
-
-            @Override
-            public void actionPerformed(ActionEvent e) {
-                deed.run();
-            }
-        };
-        action.putValue(Action.ACCELERATOR_KEY, stroke);
-        return action;
+    private void offer(String key, Runnable what) {
+        Deed deed = Deed.of(TEXTS, "deed." + key, what);
+        bar.offer("tonight." + key, deed);
+        context.offer(deed);
     }
 
     private void listen() {
@@ -201,7 +182,7 @@ final class TonightView extends JPanel implements ChoiceBar.Listener {
         } else if (bar.isMonth()) {
             YearMonth wanted = YearMonth.from(shownDate());
             bar.showDate(shownDate());
-            smear.say(Words.of("longest.month"));
+            smear.say(TEXTS.text("longest.month"));
             month.ask(asked.get(), wanted);
         } else {
             nights.ask(asked.get());
