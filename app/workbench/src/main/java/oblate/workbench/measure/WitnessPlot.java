@@ -20,10 +20,12 @@ import oblate.disc.Witness;
 import oblate.workbench.look.Figures;
 import oblate.workbench.look.Palette;
 import oblate.workbench.look.Theme;
+import oblate.workbench.words.Texts;
 
 /** Each source's word on the pole angle with its error, on one axis, and all of them together. */
 final class WitnessPlot extends JComponent {
     private static final long serialVersionUID = 1L;
+    private static final Texts TEXTS = Texts.of(WitnessPlot.class);
     private static final int ROW = 22;
     private static final int NAME = 52;
     private static final int VALUE = 104;
@@ -40,7 +42,7 @@ final class WitnessPlot extends JComponent {
                 "all",
                 fit.placement().poleAngleDeg(),
                 fit.covariance().sigmaPoleAngleDeg()));
-        setToolTipText("Direction of the north pole, counter-clockwise from straight up, as each source says it");
+        setToolTipText(TEXTS.text("witness.tip"));
     }
 
     @Override
