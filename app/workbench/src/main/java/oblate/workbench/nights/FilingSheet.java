@@ -109,7 +109,7 @@ final class FilingSheet extends JPanel {
                 dropped.size() == 1
                         ? TEXTS.text(
                                 "filing.heading.one",
-                                dropped.get(0).getFileName().toString())
+                                String.valueOf(dropped.get(0).getFileName()))
                         : TEXTS.text("filing.heading", Integer.toString(dropped.size())));
         table.show(List.of());
         understood.setText(TEXTS.text("filing.looking.words"));

@@ -68,7 +68,7 @@ final class OutcomeList extends JPanel {
                 text.append(TEXTS.text("outcome.refused", r.sentence())).append('\n');
             } else if (outcome instanceof FilingOutcome.Filed f) {
                 f.remarks().forEach(remark -> text.append(TEXTS.text(
-                                "outcome.look", f.file().getFileName().toString(), remark))
+                                "outcome.look", String.valueOf(f.file().getFileName()), remark))
                         .append('\n'));
             }
         }
