@@ -167,7 +167,8 @@ final class MainWindow {
     }
 
     private void buildFrame() {
-        frame.setTitle(TEXTS.text("window.title", String.valueOf(context.archive().folder().getFileName())));
+        frame.setTitle(TEXTS.text(
+                "window.title", String.valueOf(context.archive().folder().getFileName())));
         frame.setIconImages(AppIcon.images());
         frame.setDefaultCloseOperation(JFrame.DO_NOTHING_ON_CLOSE);
         frame.setName("oblate");

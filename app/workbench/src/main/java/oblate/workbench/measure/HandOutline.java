@@ -199,8 +199,8 @@ final class HandOutline implements CanvasTool {
             }
             g.setColor(colour);
             g.setFont(oblate.workbench.look.Theme.headFont(-3));
-            float half = g.getFontMetrics().stringWidth("N") / 2f;
-            g.drawString("N", (float) pole.getX() - half, (float) pole.getY() + 4);
+            float half = g.getFontMetrics().stringWidth(TEXTS.text("hand.north")) / 2f;
+            g.drawString(TEXTS.text("hand.north"), (float) pole.getX() - half, (float) pole.getY() + 4);
         });
     }
 

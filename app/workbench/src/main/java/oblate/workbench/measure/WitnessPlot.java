@@ -79,7 +79,7 @@ final class WitnessPlot extends JComponent {
             FontMetrics m = g2.getFontMetrics();
             float base = (float) (y + m.getAscent() / 2.0 - 1.5);
             g2.setColor(all ? colours.ink() : colours.quietInk());
-            g2.drawString(w.source(), 0, base);
+            g2.drawString(all ? TEXTS.text("witness.all") : w.source(), 0, base);
             g2.setFont(Theme.figureFont(-3));
             String value = Figures.withSigma(w.value(), w.sigma(), "°");
             g2.drawString(value, getWidth() - g2.getFontMetrics().stringWidth(value), base);

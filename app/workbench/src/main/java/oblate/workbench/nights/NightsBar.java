@@ -87,7 +87,8 @@ final class NightsBar extends JPanel {
             JToggleButton toggle = new JToggleButton(view.label(), view == View.PICTURES);
             toggle.setName("view." + view.name().toLowerCase(Locale.ROOT));
             toggle.putClientProperty("JButton.buttonType", "toolBarButton");
-            toggle.setToolTipText(TEXTS.text(view.deed() + ".tip") + "  (Alt+" + (view.ordinal() + 1) + ")");
+            toggle.setToolTipText(
+                    TEXTS.text("bar.view.tip", TEXTS.text(view.deed() + ".tip"), Integer.toString(view.ordinal() + 1)));
             toggle.addActionListener(e -> listener.viewChosen(view));
             group.add(toggle);
             toggles.put(view, toggle);
