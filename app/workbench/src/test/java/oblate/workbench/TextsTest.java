@@ -75,7 +75,7 @@ class TextsTest {
         CHANNEL("channel", "measure.Look$Channel"),
         MANNER("compare.manner", "measure.PairCanvas$Manner"),
         FRAME("compare.kind", "measure.SameFrame$Kind"),
-        VIEW_DEED("nights.view", "nights.NightsBar$View"),
+        VIEW_SHOWN("nights.view", "nights.NightsBar$View"),
         THEME_DEED("view.theme", "look.Theme"),
         BEARING_DEED("view.bearing", "Bearing");
 

@@ -83,38 +83,33 @@ final class Bench {
         }
     }
 
-    static PlaceMark mark(
-            Random random,
-            String name,
-            MoonSubject subject,
-            PlanetModel planet,
-            Instant statedUtc,
-            double sigmaTimeS,
-            double x,
-            double y,
-            Quality q) {
-        return mark(random, name, subject, planet, statedUtc, sigmaTimeS, x, y, q, Lean.NONE);
-    }
-
     /**
-     * A picture in which something stands at a given place, fitted and marked with errors drawn at random.
+     * Something that stands at a given place of a picture.
      *
+     * @param name of the picture
      * @param statedUtc what its clock says
      * @param x where it truly stands (radii)
      * @param y where it truly stands (radii)
-     * @param lean what the fit's errors have in common with others of the night; the rest is drawn
      */
-    static PlaceMark mark(
-            Random random,
+    record Seen(
             String name,
             MoonSubject subject,
             PlanetModel planet,
             Instant statedUtc,
             double sigmaTimeS,
             double x,
-            double y,
-            Quality q,
-            Lean lean) {
+            double y) {}
+
+    static PlaceMark mark(Random random, Seen seen, Quality q) {
+        return mark(random, seen, q, Lean.NONE);
+    }
+
+    /**
+     * A picture fitted and marked with errors drawn at random.
+     *
+     * @param lean what the fit's errors have in common with others of the night; the rest is drawn
+     */
+    static PlaceMark mark(Random random, Seen seen, Quality q, Lean lean) {
         double own = lean.equals(Lean.NONE) ? 1 : Math.sqrt(0.4);
         Placement truth = new Placement(
                 300 + 20 * random.nextDouble(),
@@ -122,8 +117,8 @@ final class Bench {
                 60 + 120 * random.nextDouble(),
                 360 * random.nextDouble(),
                 random.nextBoolean());
-        DiscFrame frame = new DiscFrame(SKY.disc(planet, statedUtc), truth);
-        PixelPoint at = frame.placeOffset(x, y);
+        DiscFrame frame = new DiscFrame(SKY.disc(seen.planet(), seen.statedUtc()), truth);
+        PixelPoint at = frame.placeOffset(seen.x(), seen.y());
         double r = truth.equatorialRadiusPx();
         PixelPoint centre = frame.placeOffset(
                 q.centrePx() / r * (lean.west() + own * random.nextGaussian()),
@@ -138,8 +133,8 @@ final class Bench {
         PixelPoint picked = new PixelPoint(
                 at.xPx() + q.pickPx() * random.nextGaussian(), at.yPx() + q.pickPx() * random.nextGaussian());
         return new PlaceMark(
-                Shot.look(name, statedUtc, sigmaTimeS, ""),
-                subject,
+                Shot.look(seen.name(), seen.statedUtc(), seen.sigmaTimeS(), ""),
+                seen.subject(),
                 fitted,
                 PlacementCovariance.diagonal(q.centrePx(), q.centrePx(), q.radiusPx(), q.angleDeg()),
                 picked,

@@ -67,13 +67,7 @@ class PlaceTimingTest {
             PlaceTiming t = time(
                     Bench.mark(
                             random,
-                            "p",
-                            s.subject(),
-                            s.planet(),
-                            Bench.plus(s.utc(), 100),
-                            1,
-                            s.x(),
-                            s.y(),
+                            new Bench.Seen("p", s.subject(), s.planet(), Bench.plus(s.utc(), 100), 1, s.x(), s.y()),
                             Bench.Quality.EXACT),
                     s.planet());
             if (!t.hasTime()) {
@@ -107,13 +101,14 @@ class PlaceTimingTest {
                 PlaceTiming t = time(
                         Bench.mark(
                                 random,
-                                "p",
-                                s.subject(),
-                                s.planet(),
-                                Bench.plus(s.utc(), sigmaTime * random.nextGaussian()),
-                                sigmaTime,
-                                s.x(),
-                                s.y(),
+                                new Bench.Seen(
+                                        "p",
+                                        s.subject(),
+                                        s.planet(),
+                                        Bench.plus(s.utc(), sigmaTime * random.nextGaussian()),
+                                        sigmaTime,
+                                        s.x(),
+                                        s.y()),
                                 Bench.Quality.USUAL),
                         s.planet());
                 if (t.hasTime()) {
@@ -165,13 +160,14 @@ class PlaceTimingTest {
                 for (int i = 0; i < 2 + k % 4; i++) {
                     marks.add(Bench.mark(
                             random,
-                            "p" + i,
-                            s.subject(),
-                            s.planet(),
-                            Bench.plus(s.utc(), clock),
-                            sigmaTime,
-                            at[0],
-                            at[1],
+                            new Bench.Seen(
+                                    "p" + i,
+                                    s.subject(),
+                                    s.planet(),
+                                    Bench.plus(s.utc(), clock),
+                                    sigmaTime,
+                                    at[0],
+                                    at[1]),
                             Bench.Quality.USUAL,
                             lean));
                 }
@@ -204,8 +200,10 @@ class PlaceTimingTest {
                         && x.utc().equals(Instant.parse("2023-08-24T18:09:16Z")))
                 .findFirst()
                 .orElseThrow();
-        PlaceMark good =
-                Bench.mark(new Random(3), "p", s.subject(), s.planet(), s.utc(), 1, s.x(), s.y(), Bench.Quality.USUAL);
+        PlaceMark good = Bench.mark(
+                new Random(3),
+                new Bench.Seen("p", s.subject(), s.planet(), s.utc(), 1, s.x(), s.y()),
+                Bench.Quality.USUAL);
         Placement p = good.placement();
         Placement mirrored =
                 new Placement(p.centreXPx(), p.centreYPx(), p.equatorialRadiusPx(), p.poleAngleDeg(), !p.mirrored());
@@ -230,13 +228,7 @@ class PlaceTimingTest {
         PlaceTiming t = time(
                 Bench.mark(
                         new Random(4),
-                        "p",
-                        new MoonSubject(europa, false),
-                        JUPITER,
-                        io.utc(),
-                        1,
-                        io.x(),
-                        io.y(),
+                        new Bench.Seen("p", new MoonSubject(europa, false), JUPITER, io.utc(), 1, io.x(), io.y()),
                         Bench.Quality.USUAL),
                 JUPITER);
         assertThat(t.usable()).isFalse();
@@ -249,13 +241,8 @@ class PlaceTimingTest {
         PlaceTiming t = time(
                 Bench.mark(
                         new Random(5),
-                        "p",
-                        new MoonSubject(io.subject().moon(), true),
-                        JUPITER,
-                        io.utc(),
-                        1,
-                        io.x(),
-                        io.y(),
+                        new Bench.Seen(
+                                "p", new MoonSubject(io.subject().moon(), true), JUPITER, io.utc(), 1, io.x(), io.y()),
                         Bench.Quality.USUAL),
                 JUPITER);
         assertThat(t.usable()).isFalse();
@@ -270,13 +257,7 @@ class PlaceTimingTest {
         for (int i = 0; i < 4; i++) {
             marks.add(Bench.mark(
                     new Random(i),
-                    "p" + i,
-                    io.subject(),
-                    JUPITER,
-                    io.utc(),
-                    1,
-                    io.x(),
-                    io.y() + (i == 2 ? 0.4 : 0),
+                    new Bench.Seen("p" + i, io.subject(), JUPITER, io.utc(), 1, io.x(), io.y() + (i == 2 ? 0.4 : 0)),
                     Bench.Quality.USUAL));
         }
         Timings timings = Bench.work(JUPITER, marks, List.of());
@@ -299,13 +280,14 @@ class PlaceTimingTest {
         PlaceTiming t = time(
                 Bench.mark(
                         new Random(6),
-                        "p",
-                        new MoonSubject(Bench.moon(JUPITER, "io"), false),
-                        JUPITER,
-                        Instant.parse("2020-03-29T07:55:27Z"),
-                        1,
-                        0.28893,
-                        -0.15560,
+                        new Bench.Seen(
+                                "p",
+                                new MoonSubject(Bench.moon(JUPITER, "io"), false),
+                                JUPITER,
+                                Instant.parse("2020-03-29T07:55:27Z"),
+                                1,
+                                0.28893,
+                                -0.15560),
                         Bench.Quality.USUAL),
                 JUPITER);
         assertThat(t.usable()).isFalse();
@@ -318,13 +300,14 @@ class PlaceTimingTest {
         PlaceTiming t = time(
                 Bench.mark(
                         new Random(8),
-                        "p",
-                        new MoonSubject(Bench.moon(JUPITER, "callisto"), true),
-                        JUPITER,
-                        Instant.parse("2013-09-30T07:45:07Z"),
-                        1,
-                        0.2,
-                        0.1,
+                        new Bench.Seen(
+                                "p",
+                                new MoonSubject(Bench.moon(JUPITER, "callisto"), true),
+                                JUPITER,
+                                Instant.parse("2013-09-30T07:45:07Z"),
+                                1,
+                                0.2,
+                                0.1),
                         Bench.Quality.USUAL),
                 JUPITER);
         assertThat(t.hasTime()).isFalse();
@@ -342,13 +325,8 @@ class PlaceTimingTest {
             if (s.utc().equals(Instant.parse("2004-12-04T17:16:58Z"))) {
                 marks.add(Bench.mark(
                         new Random(i),
-                        "p" + i++,
-                        s.subject(),
-                        s.planet(),
-                        Bench.plus(s.utc(), clockS),
-                        1,
-                        s.x(),
-                        s.y(),
+                        new Bench.Seen(
+                                "p" + i++, s.subject(), s.planet(), Bench.plus(s.utc(), clockS), 1, s.x(), s.y()),
                         Bench.Quality.USUAL));
             }
         }

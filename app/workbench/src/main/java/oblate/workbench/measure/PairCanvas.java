@@ -129,33 +129,29 @@ final class PairCanvas extends JComponent {
         int middle = getWidth() / 2;
         int left = middle - first.getWidth() / 2;
         int top = (getHeight() - 24 - first.getHeight()) / 2 + 12;
-        switch (manner) {
-            case SIDE_BY_SIDE -> {
-                g.drawImage(first, middle - 4 - first.getWidth(), top, null);
-                g.drawImage(second, middle + 4, top, null);
-                centred(g, words.get(0), middle - 4 - first.getWidth() / 2, 18);
-                centred(g, words.get(1), middle + 4 + first.getWidth() / 2, 18);
-            }
-            case BLINK -> {
-                g.drawImage(secondShown ? second : first, left, top, null);
-                centred(g, words.get(secondShown ? 1 : 0), middle, 18);
-            }
-            case SLIDER -> {
-                int cut = left + (int) Math.round(share * first.getWidth());
-                g.drawImage(second, left, top, null);
-                Graphics2D part = (Graphics2D) g.create();
-                part.clipRect(left, top, cut - left, first.getHeight());
-                part.drawImage(first, left, top, null);
-                part.dispose();
-                g.setColor(new Color(0, 0, 0, 160));
-                g.fillRect(cut - 2, top, 5, first.getHeight());
-                g.setColor(colours.accent());
-                g.fillRect(cut, top, 1, first.getHeight());
-                g.fillOval(cut - 5, top + first.getHeight() / 2 - 5, 11, 11);
-                g.setColor(colours.nightInk());
-                g.drawString(words.get(0), 12, 18);
-                g.drawString(words.get(1), getWidth() - 12 - g.getFontMetrics().stringWidth(words.get(1)), 18);
-            }
+        if (manner == Manner.SIDE_BY_SIDE) {
+            g.drawImage(first, middle - 4 - first.getWidth(), top, null);
+            g.drawImage(second, middle + 4, top, null);
+            centred(g, words.get(0), middle - 4 - first.getWidth() / 2, 18);
+            centred(g, words.get(1), middle + 4 + first.getWidth() / 2, 18);
+        } else if (manner == Manner.BLINK) {
+            g.drawImage(secondShown ? second : first, left, top, null);
+            centred(g, words.get(secondShown ? 1 : 0), middle, 18);
+        } else {
+            int cut = left + (int) Math.round(share * first.getWidth());
+            g.drawImage(second, left, top, null);
+            Graphics2D part = (Graphics2D) g.create();
+            part.clipRect(left, top, cut - left, first.getHeight());
+            part.drawImage(first, left, top, null);
+            part.dispose();
+            g.setColor(new Color(0, 0, 0, 160));
+            g.fillRect(cut - 2, top, 5, first.getHeight());
+            g.setColor(colours.accent());
+            g.fillRect(cut, top, 1, first.getHeight());
+            g.fillOval(cut - 5, top + first.getHeight() / 2 - 5, 11, 11);
+            g.setColor(colours.nightInk());
+            g.drawString(words.get(0), 12, 18);
+            g.drawString(words.get(1), getWidth() - 12 - g.getFontMetrics().stringWidth(words.get(1)), 18);
         }
     }
 

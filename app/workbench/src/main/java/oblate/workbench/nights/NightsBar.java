@@ -40,7 +40,7 @@ final class NightsBar extends JPanel {
     enum View {
         PICTURES,
         COVERAGE,
-        TODO;
+        TO_DO;
 
         String label() {
             return TEXTS.word("nights.bar", this);
@@ -48,7 +48,11 @@ final class NightsBar extends JPanel {
 
         /** Id of the deed that shows it. */
         String deed() {
-            return "nights.view." + name().toLowerCase(Locale.ROOT);
+            return Texts.key("nights.view", this);
+        }
+
+        String word() {
+            return name().toLowerCase(Locale.ROOT).replace("_", "");
         }
     }
 
@@ -85,7 +89,7 @@ final class NightsBar extends JPanel {
         views.setOpaque(false);
         for (View view : View.values()) {
             JToggleButton toggle = new JToggleButton(view.label(), view == View.PICTURES);
-            toggle.setName("view." + view.name().toLowerCase(Locale.ROOT));
+            toggle.setName("view." + view.word());
             toggle.putClientProperty("JButton.buttonType", "toolBarButton");
             toggle.setToolTipText(
                     TEXTS.text("bar.view.tip", TEXTS.text(view.deed() + ".tip"), Integer.toString(view.ordinal() + 1)));
@@ -137,7 +141,7 @@ final class NightsBar extends JPanel {
     }
 
     void setTodoCount(int things) {
-        toggles.get(View.TODO).setText(things == 0 ? View.TODO.label() : View.TODO.label() + " " + things);
+        toggles.get(View.TO_DO).setText(things == 0 ? View.TO_DO.label() : View.TO_DO.label() + " " + things);
     }
 
     /** Says what the search found, or what is wrong with it. */

@@ -79,7 +79,7 @@ final class NightsView extends JPanel {
         views.setOpaque(false);
         views.add(scroll, NightsBar.View.PICTURES.name());
         views.add(coverage, NightsBar.View.COVERAGE.name());
-        views.add(todo, NightsBar.View.TODO.name());
+        views.add(todo, NightsBar.View.TO_DO.name());
         connect();
     }
 
@@ -135,7 +135,7 @@ final class NightsView extends JPanel {
         return switch (shown) {
             case PICTURES -> wall.requestFocusInWindow();
             case COVERAGE -> coverage.requestFocusInWindow();
-            case TODO -> todo.requestFocusInWindow();
+            case TO_DO -> todo.requestFocusInWindow();
         };
     }
 
@@ -147,7 +147,7 @@ final class NightsView extends JPanel {
             coverage.show(found);
         }
         requestFocusInWindow();
-        if (view == NightsBar.View.TODO) {
+        if (view == NightsBar.View.TO_DO) {
             todo.lookAtFirst();
         }
     }
