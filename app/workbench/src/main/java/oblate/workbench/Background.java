@@ -15,12 +15,14 @@ import java.util.function.Supplier;
 import javax.swing.SwingUtilities;
 import oblate.base.ProblemException;
 import oblate.base.Progress;
+import oblate.workbench.words.Texts;
 
 /**
  * Runs work off the event thread and brings its result back onto it. Long work is shown with its progress and can be stopped; archive calls run
  * one after the other, in the order they were asked for.
  */
 public final class Background implements AutoCloseable {
+    private static final Texts TEXTS = Texts.of(Background.class);
     private final ExecutorService inOrder = Executors.newSingleThreadExecutor(named("oblate-archive"));
     private final ExecutorService longWork = Executors.newSingleThreadExecutor(named("oblate-work"));
     private final ExecutorService prompt = Executors.newSingleThreadExecutor(named("oblate-prompt"));
@@ -150,8 +152,8 @@ public final class Background implements AutoCloseable {
             return named.get();
         }
         System.getLogger(Background.class.getName()).log(System.Logger.Level.ERROR, "unexpected failure", e);
-        return "Something unexpected went wrong (" + e.getClass().getSimpleName()
-                + (e.getMessage() == null ? "" : ": " + e.getMessage()) + "); nothing in the archive was lost.";
+        return TEXTS.text(
+                "unexpected", e.getClass().getSimpleName() + (e.getMessage() == null ? "" : ": " + e.getMessage()));
     }
 
     /** Work under way that is shown, oldest first. On the event thread. */

@@ -1,21 +1,19 @@
 /* SPDX-License-Identifier: Apache-2.0 */
 package oblate.workbench;
 
+import oblate.workbench.words.Texts;
+
 /** Which way up discs are shown. */
 public enum Bearing {
-    NORTH_UP("north up"),
-    SOUTH_UP("south up"),
-    AS_TAKEN("as taken");
+    NORTH_UP,
+    SOUTH_UP,
+    AS_TAKEN;
 
-    private final String words;
-
-    Bearing(String words) {
-        this.words = words;
-    }
+    private static final Texts TEXTS = Texts.of(Bearing.class);
 
     /** What a person reads. */
     public String words() {
-        return words;
+        return TEXTS.word("bearing", this);
     }
 
     /** The one after, round and round. */

@@ -14,7 +14,9 @@ public sealed interface Edit {
     long pictureId();
 
     /** What was done, in words that follow "Undo", e.g. "marking". */
-    String what();
+    default String what() {
+        return EditWords.of(this);
+    }
 
     /** Pictures it was done to. */
     default int weight() {
@@ -27,23 +29,12 @@ public sealed interface Edit {
      * @param pictureId its picture
      * @param markId its row
      */
-    record MarkAdded(long pictureId, long markId) implements Edit {
-        @Override
-        public String what() {
-            return "marking";
-        }
-    }
+    record MarkAdded(long pictureId, long markId) implements Edit {}
 
     /** Why a mark was replaced. */
     enum Change {
-        MOVED("moving a mark"),
-        NAMED("naming a mark");
-
-        private final String words;
-
-        Change(String words) {
-            this.words = words;
-        }
+        MOVED,
+        NAMED
     }
 
     /**
@@ -54,12 +45,7 @@ public sealed interface Edit {
      * @param newId row after
      * @param change why
      */
-    record MarkReplaced(long pictureId, long oldId, long newId, Change change) implements Edit {
-        @Override
-        public String what() {
-            return change.words;
-        }
-    }
+    record MarkReplaced(long pictureId, long oldId, long newId, Change change) implements Edit {}
 
     /**
      * A mark was withdrawn.
@@ -67,24 +53,13 @@ public sealed interface Edit {
      * @param pictureId its picture
      * @param markId its row
      */
-    record MarkWithdrawn(long pictureId, long markId) implements Edit {
-        @Override
-        public String what() {
-            return "withdrawing a mark";
-        }
-    }
+    record MarkWithdrawn(long pictureId, long markId) implements Edit {}
 
     /** How a fit came about. */
     enum Origin {
-        FITTED("fitting the disc"),
-        BY_HAND("the outline by hand"),
-        ACCEPTED("accepting the fit");
-
-        private final String words;
-
-        Origin(String words) {
-            this.words = words;
-        }
+        FITTED,
+        BY_HAND,
+        ACCEPTED
     }
 
     /**
@@ -95,12 +70,7 @@ public sealed interface Edit {
      * @param fitId its row
      * @param origin how it came about
      */
-    record FitKept(long pictureId, Optional<Long> before, long fitId, Origin origin) implements Edit {
-        @Override
-        public String what() {
-            return origin.words;
-        }
-    }
+    record FitKept(long pictureId, Optional<Long> before, long fitId, Origin origin) implements Edit {}
 
     /**
      * A disc fit was taken out of use.
@@ -108,12 +78,7 @@ public sealed interface Edit {
      * @param pictureId its picture
      * @param fitId its row
      */
-    record FitWithdrawn(long pictureId, long fitId) implements Edit {
-        @Override
-        public String what() {
-            return "withdrawing the fit";
-        }
-    }
+    record FitWithdrawn(long pictureId, long fitId) implements Edit {}
 
     /**
      * What a correction did to one picture.
@@ -148,11 +113,6 @@ public sealed interface Edit {
         @Override
         public long pictureId() {
             return changes.get(0).pictureId();
-        }
-
-        @Override
-        public String what() {
-            return "correcting " + words;
         }
 
         @Override
@@ -192,11 +152,6 @@ public sealed interface Edit {
         @Override
         public long pictureId() {
             return settled.get(0).pictureId();
-        }
-
-        @Override
-        public String what() {
-            return "settling the time";
         }
 
         @Override

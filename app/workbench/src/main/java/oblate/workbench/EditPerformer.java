@@ -8,14 +8,16 @@ import oblate.archive.NewMark;
 import oblate.archive.StoredFit;
 import oblate.archive.StoredMark;
 import oblate.sky.Sky;
+import oblate.workbench.words.Texts;
 
 /**
  * Takes edits back and does them again by adding, superseding and withdrawing rows; nothing is deleted. Rows that were changed from elsewhere meanwhile are left
  * alone. Slow: off the event thread.
  */
 final class EditPerformer {
-    private static final String UNDONE = "undone";
-    private static final String REDONE = "done again";
+    private static final Texts TEXTS = Texts.of(EditPerformer.class);
+    private static final String UNDONE = TEXTS.text("why.undone");
+    private static final String REDONE = TEXTS.text("why.redone");
     private final Archive archive;
 
     private final PictureEdits pictures;
@@ -81,7 +83,7 @@ final class EditPerformer {
             boolean asBefore = e.before()
                     .map(b -> isCurrent(e.pictureId(), journal.fit(b)))
                     .orElseGet(() -> archive.currentFit(e.pictureId()).isEmpty());
-            return asBefore ? keepAgain(journal, e, e.fitId()) : elsewhere(e, "fit");
+            return asBefore ? keepAgain(journal, e, e.fitId()) : elsewhere(e, "edit.elsewhere.fit");
         }
         if (edit instanceof Edit.FitWithdrawn e) {
             return withdrawFit(journal, e, e.fitId(), REDONE);
@@ -111,15 +113,14 @@ final class EditPerformer {
                 && a.what().equals(b.what());
     }
 
-    static Outcome elsewhere(Edit edit, String thing) {
-        return new Outcome.Refused("This " + thing + " was changed elsewhere meanwhile, so " + edit.what()
-                + " can no longer be undone or done again; it was skipped.");
+    static Outcome elsewhere(Edit edit, String key) {
+        return new Outcome.Refused(TEXTS.text(key, edit.what()));
     }
 
     private Outcome withdraw(EditJournal journal, Edit edit, long markId, String reason) {
         Optional<StoredMark> mark = living(edit.pictureId(), journal.mark(markId));
         if (mark.isEmpty()) {
-            return elsewhere(edit, "mark");
+            return elsewhere(edit, "edit.elsewhere.mark");
         }
         archive.withdrawMark(mark.get().id(), reason);
         return new Outcome.Performed(
@@ -132,7 +133,7 @@ final class EditPerformer {
     private Outcome add(EditJournal journal, Edit edit, long markId) {
         Optional<StoredMark> mark = row(edit.pictureId(), journal.mark(markId));
         if (mark.isEmpty() || mark.get().withdrawnReason().isEmpty()) {
-            return elsewhere(edit, "mark");
+            return elsewhere(edit, "edit.elsewhere.mark");
         }
         StoredMark again = archive.addMark(mark.get().mark());
         return new Outcome.Performed(journal.withMark(markId, again.id()), Optional.of(again.id()));
@@ -142,7 +143,7 @@ final class EditPerformer {
         Optional<StoredMark> now = living(edit.pictureId(), journal.mark(fromId));
         Optional<StoredMark> wanted = row(edit.pictureId(), toId);
         if (now.isEmpty() || wanted.isEmpty()) {
-            return elsewhere(edit, "mark");
+            return elsewhere(edit, "edit.elsewhere.mark");
         }
         StoredMark fresh = archive.supersedeMark(now.get().id(), wanted.get().mark(), reason);
         return new Outcome.Performed(journal.withMark(fromId, fresh.id()), Optional.of(fresh.id()));
@@ -161,7 +162,7 @@ final class EditPerformer {
     private Outcome withdrawFit(EditJournal journal, Edit edit, long fitId, String reason) {
         long now = journal.fit(fitId);
         if (!isCurrent(edit.pictureId(), now)) {
-            return elsewhere(edit, "fit");
+            return elsewhere(edit, "edit.elsewhere.fit");
         }
         archive.withdrawFit(now, reason);
         return new Outcome.Performed(journal, Optional.empty());
@@ -171,7 +172,7 @@ final class EditPerformer {
         Optional<StoredFit> wanted = fit(edit.pictureId(), journal.fit(fitId))
                 .filter(f -> f.withdrawnReason().isPresent());
         if (wanted.isEmpty()) {
-            return elsewhere(edit, "fit");
+            return elsewhere(edit, "edit.elsewhere.fit");
         }
         StoredFit fit = wanted.get();
         StoredFit again = archive.keepFit(fit.pictureId(), fit.fit(), fit.ephemeris(), fit.software());

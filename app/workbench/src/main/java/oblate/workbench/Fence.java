@@ -7,10 +7,12 @@ import java.awt.Graphics;
 import java.util.function.BiConsumer;
 import javax.swing.JComponent;
 import javax.swing.JPanel;
+import oblate.workbench.words.Texts;
 
 /** Stands round a stranger's component, so that what it throws while it is added, laid out, painted or removed stops here and is told. */
 final class Fence extends JPanel {
     private static final long serialVersionUID = 1L;
+    private static final Texts TEXTS = Texts.of(Fence.class);
     private final JComponent inside;
     private final transient BiConsumer<String, Runnable> guard;
 
@@ -31,40 +33,40 @@ final class Fence extends JPanel {
 
     @Override
     public void addNotify() {
-        guard.accept("being added to the window", super::addNotify);
+        guard.accept(TEXTS.text("doing.added"), super::addNotify);
     }
 
     @Override
     public void removeNotify() {
-        guard.accept("being removed from the window", super::removeNotify);
+        guard.accept(TEXTS.text("doing.removed"), super::removeNotify);
     }
 
     @Override
     protected void validateTree() {
-        guard.accept("being laid out", super::validateTree);
+        guard.accept(TEXTS.text("doing.laid.out"), super::validateTree);
     }
 
     @Override
     public void doLayout() {
-        guard.accept("being laid out", super::doLayout);
+        guard.accept(TEXTS.text("doing.laid.out"), super::doLayout);
     }
 
     @Override
     public void paint(Graphics g) {
-        guard.accept("being painted", () -> super.paint(g));
+        guard.accept(TEXTS.text("doing.painted"), () -> super.paint(g));
     }
 
     @Override
     public Dimension getPreferredSize() {
         Dimension[] size = {new Dimension(100, 100)};
-        guard.accept("being asked for its size", () -> size[0] = super.getPreferredSize());
+        guard.accept(TEXTS.text("doing.sized"), () -> size[0] = super.getPreferredSize());
         return size[0];
     }
 
     @Override
     public Dimension getMinimumSize() {
         Dimension[] size = {new Dimension(0, 0)};
-        guard.accept("being asked for its size", () -> size[0] = super.getMinimumSize());
+        guard.accept(TEXTS.text("doing.sized"), () -> size[0] = super.getMinimumSize());
         return size[0];
     }
 }

@@ -22,12 +22,14 @@ import java.util.Optional;
 import java.util.TreeMap;
 import java.util.UUID;
 import oblate.base.ProblemException;
+import oblate.workbench.words.Texts;
 
 /**
  * Keeps the journal of edits of one archive as a file of JSON in the settings folder. Each writing goes beside, is flushed to the disk and renamed, so that a
  * crash leaves the old or the new journal.
  */
 final class JournalFile {
+    private static final Texts TEXTS = Texts.of(JournalFile.class);
     private static final int VERSION = 1;
 
     /** Longer than any journal of ours; such a file is not read into memory. */
@@ -65,28 +67,25 @@ final class JournalFile {
         }
         try {
             if (Files.size(file) > MOST_BYTES) {
-                return setAside("it is too long");
+                return setAside(TEXTS.text("journal.too.long"));
             }
             return new Found(parsed(Files.readAllBytes(file)), Optional.empty());
         } catch (IOException | IllegalArgumentException e) {
             String why = e.getMessage() == null ? e.getClass().getSimpleName() : e.getMessage();
-            return setAside(why.lines().findFirst().orElse("unreadable"));
+            return setAside(why.lines().findFirst().orElse(TEXTS.text("journal.unreadable")));
         }
     }
 
     private Found setAside(String why) {
         Path aside = file.resolveSibling(file.getFileName() + ".broken");
-        String where;
+        String sentence;
         try {
             Files.move(file, aside, StandardCopyOption.REPLACE_EXISTING);
-            where = "it was set aside as " + aside.getFileName();
+            sentence = TEXTS.text("journal.aside", why, aside.getFileName().toString());
         } catch (IOException e) {
-            where = "and it could not be set aside";
+            sentence = TEXTS.text("journal.not.aside", why);
         }
-        return new Found(
-                EditJournal.empty(),
-                Optional.of("The list of earlier edits cannot be read (" + why + "); " + where
-                        + ". What was measured is safe, but it can no longer be undone step by step."));
+        return new Found(EditJournal.empty(), Optional.of(sentence));
     }
 
     /**

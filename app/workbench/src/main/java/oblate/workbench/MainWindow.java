@@ -31,9 +31,11 @@ import oblate.image.CaptureTime;
 import oblate.sky.PlanetModel;
 import oblate.workbench.actions.ActionFinder;
 import oblate.workbench.look.Theme;
+import oblate.workbench.words.Texts;
 
 /** The frame: rail, panels, inspector, season ribbon, foot. On the event thread only. */
 final class MainWindow {
+    private static final Texts TEXTS = Texts.of(MainWindow.class);
     private static final int INSPECTOR_PX = 408;
     private static final int QUIET_MS = 500;
     private final WorkbenchContext context;
@@ -115,7 +117,8 @@ final class MainWindow {
         Map<String, PanelSlot> before = new LinkedHashMap<>(slots);
         slots.clear();
         for (WorkbenchPanel panel : roll.panels()) {
-            roll.ask(panel, "asked what it is", () -> slotOf(panel, before)).ifPresent(s -> slots.put(s.id(), s));
+            roll.ask(panel, TEXTS.text("doing.asked"), () -> slotOf(panel, before))
+                    .ifPresent(s -> slots.put(s.id(), s));
         }
         rail.clear();
         for (PanelSlot slot : slots.values()) {
@@ -142,7 +145,7 @@ final class MainWindow {
     }
 
     private Optional<String> heard(Throwable thrown) {
-        return roll.heard(thrown, "it worked in the background");
+        return roll.heard(thrown, TEXTS.text("doing.background"));
     }
 
     /** Jars were switched off or on: their listeners are forgotten, their panels taken away, and the newest failure is told. */
@@ -160,11 +163,12 @@ final class MainWindow {
         background.forget(isOff);
         lookListeners.forget(isOff);
         roll.turned();
-        roll.untold().forEach(fault -> say(fault.sentence() + " “Plug-ins” can switch it on again."));
+        roll.untold().forEach(fault -> say(TEXTS.text("plugin.off", fault.sentence())));
     }
 
     private void buildFrame() {
-        frame.setTitle("Oblate – " + context.archive().folder().getFileName());
+        frame.setTitle(TEXTS.text(
+                "window.title", String.valueOf(context.archive().folder().getFileName())));
         frame.setIconImages(AppIcon.images());
         frame.setDefaultCloseOperation(JFrame.DO_NOTHING_ON_CLOSE);
         frame.setName("oblate");
@@ -255,7 +259,7 @@ final class MainWindow {
         if (!slots.containsValue(slot)) {
             return false;
         }
-        Optional<PanelSlot> made = roll.ask(slot.panel(), "making its panel", () -> {
+        Optional<PanelSlot> made = roll.ask(slot.panel(), TEXTS.text("doing.making"), () -> {
             slot.create();
             cards.add(slot.card().orElseThrow(), slot.id());
             return slot;
@@ -281,7 +285,7 @@ final class MainWindow {
         rail.show(id);
         inspectorChanged(slot);
         menus.rebuild();
-        roll.tell(slot.panel(), "being shown", () -> slot.component()
+        roll.tell(slot.panel(), TEXTS.text("doing.shown"), () -> slot.component()
                 .orElseThrow()
                 .requestFocusInWindow());
         tellLook();

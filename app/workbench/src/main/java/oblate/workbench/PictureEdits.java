@@ -8,11 +8,13 @@ import oblate.archive.ArchivedPicture;
 import oblate.archive.PictureCorrections;
 import oblate.archive.PictureFacts;
 import oblate.sky.Sky;
+import oblate.workbench.words.Texts;
 
 /** Takes back and does again what was said of pictures; one that was changed elsewhere meanwhile is left as it is. Slow: off the event thread. */
 final class PictureEdits {
-    private static final String UNDONE = "undone";
-    private static final String REDONE = "done again";
+    private static final Texts TEXTS = Texts.of(PictureEdits.class);
+    private static final String UNDONE = TEXTS.text("why.undone");
+    private static final String REDONE = TEXTS.text("why.redone");
     private final Archive archive;
     private final PictureCorrections corrections;
 
@@ -75,12 +77,11 @@ final class PictureEdits {
 
     private static EditPerformer.Outcome told(Edit edit, EditJournal journal, int left) {
         if (left == edit.weight()) {
-            return EditPerformer.elsewhere(edit, "picture");
+            return EditPerformer.elsewhere(edit, "edit.elsewhere.picture");
         }
         Optional<String> remark = left == 0
                 ? Optional.empty()
-                : Optional.of(left + " of " + edit.weight()
-                        + " pictures were changed elsewhere meanwhile and are left as they are.");
+                : Optional.of(TEXTS.text("edit.left", Integer.toString(left), Integer.toString(edit.weight())));
         return new EditPerformer.Outcome.Performed(journal, Optional.empty(), remark);
     }
 }

@@ -23,12 +23,14 @@ import oblate.image.ImageFormat;
 import oblate.report.ChartWriter;
 import oblate.report.ReportFormat;
 import oblate.sky.PlanetModel;
+import oblate.workbench.words.Texts;
 
 /**
  * All plug-ins in use, with their jars, those that were refused, with the reason, and those that failed and were switched off; and the way to
  * ask a plug-in something so that a failure costs only itself. On the event thread only.
  */
 public final class PluginRoll {
+    private static final Texts TEXTS = Texts.of(PluginRoll.class);
     private static final Map<String, Class<? extends Plugin>> KINDS = kinds();
 
     /**
@@ -58,13 +60,13 @@ public final class PluginRoll {
 
     private static Map<String, Class<? extends Plugin>> kinds() {
         Map<String, Class<? extends Plugin>> kinds = new LinkedHashMap<>();
-        kinds.put("planet", PlanetModel.class);
-        kinds.put("picture format", ImageFormat.class);
-        kinds.put("report format", ReportFormat.class);
-        kinds.put("chart writer", ChartWriter.class);
-        kinds.put("map format", MapFormat.class);
-        kinds.put("panel", WorkbenchPanel.class);
-        kinds.put("measuring tool", MeasureTool.class);
+        kinds.put(TEXTS.text("kind.planet"), PlanetModel.class);
+        kinds.put(TEXTS.text("kind.picture.format"), ImageFormat.class);
+        kinds.put(TEXTS.text("kind.report.format"), ReportFormat.class);
+        kinds.put(TEXTS.text("kind.chart.writer"), ChartWriter.class);
+        kinds.put(TEXTS.text("kind.map.format"), MapFormat.class);
+        kinds.put(TEXTS.text("kind.panel"), WorkbenchPanel.class);
+        kinds.put(TEXTS.text("kind.measuring.tool"), MeasureTool.class);
         return java.util.Collections.unmodifiableMap(kinds);
     }
 
@@ -103,7 +105,7 @@ public final class PluginRoll {
     List<WorkbenchPanel> panels() {
         Map<WorkbenchPanel, Integer> orders = new LinkedHashMap<>();
         for (WorkbenchPanel panel : usable(WorkbenchPanel.class)) {
-            ask(panel, "asked for its place", panel::order).ifPresent(order -> orders.put(panel, order));
+            ask(panel, TEXTS.text("doing.place"), panel::order).ifPresent(order -> orders.put(panel, order));
         }
         return orders.entrySet().stream()
                 .sorted(Map.Entry.<WorkbenchPanel, Integer>comparingByValue()
@@ -186,7 +188,7 @@ public final class PluginRoll {
 
     /** Switches a jar off, because a person wants it. */
     public void switchOff(String jar) {
-        host.switches().switchOff(new PluginFault(jar, host.labels(jar), "was switched off by hand", ""));
+        host.switches().switchOff(new PluginFault(jar, host.labels(jar), TEXTS.text("plugin.off.by.hand"), ""));
     }
 
     /** Switches on again what failed: panels and tools at once, the rest at the next start unless it was on at this one. */

@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.function.Consumer;
 import javax.swing.SwingUtilities;
 import oblate.base.PluginHost;
+import oblate.workbench.words.Texts;
 
 /**
  * Hears of everything nobody caught, on any thread, and notices when the event thread does not come back; names the plug-in where it was one.
@@ -15,6 +16,7 @@ import oblate.base.PluginHost;
  * one that hangs, and written down, so that it is off at the next start if the person has to end the program.
  */
 final class PluginWatch implements Thread.UncaughtExceptionHandler, EventWatch.Listener, AutoCloseable {
+    private static final Texts TEXTS = Texts.of(PluginWatch.class);
     private static final Duration BEAT = Duration.ofSeconds(1);
     private static final Duration BOUND = Duration.ofSeconds(4);
     private final PluginHost host;
@@ -45,17 +47,16 @@ final class PluginWatch implements Thread.UncaughtExceptionHandler, EventWatch.L
     @Override
     public void uncaughtException(Thread thread, Throwable thrown) {
         if (SwingUtilities.isEventDispatchThread()) {
-            hear(thrown, "the window was being drawn or used");
+            hear(thrown, TEXTS.text("doing.window"));
         } else {
-            SwingUtilities.invokeLater(() -> hear(thrown, "its thread \"" + thread.getName() + "\" was running"));
+            SwingUtilities.invokeLater(() -> hear(thrown, TEXTS.text("doing.thread", thread.getName())));
         }
     }
 
     private void hear(Throwable thrown, String doing) {
         if (roll.heard(thrown, doing).isEmpty()) {
             System.getLogger(PluginWatch.class.getName()).log(System.Logger.Level.ERROR, "unexpected failure", thrown);
-            say.accept("Something unexpected went wrong (" + thrown.getClass().getSimpleName()
-                    + "); nothing in the archive was lost.");
+            say.accept(TEXTS.text("unexpected", thrown.getClass().getSimpleName()));
         }
     }
 
@@ -63,26 +64,20 @@ final class PluginWatch implements Thread.UncaughtExceptionHandler, EventWatch.L
     public void stalled(long seconds, List<StackTraceElement> frames) {
         Optional<String> jar = host.blame(frames);
         if (jar.isPresent() && !jar.equals(stalledJar)) {
-            host.suspect(
-                    jar.get(), "did not come back and kept the window waiting until the program was ended", frames);
+            host.suspect(jar.get(), TEXTS.text("plugin.never.back"), frames);
         }
         stalledJar = jar.isPresent() ? jar : stalledJar;
-        shout.accept(jar.map(j -> named(j) + " keeps the window waiting, " + seconds
-                        + " s by now. If it does not come back, end the program: at the next start it is switched off.")
-                .orElse("Something keeps the window waiting, " + seconds + " s by now."));
+        shout.accept(jar.map(j -> TEXTS.text("plugin.waiting", host.labels(j), j, Long.toString(seconds)))
+                .orElseGet(() -> TEXTS.text("waiting", Long.toString(seconds))));
     }
 
     @Override
     public void over(long seconds) {
         stalledJar.ifPresent(jar -> {
             host.clearSuspicion();
-            say.accept(named(jar) + " kept the window waiting for " + seconds + " s.");
+            say.accept(TEXTS.text("plugin.waited", host.labels(jar), jar, Long.toString(seconds)));
         });
         stalledJar = Optional.empty();
-    }
-
-    private String named(String jar) {
-        return "The plug-in \"" + host.labels(jar) + "\" in " + jar;
     }
 
     @Override

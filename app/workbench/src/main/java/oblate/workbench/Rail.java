@@ -23,10 +23,12 @@ import oblate.workbench.actions.Deed;
 import oblate.workbench.look.LineIcon;
 import oblate.workbench.look.Palette;
 import oblate.workbench.look.Theme;
+import oblate.workbench.words.Texts;
 
 /** The strip of panels at the left edge. */
 final class Rail extends JPanel {
     private static final long serialVersionUID = 1L;
+    private static final Texts TEXTS = Texts.of(Rail.class);
     private final transient Supplier<Palette> palette;
     private final transient Consumer<String> whenChosen;
     private final Map<String, Entry> entries = new LinkedHashMap<>();
@@ -43,7 +45,7 @@ final class Rail extends JPanel {
         Entry entry = new Entry(label, icon.orElseGet(() -> initial(label)));
         entry.setName("rail." + id);
         int number = entries.size() + 1;
-        entry.setToolTipText(label + (number < 10 ? "  (Ctrl+" + number + ")" : ""));
+        entry.setToolTipText(number < 10 ? TEXTS.text("rail.tip", label, Integer.toString(number)) : label);
         entry.addActionListener(e -> whenChosen.accept(id));
         // Tab stops once at the rail; the arrows go along it, Space or Enter chooses.
         step(entry, "UP", -1);

@@ -19,9 +19,11 @@ import oblate.archive.ArchivedPicture;
 import oblate.workbench.look.Palette;
 import oblate.workbench.look.StateGlyph.State;
 import oblate.workbench.look.Theme;
+import oblate.workbench.words.Texts;
 
 /** Paints the season ribbon: size curve behind, events, ticks, the span chosen, today, the axis; one per painting. */
 final class RibbonPainter {
+    private static final Texts TEXTS = Texts.of(RibbonPainter.class);
     static final int AXIS_PX = 18;
     private static final int HEAD_ROOM_PX = 16;
     private static final double ROOM_FOR_HEADS_PX = 5;
@@ -56,7 +58,7 @@ final class RibbonPainter {
     void empty() {
         g.setFont(Theme.bodyFont(-1));
         g.setColor(colours.quietInk());
-        g.drawString("The season will appear here, one tick per picture.", 16, base / 2 + 12);
+        g.drawString(TEXTS.text("ribbon.empty"), 16, base / 2 + 12);
     }
 
     private static Color faint(Color colour, int alpha) {
@@ -243,16 +245,16 @@ final class RibbonPainter {
         double x = scale.xPx(now);
         g.setFont(Theme.bodyFont(-2));
         g.setColor(colours.alarm());
-        double wide = g.getFontMetrics().stringWidth("today");
+        double wide = g.getFontMetrics().stringWidth(TEXTS.text("ribbon.today"));
         if (x >= 0 && x <= width) {
             g.setStroke(new BasicStroke(1f));
             g.draw(new Line2D.Double(x, 1, x, base));
             double left = x + 5 + wide > width ? x - 5 - wide : x + 5;
-            g.drawString("today", (float) left, base - 4f);
+            g.drawString(TEXTS.text("ribbon.today"), (float) left, base - 4f);
         } else if (x > width) {
-            g.drawString("today ›", (float) (width - wide - 14), base - 4f);
+            g.drawString(TEXTS.text("ribbon.today") + " ›", (float) (width - wide - 14), base - 4f);
         } else {
-            g.drawString("‹ today", 4, base - 4);
+            g.drawString("‹ " + TEXTS.text("ribbon.today"), 4, base - 4);
         }
     }
 }

@@ -9,6 +9,7 @@ import java.util.Optional;
 import oblate.sky.ApparentDisc;
 import oblate.sky.PlanetModel;
 import oblate.sky.Sky;
+import oblate.workbench.words.Texts;
 
 /**
  * What the sky does over a span: the apparent size through time, oppositions and conjunctions with the Sun. Immutable.
@@ -17,8 +18,9 @@ import oblate.sky.Sky;
  * @param events oppositions and conjunctions
  */
 record Season(List<Size> sizes, List<Event> events) {
-    static final String OPPOSITION = "opposition";
-    static final String CONJUNCTION = "conjunction";
+    private static final Texts TEXTS = Texts.of(Season.class);
+    static final String OPPOSITION = TEXTS.text("ribbon.opposition");
+    static final String CONJUNCTION = TEXTS.text("ribbon.conjunction");
 
     /** Diameter at an instant. */
     record Size(Instant time, double diameterArcsec) {}

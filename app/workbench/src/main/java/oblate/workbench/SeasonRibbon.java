@@ -25,6 +25,7 @@ import oblate.workbench.look.Figures;
 import oblate.workbench.look.NightName;
 import oblate.workbench.look.Palette;
 import oblate.workbench.pictures.PictureState;
+import oblate.workbench.words.Texts;
 
 /**
  * Time from left to right: a tick per picture, as tall as the seeing was good; the apparent size as a soft curve; oppositions and conjunctions;
@@ -32,6 +33,7 @@ import oblate.workbench.pictures.PictureState;
  */
 final class SeasonRibbon extends JComponent {
     private static final long serialVersionUID = 1L;
+    private static final Texts TEXTS = Texts.of(SeasonRibbon.class);
     private static final double NEAR_PX = 24;
     private static final DateTimeFormatter DAY = DateTimeFormatter.ofPattern("d MMMM uuuu", Locale.ENGLISH);
     private final transient Supplier<Palette> palette;
@@ -156,18 +158,17 @@ final class SeasonRibbon extends JComponent {
         Instant at = scale.instantAt(event.getX());
         String what = season.events().stream()
                 .filter(e -> Math.abs(scale.xPx(e.time()) - event.getX()) < 5)
-                .map(e -> e.name() + " about " + DAY.format(e.time().atOffset(java.time.ZoneOffset.UTC)))
+                .map(e ->
+                        TEXTS.text("ribbon.event", e.name(), DAY.format(e.time().atOffset(java.time.ZoneOffset.UTC))))
                 .findFirst()
                 .or(() -> nearest(event.getX())
                         .map(p -> p.night().map(NightName::of).orElse("") + ", "
                                 + Figures.clockUt(p.time().orElseThrow().midUtc())))
                 .orElseGet(() -> DAY.format(at.atOffset(java.time.ZoneOffset.UTC)));
         String size = season.diameterArcsec(at)
-                .map(d -> ", disc " + Figures.fixed(d, 1) + "″")
+                .map(d -> ", " + TEXTS.text("ribbon.disc", Figures.fixed(d, 1)))
                 .orElse("");
-        return "<html>" + what + size
-                + "<br>Click goes to the night; drag chooses a span, with Shift moves; the wheel zooms; double-click shows all"
-                + "<br>Keys: ← → nights, with Shift a span; + − 0 zoom; Esc all of the time</html>";
+        return TEXTS.text("ribbon.tip", what + size);
     }
 
     /** Share of the full tick height, 0.25…1: Antoniadi runs from 1 (best) to 5, Pickering from 1 to 10 (best); a middling one when not known. */
@@ -211,6 +212,6 @@ final class SeasonRibbon extends JComponent {
         int count = ticks.countIn(span);
         return DAY.format(span.from().atOffset(java.time.ZoneOffset.UTC)) + " – "
                 + DAY.format(span.to().atOffset(java.time.ZoneOffset.UTC)) + ", "
-                + (count == 1 ? "1 picture" : count + " pictures");
+                + TEXTS.counted("ribbon.pictures", count);
     }
 }

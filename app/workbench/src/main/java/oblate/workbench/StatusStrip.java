@@ -11,14 +11,16 @@ import javax.swing.JPanel;
 import javax.swing.JProgressBar;
 import javax.swing.Timer;
 import net.miginfocom.swing.MigLayout;
+import oblate.workbench.words.Texts;
 
 /** The foot of the window: the last sentence said, and work under way with a way to stop it. */
 final class StatusStrip extends JPanel {
     private static final long serialVersionUID = 1L;
+    private static final Texts TEXTS = Texts.of(StatusStrip.class);
     private final JLabel sentence = new JLabel(" ");
     private final JLabel work = new JLabel();
     private final JProgressBar bar = new JProgressBar(0, 1000);
-    private final JButton stop = new JButton("Stop");
+    private final JButton stop = new JButton(TEXTS.text("status.stop"));
     private final transient Background background;
     private final Timer patience;
     private volatile Color shoutGround = Color.BLACK;
@@ -32,7 +34,7 @@ final class StatusStrip extends JPanel {
         sentence.setName("status");
         stop.setName("stop");
         stop.putClientProperty("JButton.buttonType", "toolBarButton");
-        stop.setToolTipText("Stops the work under way; nothing is left half-done");
+        stop.setToolTipText(TEXTS.text("status.stop.tip"));
         stop.addActionListener(e -> background.jobs().stream().findFirst().ifPresent(Job::stop));
         add(sentence, "wmin 0");
         add(work);
@@ -53,7 +55,7 @@ final class StatusStrip extends JPanel {
             return;
         }
         Job first = jobs.get(0);
-        String more = jobs.size() > 1 ? "  (" + (jobs.size() - 1) + " waiting)" : "";
+        String more = jobs.size() > 1 ? "  " + TEXTS.text("status.waiting", Integer.toString(jobs.size() - 1)) : "";
         work.setText(first.title() + (first.message().isEmpty() ? "" : ": " + first.message()) + more);
         bar.setIndeterminate(first.share() < 0);
         bar.setValue((int) (1000 * Math.max(0, first.share())));

@@ -7,6 +7,7 @@ import java.time.Instant;
 import java.time.ZoneOffset;
 import java.time.format.DateTimeFormatter;
 import java.util.Locale;
+import oblate.workbench.words.Texts;
 
 /**
  * How numbers are said on screen: one grammar for all.
@@ -15,6 +16,7 @@ import java.util.Locale;
  * the value, other units the error. {@link #ascii} turns the same text into plain ASCII for files.
  */
 public final class Figures {
+    private static final Texts TEXTS = Texts.of(Figures.class);
     /** Minus sign of the screen. */
     public static final char MINUS = '\u2212';
 
@@ -71,7 +73,7 @@ public final class Figures {
 
     /** A planetographic latitude with its standard error, saying its kind. */
     public static String latitudeGraphic(double latDeg, double sigmaDeg) {
-        return withSigma(latDeg, sigmaDeg, "°") + " graphic";
+        return TEXTS.text("latitude.graphic", withSigma(latDeg, sigmaDeg, "°"));
     }
 
     /** A number with so many decimals (negative: rounded to tens, hundreds …), minus as U+2212, never a negative zero. */

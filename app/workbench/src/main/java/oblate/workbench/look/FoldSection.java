@@ -12,10 +12,12 @@ import javax.swing.BorderFactory;
 import javax.swing.JComponent;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
+import oblate.workbench.words.Texts;
 
 /** A section of the inspector: a heading that folds what is under it. */
 public final class FoldSection extends JPanel {
     private static final long serialVersionUID = 1L;
+    private static final Texts TEXTS = Texts.of(FoldSection.class);
     private final JLabel heading = new JLabel();
     private final JComponent content;
     private transient Consumer<Boolean> whenFolded = open -> {};
@@ -31,7 +33,7 @@ public final class FoldSection extends JPanel {
         heading.setIcon(new LineIcon(12, g -> paintArrow(g, content.isVisible())));
         heading.setCursor(Cursor.getPredefinedCursor(Cursor.HAND_CURSOR));
         heading.putClientProperty("FlatLaf.styleClass", "h4");
-        heading.setToolTipText("Click to fold or unfold");
+        heading.setToolTipText(TEXTS.text("fold.tip"));
         heading.addMouseListener(new MouseAdapter() {
             @Override
             public void mousePressed(MouseEvent e) {

@@ -8,26 +8,22 @@ import java.awt.RenderingHints;
 import java.awt.geom.Arc2D;
 import java.awt.geom.Ellipse2D;
 import java.awt.geom.Path2D;
+import oblate.workbench.words.Texts;
 
 /** Paints how far a picture has come, by shape: hollow new, half fitted, full measured, tick reported, triangle needs a look. */
 public final class StateGlyph {
+    private static final Texts TEXTS = Texts.of(StateGlyph.class);
     /** How far a picture has come. */
     public enum State {
-        NEW("new"),
-        FITTED("fitted"),
-        MEASURED("measured"),
-        REPORTED("reported"),
-        NEEDS_A_LOOK("needs a look");
-
-        private final String word;
-
-        State(String word) {
-            this.word = word;
-        }
+        NEW,
+        FITTED,
+        MEASURED,
+        REPORTED,
+        NEEDS_A_LOOK;
 
         /** What a person reads. */
         public String word() {
-            return word;
+            return TEXTS.word("state", this);
         }
     }
 

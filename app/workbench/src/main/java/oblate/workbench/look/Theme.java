@@ -9,11 +9,12 @@ import java.awt.Font;
 import java.util.function.Supplier;
 import javax.swing.LookAndFeel;
 import javax.swing.UIManager;
+import oblate.workbench.words.Texts;
 
 /** The three looks of the window: day, dusk, and a dim red one that spares dark-adapted eyes. */
 public enum Theme {
     /** Light. */
-    DAY("Light", DayLaf::new) {
+    DAY(DayLaf::new) {
         @Override
         public Palette palette() {
             return new Palette(
@@ -31,7 +32,7 @@ public enum Theme {
         }
     },
     /** Dark. */
-    DUSK("Dark", DuskLaf::new) {
+    DUSK(DuskLaf::new) {
         @Override
         public Palette palette() {
             return new Palette(
@@ -49,7 +50,7 @@ public enum Theme {
         }
     },
     /** Shades of red only, below a low luminance. */
-    RED("Dim red", RedLaf::new) {
+    RED(RedLaf::new) {
         @Override
         public Palette palette() {
             return new Palette(
@@ -67,17 +68,16 @@ public enum Theme {
         }
     };
 
-    private final String label;
+    private static final Texts TEXTS = Texts.of(Theme.class);
     private final Supplier<FlatLaf> laf;
 
-    Theme(String label, Supplier<FlatLaf> laf) {
-        this.label = label;
+    Theme(Supplier<FlatLaf> laf) {
         this.laf = laf;
     }
 
     /** What a person reads. */
     public String label() {
-        return label;
+        return TEXTS.word("theme", this);
     }
 
     /** Colours for what is painted by hand. */

@@ -14,6 +14,7 @@ import oblate.drift.MarkSeries;
 import oblate.sky.ApparentDisc;
 import oblate.sky.PlanetModel;
 import oblate.sky.RotationSystem;
+import oblate.workbench.words.Texts;
 
 /**
  * How a place of one picture is followed to another: it stays in a rotation system, or moves in it as a feature drifts. Immutable.
@@ -23,9 +24,15 @@ import oblate.sky.RotationSystem;
  * @param drift the motion; empty for a place that stays
  */
 record Carry(String label, RotationSystem system, Optional<Drift> drift) {
+    private static final Texts TEXTS = Texts.of(Carry.class);
+    /** What following a feature is called. */
+    static String with(String feature) {
+        return TEXTS.text("carry.with", feature);
+    }
+
     /** A place that stays in a system. */
     static Carry in(RotationSystem system) {
-        return new Carry("in " + system.label(), system, Optional.empty());
+        return new Carry(TEXTS.text("carry.in", system.label()), system, Optional.empty());
     }
 
     /** All ways: first the systems, then the features whose marks give a drift, by name. Slow. */
@@ -35,7 +42,7 @@ record Carry(String label, RotationSystem system, Optional<Drift> drift) {
         for (LongitudeSeries series : new MarkSeries().ofArchive(archive, planet, Optional.empty())) {
             try {
                 Drift drift = new DriftFitter().fit(series);
-                ways.add(new Carry("with " + series.feature(), series.system(), Optional.of(drift)));
+                ways.add(new Carry(with(series.feature()), series.system(), Optional.of(drift)));
             } catch (ProblemException e) {
                 // Too few marks for a drift: it cannot be followed.
             }

@@ -16,10 +16,12 @@ import oblate.workbench.Bearing;
 import oblate.workbench.PanelContext;
 import oblate.workbench.look.Figures;
 import oblate.workbench.pictures.SystemLabel;
+import oblate.workbench.words.Texts;
 
 /** Two pictures in one frame: side by side, blinked, or with a slider across both. On the event thread only; drawing happens in the background. */
 final class ComparePane extends JPanel {
     private static final long serialVersionUID = 1L;
+    private static final Texts TEXTS = Texts.of(ComparePane.class);
     private static final int BLINK_MS = 700;
     private static final int SETTLE_MS = 150;
     private static final int MOST_PX = 1000;
@@ -51,10 +53,10 @@ final class ComparePane extends JPanel {
         bar.add(manner);
         bar.add(kind);
         bar.add(carry, "wmin 120, wmax 200");
-        bar.add(button("Earlier", "compare.earlier", () -> choose(-1)));
-        bar.add(button("Later", "compare.later", () -> choose(1)));
+        bar.add(button(TEXTS.text("compare.earlier"), "compare.earlier", () -> choose(-1)));
+        bar.add(button(TEXTS.text("compare.later"), "compare.later", () -> choose(1)));
         bar.add(other, "wmin 0");
-        bar.add(button("Leave", "compare.leave", leave));
+        bar.add(button(TEXTS.text("compare.leave"), "compare.leave", leave));
         manner.setName("compare.manner");
         kind.setName("compare.kind");
         carry.setName("compare.carry");
@@ -88,14 +90,14 @@ final class ComparePane extends JPanel {
     Optional<String> begin() {
         Optional<OpenPicture> here = desk.open().filter(o -> o.frame().isPresent());
         if (here.isEmpty()) {
-            return Optional.of("Fit the disc first (F5): without it two pictures have no common frame.");
+            return Optional.of(TEXTS.text("compare.fit.first"));
         }
         ArchivedPicture first = here.get().picture();
         candidates = context.shelf().pictures().stream()
                 .filter(p -> p.fitted() && p.time().isPresent() && p.planetId().equals(first.planetId()))
                 .toList();
         if (candidates.size() < 2) {
-            return Optional.of("No other picture of this planet is fitted yet.");
+            return Optional.of(TEXTS.text("compare.none"));
         }
         canvas.clear();
         context.background()
@@ -150,7 +152,7 @@ final class ComparePane extends JPanel {
         if (to >= 0 && to < ids.size()) {
             take(candidates.get(to));
         } else {
-            context.say(step > 0 ? "That is the last fitted picture." : "That is the first fitted picture.");
+            context.say(step > 0 ? TEXTS.text("compare.last") : TEXTS.text("compare.first"));
         }
     }
 
@@ -168,8 +170,8 @@ final class ComparePane extends JPanel {
     private static String said(OpenPicture picture, Carry way) {
         CaptureTime time = picture.picture().time().orElseThrow();
         double meridian = picture.disc().orElseThrow().centralMeridianDeg(way.system());
-        return Figures.dayUt(time.midUtc()) + "  " + Figures.clockUt(time.midUtc()) + "   CM "
-                + SystemLabel.brief(way.system()) + " " + Figures.longitude(meridian);
+        return Figures.dayUt(time.midUtc()) + "  " + Figures.clockUt(time.midUtc()) + "   "
+                + TEXTS.text("compare.cm", SystemLabel.brief(way.system()), Figures.longitude(meridian));
     }
 
     private void draw() {
@@ -197,9 +199,10 @@ final class ComparePane extends JPanel {
                 height,
                 context.palette().picturesRed());
         other.setText(b.picture().originalName());
-        String words = (southUp ? "south up" : "north up") + "   ·   as the sky   ·   " + what
+        String words = (southUp ? TEXTS.text("view.south.up") : TEXTS.text("view.north.up")) + "   ·   "
+                + TEXTS.text("sense.sky") + "   ·   " + what
                 + (what == SameFrame.Kind.AS_SEEN ? "" : " " + way.label())
-                + "   ·   each stretched by itself";
+                + "   ·   " + TEXTS.text("compare.stretched");
         long asked = round;
         context.background().promptly(() -> List.of(frame.draw(a), frame.draw(b)), images -> {
             if (asked == round) {

@@ -22,10 +22,12 @@ import oblate.workbench.PanelContext;
 import oblate.workbench.look.Figures;
 import oblate.workbench.look.Palette;
 import oblate.workbench.look.Theme;
+import oblate.workbench.words.Texts;
 
 /** Cut-outs in rows in order of time, each under its date; a click opens its picture. On the event thread only. */
 final class CutCells extends JComponent implements Scrollable {
     private static final long serialVersionUID = 1L;
+    private static final Texts TEXTS = Texts.of(CutCells.class);
     static final int SIDE_PX = 112;
     private static final int GAP = 10;
     private static final int STEP_X = SIDE_PX + GAP;
@@ -110,7 +112,7 @@ final class CutCells extends JComponent implements Scrollable {
     @Override
     public String getToolTipText(MouseEvent event) {
         return at(event)
-                .map(c -> Figures.dayUt(c.time()) + ", " + Figures.clockUt(c.time()) + ": a click opens it")
+                .map(c -> TEXTS.text("season.cell.tip", Figures.dayUt(c.time()), Figures.clockUt(c.time())))
                 .orElse(null);
     }
 

@@ -9,9 +9,11 @@ import oblate.archive.StoredMark;
 import oblate.workbench.Edit;
 import oblate.workbench.EditHistory;
 import oblate.workbench.PanelContext;
+import oblate.workbench.words.Texts;
 
 /** What lies on the measuring desk and what comes next. On the event thread only; work happens in the background. */
 final class Desk {
+    private static final Texts TEXTS = Texts.of(Desk.class);
     private static final int SHELF_PAUSE_MS = 800;
     private static final int AHEAD = 2;
 
@@ -253,7 +255,7 @@ final class Desk {
                         p -> NextPictures.unmeasured(context.shelf().pictures(), p))
                 .orElse(List.of());
         if (next.isEmpty()) {
-            context.say("No picture is left without marks.");
+            context.say(TEXTS.text("say.none.left"));
         } else {
             context.selection().choosePicture(next.get(0).id());
         }
@@ -273,7 +275,6 @@ final class Desk {
                 return;
             }
         }
-        context.say(
-                places > 0 ? "That was the last picture of the night." : "That was the first picture of the night.");
+        context.say(places > 0 ? TEXTS.text("say.last") : TEXTS.text("say.first"));
     }
 }

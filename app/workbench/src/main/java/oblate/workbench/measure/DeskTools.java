@@ -10,10 +10,12 @@ import net.miginfocom.swing.MigLayout;
 import oblate.workbench.actions.Deed;
 import oblate.workbench.look.Drawings;
 import oblate.workbench.look.LineIcon;
+import oblate.workbench.words.Texts;
 
 /** The bars over the canvas: what is done most, and below it what is shown. */
 final class DeskTools extends JPanel {
     private static final long serialVersionUID = 1L;
+    private static final Texts TEXTS = Texts.of(DeskTools.class);
     private final transient ViewSettings settings;
     private final transient Map<Layer, JToggleButton> switches = new LinkedHashMap<>();
     private final JToggleButton magnifier;
@@ -26,13 +28,13 @@ final class DeskTools extends JPanel {
         setOpaque(false);
         JPanel deeds = row("[][]12[][]push[]");
         JButton fit = button(actions, "fit", "fit");
-        fit.setText("Fit");
+        fit.setText(TEXTS.text("tools.fit"));
         fit.setIcon(new LineIcon(18, Drawings::fit));
         deeds.add(fit);
         deeds.add(button(actions, "hand", "hand"));
         deeds.add(button(actions, "compare", "compare"));
         JButton season = button(actions, "season", "season");
-        season.setText("Through the season");
+        season.setText(TEXTS.text("tools.season"));
         deeds.add(season);
         deeds.add(button(actions, "accept", "next"));
         add(deeds);
@@ -42,7 +44,7 @@ final class DeskTools extends JPanel {
             switches.put(layer, toggle);
             layers.add(toggle);
         }
-        magnifier = toggle(actions, "layer.magnifier", "Magnifier");
+        magnifier = toggle(actions, "layer.magnifier", TEXTS.text("layer.magnifier"));
         layers.add(magnifier);
         step = button(actions, "grid.step", "grid.step");
         system = button(actions, "grid.system", "grid.system");

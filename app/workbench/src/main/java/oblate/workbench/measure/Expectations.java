@@ -20,9 +20,11 @@ import oblate.drift.LongitudeSeries;
 import oblate.drift.MarkSeries;
 import oblate.sky.ApparentDisc;
 import oblate.sky.PlanetModel;
+import oblate.workbench.words.Texts;
 
 /** Works out where each known feature is expected on a picture: by its drift, else where it was last seen. Stateless. */
 final class Expectations {
+    private static final Texts TEXTS = Texts.of(Expectations.class);
     /** How far a drift may be off that its marks cannot tell (deg). */
     private static final double FLOOR_DEG = 0.5;
 
@@ -76,7 +78,7 @@ final class Expectations {
                     sigma,
                     drift.meanLatDeg().orElse(lat),
                     LAT_SIGMA_DEG,
-                    "drift of " + used + " marks",
+                    TEXTS.text("expected.drift", Long.toString(used)),
                     true);
         } catch (ProblemException e) {
             // Too few marks for a drift: where it was seen nearest in time, less and less surely.
@@ -92,7 +94,7 @@ final class Expectations {
                     sigma,
                     near.latGraphicDeg().orElse(lat),
                     LAT_SIGMA_DEG,
-                    "seen " + Math.round(days) + " d away",
+                    TEXTS.text("expected.seen", Long.toString(Math.round(days))),
                     false);
         }
     }

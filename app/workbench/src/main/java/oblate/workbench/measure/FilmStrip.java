@@ -23,10 +23,12 @@ import oblate.workbench.look.StateGlyph;
 import oblate.workbench.look.Theme;
 import oblate.workbench.pictures.PictureState;
 import oblate.workbench.pictures.Thumbnails;
+import oblate.workbench.words.Texts;
 
 /** The pictures of the night in order of time. */
 final class FilmStrip extends JComponent {
     private static final long serialVersionUID = 1L;
+    private static final Texts TEXTS = Texts.of(FilmStrip.class);
     private static final int FRAME = 64;
     private static final int STEP = 78;
     private static final int LEFT = 12;
@@ -81,7 +83,8 @@ final class FilmStrip extends JComponent {
     @Override
     public String getToolTipText(MouseEvent event) {
         return at(event)
-                .map(p -> p.originalName() + " – " + PictureState.of(p).word() + "  (Page Up, Page Down)")
+                .map(p -> TEXTS.text(
+                        "film.tip", p.originalName(), PictureState.of(p).word()))
                 .orElse(null);
     }
 
@@ -130,7 +133,7 @@ final class FilmStrip extends JComponent {
         g.setFont(Theme.figureFont(-3));
         g.setColor(chosen ? colours.ink() : colours.quietInk());
         String time =
-                picture.time().map(CaptureTime::midUtc).map(Figures::clockUt).orElse("no time");
+                picture.time().map(CaptureTime::midUtc).map(Figures::clockUt).orElse(TEXTS.text("film.no.time"));
         g.drawString(time.replace(" UT", ""), x + 18, FRAME + 18);
     }
 }

@@ -15,9 +15,11 @@ import oblate.disc.Witness;
 import oblate.workbench.Edit;
 import oblate.workbench.EditHistory;
 import oblate.workbench.PanelContext;
+import oblate.workbench.words.Texts;
 
 /** Fits the disc of the picture on the desk, and keeps fits and outlines drawn by hand so that they can be undone. On the event thread only. */
 final class FitDesk {
+    private static final Texts TEXTS = Texts.of(FitDesk.class);
     /** As the nights say it of fits accepted there. */
     private static final String ACCEPTED = ", accepted by eye";
 
@@ -86,8 +88,7 @@ final class FitDesk {
         }
         OpenPicture picture = desk.open().get();
         if (picture.disc().isEmpty()) {
-            context.say(
-                    "Without its planet and its time a picture cannot be fitted; say both in the inspector’s facts.");
+            context.say(TEXTS.text("fit.impossible"));
             return;
         }
         FitHints hints = said.orElse(picture.hints());
@@ -96,7 +97,7 @@ final class FitDesk {
         desk.makeWay();
         context.background()
                 .run(
-                        "Fitting the disc",
+                        TEXTS.text("fit.running"),
                         progress -> context.workbench()
                                 .fitter()
                                 .fit(picture.pixels(), picture.disc().orElseThrow(), hints, progress)
@@ -143,8 +144,7 @@ final class FitDesk {
                 .filter(o -> o.fit().isPresent() && o.fit().get().fit().trust() == Trust.DOUBTFUL)
                 .ifPresent(open -> {
                     DiscFit fit = open.fit().orElseThrow().fit();
-                    context.say("The doubtful fit of " + open.picture().originalName()
-                            + " was accepted by eye; undo takes that back.");
+                    context.say(TEXTS.text("fit.accepted", open.picture().originalName()));
                     keep(
                             open,
                             new DiscFit(
@@ -181,7 +181,7 @@ final class FitDesk {
                         },
                         this::kept,
                         why -> {
-                            refusal = Optional.of("The disc was found, but could not be kept: " + why);
+                            refusal = Optional.of(TEXTS.text("fit.not.kept", why));
                             context.say(refusal.get());
                             desk.tellContent();
                         });

@@ -17,9 +17,11 @@ import oblate.disc.PlacementCovariance;
 import oblate.sky.ApparentDisc;
 import oblate.workbench.look.Ink;
 import oblate.workbench.look.Palette;
+import oblate.workbench.words.Texts;
 
 /** The outline drawn by hand over the picture on the desk: dragged by handles, nudged by keys, kept as drawn or fitted from. On the event thread only. */
 final class HandOutline implements CanvasTool {
+    private static final Texts TEXTS = Texts.of(HandOutline.class);
     private static final double GRAB_PX = 10;
 
     /** How well a hand places a clear edge: a pixel, or half a per cent of a large disc; the pole by a degree (common practice, to be changed by whoever draws). */
@@ -74,7 +76,7 @@ final class HandOutline implements CanvasTool {
     Optional<String> begin() {
         Optional<ApparentDisc> disc = desk.open().flatMap(OpenPicture::disc);
         if (disc.isEmpty()) {
-            return Optional.of("Without its planet and its time the shape of the outline is not known.");
+            return Optional.of(TEXTS.text("hand.impossible"));
         }
         OpenPicture open = desk.open().orElseThrow();
         double width = open.pixels().widthPx();
@@ -197,8 +199,8 @@ final class HandOutline implements CanvasTool {
             }
             g.setColor(colour);
             g.setFont(oblate.workbench.look.Theme.headFont(-3));
-            float half = g.getFontMetrics().stringWidth("N") / 2f;
-            g.drawString("N", (float) pole.getX() - half, (float) pole.getY() + 4);
+            float half = g.getFontMetrics().stringWidth(TEXTS.text("hand.north")) / 2f;
+            g.drawString(TEXTS.text("hand.north"), (float) pole.getX() - half, (float) pole.getY() + 4);
         });
     }
 

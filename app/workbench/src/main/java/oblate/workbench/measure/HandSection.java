@@ -11,16 +11,18 @@ import net.miginfocom.swing.MigLayout;
 import oblate.disc.Placement;
 import oblate.workbench.look.Figures;
 import oblate.workbench.look.Theme;
+import oblate.workbench.words.Texts;
 
 /** The outline by hand in figures, with the errors its drawer states, and what may be done with it. */
 final class HandSection extends JPanel {
     private static final long serialVersionUID = 1L;
+    private static final Texts TEXTS = Texts.of(HandSection.class);
     private final transient HandOutline outline;
     private final JLabel figures = new JLabel();
     private final JTextField centre = new JTextField(5);
     private final JTextField radius = new JTextField(5);
     private final JTextField angle = new JTextField(5);
-    private final JCheckBox mirrored = new JCheckBox("Mirror image  (M)");
+    private final JCheckBox mirrored = new JCheckBox(TEXTS.text("hand.mirrored"));
     private final JLabel wrong = new JLabel(" ");
     private boolean wasOpen;
 
@@ -31,25 +33,19 @@ final class HandSection extends JPanel {
         figures.setFont(Theme.figureFont(-1));
         figures.setName("hand.figures");
         add(figures, "span, wmin 0");
-        field("Centre ±", centre, "px each way", "hand.centre");
-        field("Radius ±", radius, "px", "hand.radius");
-        field("Pole angle ±", angle, "°", "hand.angle");
+        field(TEXTS.text("hand.centre"), centre, TEXTS.text("hand.centre.after"), "hand.centre");
+        field(TEXTS.text("hand.radius"), radius, TEXTS.text("hand.radius.after"), "hand.radius");
+        field(TEXTS.text("hand.angle"), angle, "°", "hand.angle");
         mirrored.addActionListener(e -> outline.mirror());
         add(mirrored, "span");
         JPanel buttons = new JPanel(new MigLayout("insets 0, gap 4"));
         buttons.setOpaque(false);
-        buttons.add(button(
-                "Keep as drawn",
-                "hand.keep",
-                "Keeps it with these errors; the fit before stays one undo away  (Enter)",
-                this::keep));
-        buttons.add(button(
-                "Fit from here", "hand.fit", "Fits the disc again, starting from it  (F)", outline::fitFromHere));
-        buttons.add(button("Leave", "hand.leave", "Puts it away  (Esc)", outline::leave));
+        buttons.add(button(TEXTS.text("hand.keep"), "hand.keep", TEXTS.text("hand.keep.tip"), this::keep));
+        buttons.add(button(TEXTS.text("hand.fit"), "hand.fit", TEXTS.text("hand.fit.tip"), outline::fitFromHere));
+        buttons.add(button(TEXTS.text("hand.leave"), "hand.leave", TEXTS.text("hand.leave.tip"), outline::leave));
         add(buttons, "span");
         add(wrong, "span, wmin 0");
-        JLabel keys = new JLabel(
-                "<html>Arrows move it by 0.1 px, [ and ] change its size, comma and full stop turn the pole by 0.1°; Shift: ten times as much.");
+        JLabel keys = new JLabel(TEXTS.text("hand.words"));
         keys.setFont(Theme.bodyFont(-2));
         add(keys, "span, growx, wmin 0, wmax 340");
     }
@@ -75,7 +71,7 @@ final class HandSection extends JPanel {
         Optional<Double> r = positive(radius.getText());
         Optional<Double> a = positive(angle.getText());
         if (c.isEmpty() || r.isEmpty() || a.isEmpty()) {
-            wrong.setText("Each error must be a number above 0.");
+            wrong.setText(TEXTS.text("hand.wrong"));
             return;
         }
         outline.state(new HandOutline.Sigmas(c.get(), r.get(), a.get()));
@@ -98,9 +94,12 @@ final class HandSection extends JPanel {
     void refresh() {
         Optional<Placement> placement = outline.placement();
         placement.ifPresent(p -> {
-            figures.setText("<html>centre " + Figures.fixed(p.centreXPx(), 1) + ", " + Figures.fixed(p.centreYPx(), 1)
-                    + " px<br>radius " + Figures.fixed(p.equatorialRadiusPx(), 1) + " px<br>pole angle "
-                    + Figures.fixed(p.poleAngleDeg(), 1) + "°");
+            figures.setText(TEXTS.text(
+                    "hand.figures",
+                    Figures.fixed(p.centreXPx(), 1),
+                    Figures.fixed(p.centreYPx(), 1),
+                    Figures.fixed(p.equatorialRadiusPx(), 1),
+                    Figures.fixed(p.poleAngleDeg(), 1)));
             mirrored.setSelected(p.mirrored());
             if (!wasOpen) {
                 centre.setText(plain(outline.sigmas().centrePx()));

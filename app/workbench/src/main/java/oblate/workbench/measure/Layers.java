@@ -15,9 +15,11 @@ import oblate.disc.Trust;
 import oblate.sky.Region;
 import oblate.workbench.look.Ink;
 import oblate.workbench.look.Pattern;
+import oblate.workbench.words.Texts;
 
 /** The layers of the canvas, from the lowest up. */
 public final class Layers {
+    private static final Texts TEXTS = Texts.of(Layers.class);
     private static final int LABEL_STEP_DEG = 30;
     private static final double LABEL_REACH_DEG = 66;
 
@@ -30,7 +32,12 @@ public final class Layers {
 
     private Layers() {}
 
-    private record Simple(String id, String label, Function<LayerInput, List<Drawn>> planner) implements Layer {
+    private record Simple(String id, Function<LayerInput, List<Drawn>> planner) implements Layer {
+        @Override
+        public String label() {
+            return TEXTS.text("layer." + id);
+        }
+
         @Override
         public List<Drawn> plan(LayerInput input) {
             return planner.apply(input);
@@ -40,15 +47,15 @@ public final class Layers {
     /** All layers. */
     public static List<Layer> all() {
         return List.of(
-                new Simple("outline", "Outline", Layers::outline),
-                new Simple("grid", "Grid", Layers::grid),
-                new Simple("meridian", "Meridian", Layers::meridian),
-                new Simple("terminator", "Terminator", Layers::terminator),
-                new Simple("belts", "Belts", Layers::belts),
-                new Simple("expected", "Expected", Layers::expected),
-                new Simple("moons", "Moons", Layers::moons),
-                new Simple("errors", "Errors", Layers::errors),
-                new Simple("marks", "Marks", Layers::marks));
+                new Simple("outline", Layers::outline),
+                new Simple("grid", Layers::grid),
+                new Simple("meridian", Layers::meridian),
+                new Simple("terminator", Layers::terminator),
+                new Simple("belts", Layers::belts),
+                new Simple("expected", Layers::expected),
+                new Simple("moons", Layers::moons),
+                new Simple("errors", Layers::errors),
+                new Simple("marks", Layers::marks));
     }
 
     private static Pattern ofFit(LayerInput input) {

@@ -2,6 +2,7 @@
 package oblate.workbench.measure;
 
 import oblate.image.Tone;
+import oblate.workbench.words.Texts;
 
 /**
  * How a picture is shown. For the eye only: pixels on the disk and what is measured do not change.
@@ -12,21 +13,16 @@ import oblate.image.Tone;
  * @param red in red only, as a darkroom lamp would show it
  */
 record Look(Tone tone, Channel channel, double sharpen, boolean red) {
+    private static final Texts TEXTS = Texts.of(Look.class);
     /** Which colour of a picture is shown. */
     enum Channel {
-        ALL("all colours"),
-        RED("red"),
-        GREEN("green"),
-        BLUE("blue");
-
-        private final String words;
-
-        Channel(String words) {
-            this.words = words;
-        }
+        ALL,
+        RED,
+        GREEN,
+        BLUE;
 
         String words() {
-            return words;
+            return TEXTS.word("channel", this);
         }
 
         Channel next() {

@@ -18,12 +18,14 @@ import oblate.disc.PixelPoint;
 import oblate.workbench.Edit;
 import oblate.workbench.EditHistory;
 import oblate.workbench.PanelContext;
+import oblate.workbench.words.Texts;
 
 /**
  * Adds, replaces and withdraws marks in the archive, each so that it can be undone. Archive calls run in the background in order; a mark that was replaced
  * meanwhile is found under whatever number it has by then.
  */
 final class MarkDesk {
+    private static final Texts TEXTS = Texts.of(MarkDesk.class);
     /** How well a hand places the pointer on a feature, each way (px): of a feature's middle, not of a star. */
     static final double PICK_SIGMA_PX = 0.7;
 
@@ -109,7 +111,8 @@ final class MarkDesk {
                 .perform(
                         () -> {
                             StoredMark now = living(old);
-                            String reason = change == Edit.Change.MOVED ? "moved by hand" : "named by hand";
+                            String reason =
+                                    change == Edit.Change.MOVED ? TEXTS.text("why.moved") : TEXTS.text("why.named");
                             StoredMark stored = archive().supersedeMark(now.id(), fresh.get(), reason);
                             return EditHistory.Done.of(
                                     new Edit.MarkReplaced(stored.mark().pictureId(), now.id(), stored.id(), change),
@@ -124,7 +127,7 @@ final class MarkDesk {
                 .perform(
                         () -> {
                             StoredMark now = living(mark);
-                            archive().withdrawMark(now.id(), "withdrawn by hand");
+                            archive().withdrawMark(now.id(), TEXTS.text("why.withdrawn"));
                             return EditHistory.Done.of(
                                     new Edit.MarkWithdrawn(now.mark().pictureId(), now.id()), now);
                         },
@@ -150,7 +153,7 @@ final class MarkDesk {
                                 NewMark fresh =
                                         measured(open, old.pixel(), old.featureId(), old.what(), old.measurer());
                                 if (fresh.point().isPresent() == old.point().isPresent()) {
-                                    archive().supersedeMark(mark.id(), fresh, "the disc was fitted anew");
+                                    archive().supersedeMark(mark.id(), fresh, TEXTS.text("why.fitted.anew"));
                                 }
                             }
                             return open.readAgain(archive());

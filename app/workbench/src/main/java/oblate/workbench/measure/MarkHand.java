@@ -15,12 +15,14 @@ import oblate.disc.PixelPoint;
 import oblate.disc.SurfacePoint;
 import oblate.workbench.PanelContext;
 import oblate.workbench.look.Figures;
+import oblate.workbench.words.Texts;
 
 /**
  * What a hand does to the marks of the picture on the desk: drops, moves, names, withdraws. What the archive does not take stays in the hand, with the reason,
  * and can be tried again. On the event thread only.
  */
 final class MarkHand {
+    private static final Texts TEXTS = Texts.of(MarkHand.class);
     /** Number of a mark that has no row yet. */
     static final long NOT_KEPT = -1;
 
@@ -97,7 +99,7 @@ final class MarkHand {
     void leave() {
         commitMove();
         if (isHeldBack()) {
-            context.say("A mark was left behind that could not be kept: " + trouble.orElseThrow());
+            context.say(TEXTS.text("mark.left.behind", trouble.orElseThrow()));
         }
         forget();
     }
@@ -129,16 +131,17 @@ final class MarkHand {
         commitMove();
         OpenPicture picture = desk.open().get();
         if (picture.frame().isEmpty()) {
-            context.say("Fit the disc first (F5): without it a mark has no longitude.");
+            context.say(TEXTS.text("mark.fit.first"));
             return;
         }
         Optional<SurfacePoint> place = picture.frame().get().locate(pixel.xPx(), pixel.yPx());
         NewMark mark = MarkDesk.measured(
                 picture, pixel, Optional.empty(), "centre", context.workbench().measurer());
         if (place.isPresent() && mark.point().isEmpty()) {
-            context.say("Too slantwise to measure: " + Figures.fixed(place.get().emissionDeg(), 0)
-                    + "° from the middle of the disc, marks are trusted to "
-                    + Figures.fixed(MarkMeasurer.LARGEST_EMISSION_DEG, 0) + "°.");
+            context.say(TEXTS.text(
+                    "mark.slantwise",
+                    Figures.fixed(place.get().emissionDeg(), 0),
+                    Figures.fixed(MarkMeasurer.LARGEST_EMISSION_DEG, 0)));
             return;
         }
         fresh = Optional.of(mark);
@@ -170,7 +173,7 @@ final class MarkHand {
             @Override
             public void failed(String why) {
                 trouble = Optional.of(why);
-                context.say("Not kept, it stays in your hand: " + why);
+                context.say(TEXTS.text("mark.not.kept", why));
                 desk.tellContent();
             }
         };

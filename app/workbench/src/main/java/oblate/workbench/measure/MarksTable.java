@@ -23,11 +23,19 @@ import oblate.workbench.look.Figures;
 import oblate.workbench.look.Palette;
 import oblate.workbench.look.Theme;
 import oblate.workbench.pictures.SystemLabel;
+import oblate.workbench.words.Texts;
 
 /** The marks of a picture: name, longitude, latitude, distance from the meridian, each with its error. */
 final class MarksTable extends JPanel {
     private static final long serialVersionUID = 1L;
-    private static final String[] COLUMNS = {"Feature", "Longitude", "Lat graphic", "Off CM"};
+    private static final Texts TEXTS = Texts.of(MarksTable.class);
+    private static final String UNNAMED = TEXTS.text("marks.unnamed");
+    private static final String[] COLUMNS = {
+        TEXTS.text("marks.feature"),
+        TEXTS.text("marks.longitude"),
+        TEXTS.text("marks.latitude"),
+        TEXTS.text("marks.meridian")
+    };
     private final Model model = new Model();
     private final JTable table = new JTable(model);
     private boolean following;
@@ -36,14 +44,13 @@ final class MarksTable extends JPanel {
         super(new BorderLayout());
         setOpaque(false);
         table.setName("marks");
-        table.getAccessibleContext().setAccessibleName("Marks on this picture");
+        table.getAccessibleContext().setAccessibleName(TEXTS.text("marks.name"));
         table.setSelectionMode(ListSelectionModel.SINGLE_SELECTION);
         table.setShowGrid(false);
         table.setRowHeight(24);
         table.setFillsViewportHeight(false);
         table.setFont(Theme.figureFont(-2));
-        table.setToolTipText(
-                "A click chooses a mark; arrows move it by 0.1 px, Shift+arrows by 1 px, Delete withdraws it");
+        table.setToolTipText(TEXTS.text("marks.tip"));
         JTableHeader header = table.getTableHeader();
         header.setReorderingAllowed(false);
         header.setFont(Theme.bodyFont(-2));
@@ -81,11 +88,11 @@ final class MarksTable extends JPanel {
     /** One cell's text, by the grammar of numbers. */
     static String text(StoredMark mark, Optional<ApparentDisc> disc, int column) {
         if (column == 0) {
-            return mark.featureName().orElse("unnamed");
+            return mark.featureName().orElse(UNNAMED);
         }
         Optional<SurfacePoint> point = mark.mark().point();
         if (point.isEmpty() || disc.isEmpty()) {
-            return column == 1 ? "no longitude" : "";
+            return column == 1 ? TEXTS.text("marks.no.longitude") : "";
         }
         double sigmaLon = mark.mark().errors().map(ErrorBudget::totalLonDeg).orElse(0.0);
         double sigmaLat = mark.mark().errors().map(ErrorBudget::totalLatDeg).orElse(0.0);
@@ -147,7 +154,7 @@ final class MarksTable extends JPanel {
             setFont(figures ? Theme.figureFont(-2) : Theme.bodyFont(-1));
             if (!selected) {
                 setForeground(
-                        value.equals("unnamed")
+                        value.equals(UNNAMED)
                                 ? palette.get().alarm()
                                 : palette.get().ink());
             }

@@ -20,21 +20,24 @@ import oblate.workbench.look.FoldSection;
 import oblate.workbench.look.Theme;
 import oblate.workbench.pictures.FactList;
 import oblate.workbench.pictures.PictureFacts;
+import oblate.workbench.words.Texts;
 
 /** What the inspector shows of the picture on the desk: fit, marks, facts, view. */
 final class MeasureInspector extends JPanel {
     private static final long serialVersionUID = 1L;
+    private static final Texts TEXTS = Texts.of(MeasureInspector.class);
     private static final double USUAL_HINT_SIGMA_DEG = 10;
     private final transient PanelContext context;
     private final transient Desk desk;
     private final JPanel fitBody = body();
     private final JPanel factsBody = body();
-    private final FoldSection fitSection = new FoldSection("Fit", fitBody);
+    private final FoldSection fitSection = new FoldSection(TEXTS.text("inspector.fit"), fitBody);
     private final FoldSection marksSection;
     private final MarksTable marks;
     private final JTextField angle = new JTextField(5);
     private final JTextField sigma = new JTextField("10", 3);
-    private final JComboBox<String> mirrored = new JComboBox<>(new String[] {"not said", "as the sky", "mirror image"});
+    private final JComboBox<String> mirrored = new JComboBox<>(
+            new String[] {TEXTS.text("sense.not.said"), TEXTS.text("sense.sky"), TEXTS.text("sense.mirror")});
     private final JPanel hints = body();
     private final JPanel held = body();
     private final HandSection hand;
@@ -47,19 +50,19 @@ final class MeasureInspector extends JPanel {
         setOpaque(false);
         marks = new MarksTable(context::palette, m -> desk.hand().choose(m.map(s -> s.id())));
         hand = new HandSection(outline);
-        handSection = new FoldSection("Outline by hand", hand);
+        handSection = new FoldSection(TEXTS.text("inspector.hand"), hand);
         handSection.setVisible(false);
         JPanel marksBody = body();
         marksBody.add(held);
         marksBody.add(marks, "wmin 0");
-        marksSection = new FoldSection("Marks", marksBody);
+        marksSection = new FoldSection(TEXTS.text("inspector.marks"), marksBody);
         buildHints();
         add(handSection, "wmin 0");
         section(fitSection, "fit", true);
         section(marksSection, "marks", true);
-        section(new FoldSection("Orientation, if you know it", hints), "hints", false);
-        section(new FoldSection("Picture", factsBody), "picture", true);
-        section(new FoldSection("Stretch, for the eye only", stretch), "stretch", false);
+        section(new FoldSection(TEXTS.text("inspector.hints"), hints), "hints", false);
+        section(new FoldSection(TEXTS.text("inspector.picture"), factsBody), "picture", true);
+        section(new FoldSection(TEXTS.text("inspector.stretch"), stretch), "stretch", false);
     }
 
     private static JPanel body() {
@@ -78,8 +81,8 @@ final class MeasureInspector extends JPanel {
         JPanel row = new JPanel(new MigLayout("insets 0, gap 4"));
         row.setOpaque(false);
         angle.setName("hint.angle");
-        angle.setToolTipText("Direction of the north pole, counter-clockwise from straight up (deg), roughly");
-        row.add(new JLabel("North pole at"));
+        angle.setToolTipText(TEXTS.text("hints.angle.tip"));
+        row.add(new JLabel(TEXTS.text("hints.angle")));
         row.add(angle);
         row.add(new JLabel("° ±"));
         row.add(sigma);
@@ -87,15 +90,15 @@ final class MeasureInspector extends JPanel {
         hints.add(row);
         JPanel sense = new JPanel(new MigLayout("insets 0, gap 4"));
         sense.setOpaque(false);
-        sense.add(new JLabel("The picture is"));
+        sense.add(new JLabel(TEXTS.text("hints.sense")));
         sense.add(mirrored);
         hints.add(sense);
-        JButton again = new JButton("Fit with this");
-        again.setToolTipText("Fits the disc again, starting from this orientation");
+        JButton again = new JButton(TEXTS.text("hints.fit"));
+        again.setToolTipText(TEXTS.text("hints.fit.tip"));
         again.addActionListener(e -> fitWithHints());
         hints.add(again, "growx 0");
-        JCheckBox auto = new JCheckBox(
-                "Fit new pictures when they are opened", context.settings().flag("fit.new", true));
+        JCheckBox auto =
+                new JCheckBox(TEXTS.text("hints.auto"), context.settings().flag("fit.new", true));
         auto.addActionListener(e -> context.settings().keep("fit.new", auto.isSelected()));
         hints.add(auto);
     }
@@ -142,7 +145,7 @@ final class MeasureInspector extends JPanel {
         fitBody.removeAll();
         desk.open().ifPresent(open -> fitBody.add(fitFacts(open), "wmin 0"));
         if (desk.open().isEmpty()) {
-            fitSection.setTitle("Fit");
+            fitSection.setTitle(TEXTS.text("inspector.fit"));
             desk.trouble().ifPresent(why -> {
                 FactList list = new FactList(context::palette);
                 list.alarm(why);
@@ -156,13 +159,15 @@ final class MeasureInspector extends JPanel {
         int count = desk.hand().shown().size();
         marksSection.setTitle(
                 desk.hand().isHeldBack()
-                        ? "Marks: one is not kept yet"
-                        : count == 0 ? "Marks: none yet, click on a feature" : "Marks (" + count + ")");
+                        ? TEXTS.text("inspector.marks.held")
+                        : count == 0
+                                ? TEXTS.text("inspector.marks.none")
+                                : TEXTS.text("inspector.marks.some", Integer.toString(count)));
         held.removeAll();
         if (desk.hand().isHeldBack()) {
             FactList list = new FactList(context::palette);
             list.alarm(desk.hand().trouble().orElseThrow());
-            list.remark("It stays in your hand: Enter tries again, Delete lets go of it.");
+            list.remark(TEXTS.text("marks.held"));
             held.add(list, "wmin 0");
         }
         revalidate();
@@ -172,16 +177,14 @@ final class MeasureInspector extends JPanel {
     private FactList fitFacts(OpenPicture open) {
         FactList list = new FactList(context::palette);
         if (desk.fits().isFitting()) {
-            fitSection.setTitle("Fit: at work …");
+            fitSection.setTitle(TEXTS.text("inspector.fit.running"));
         } else if (desk.fits().refusal().isPresent()) {
-            fitSection.setTitle("Fit: refused");
+            fitSection.setTitle(TEXTS.text("inspector.fit.refused"));
             list.alarm(desk.fits().refusal().get());
-            list.remark(
-                    "If you know how the camera was turned, say so below and fit again; or hold Ctrl and drag from the disc’s centre to its edge; or draw the outline by hand (H).");
+            list.remark(TEXTS.text("fit.refused.way"));
         } else if (open.fit().isEmpty()) {
-            fitSection.setTitle("Fit: none yet");
-            list.remark(
-                    open.disc().isPresent() ? "F5 fits the disc." : "Without planet and time there is nothing to fit.");
+            fitSection.setTitle(TEXTS.text("inspector.fit.none"));
+            list.remark(open.disc().isPresent() ? TEXTS.text("fit.none.way") : TEXTS.text("fit.none.facts"));
         }
         open.fit().ifPresent(fit -> addFit(list, fit));
         return list;
@@ -191,28 +194,37 @@ final class MeasureInspector extends JPanel {
         DiscFit fit = stored.fit();
         boolean trusted = fit.trust() == Trust.TRUSTED;
         if (!desk.fits().isFitting() && desk.fits().refusal().isEmpty()) {
-            fitSection.setTitle(trusted ? "Fit: trusted" : "Fit: doubtful");
+            fitSection.setTitle(trusted ? TEXTS.text("inspector.fit.trusted") : TEXTS.text("inspector.fit.doubtful"));
         }
         fit.reasons().forEach(list::alarm);
         PlacementCovariance c = fit.covariance();
         list.figure(
-                "Centre",
+                TEXTS.text("fit.centre"),
                 Figures.withSigma(fit.placement().centreXPx(), c.sigmaCentrePx(), "") + "\n"
                         + Figures.withSigma(fit.placement().centreYPx(), c.sigmaCentrePx(), "px"));
-        list.figure("Radius", Figures.withSigma(fit.placement().equatorialRadiusPx(), c.sigmaRadiusPx(), "px"));
-        list.figure("Pole angle", Figures.withSigma(fit.placement().poleAngleDeg(), c.sigmaPoleAngleDeg(), "°"));
-        list.fact("Sense", fit.placement().mirrored() ? "mirror image" : "as the sky");
+        list.figure(
+                TEXTS.text("fit.radius"),
+                Figures.withSigma(fit.placement().equatorialRadiusPx(), c.sigmaRadiusPx(), "px"));
+        list.figure(
+                TEXTS.text("fit.pole.angle"),
+                Figures.withSigma(fit.placement().poleAngleDeg(), c.sigmaPoleAngleDeg(), "°"));
+        list.fact(
+                TEXTS.text("fit.sense"),
+                fit.placement().mirrored() ? TEXTS.text("sense.mirror") : TEXTS.text("sense.sky"));
         if (fit.witnesses().stream().anyMatch(w -> w.quantity().equals("pole angle"))) {
-            JLabel heading = new JLabel("Pole angle, by witness");
+            JLabel heading = new JLabel(TEXTS.text("fit.witnesses"));
             heading.setFont(Theme.bodyFont(-2));
             heading.setForeground(context.palette().quietInk());
             list.part(heading);
             list.part(new WitnessPlot(context::palette, fit));
         }
         if (fit.method().equals("hand")) {
-            list.remark("Drawn by hand; the errors are those stated when it was drawn.");
+            list.remark(TEXTS.text("fit.by.hand"));
         }
-        list.remark(fit.method() + ", " + fit.channel()
-                + (fit.edgePoints() > 0 ? ", " + fit.edgePoints() + " edge points" : ""));
+        list.remark(
+                fit.edgePoints() > 0
+                        ? TEXTS.text(
+                                "fit.method.points", fit.method(), fit.channel(), Integer.toString(fit.edgePoints()))
+                        : TEXTS.text("fit.method", fit.method(), fit.channel()));
     }
 }

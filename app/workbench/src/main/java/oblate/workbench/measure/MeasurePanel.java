@@ -8,9 +8,12 @@ import oblate.workbench.PanelContext;
 import oblate.workbench.WorkbenchPanel;
 import oblate.workbench.look.Drawings;
 import oblate.workbench.look.LineIcon;
+import oblate.workbench.words.Texts;
 
 /** The measuring desk. */
 public final class MeasurePanel implements WorkbenchPanel {
+    private static final Texts TEXTS = Texts.of(MeasurePanel.class);
+
     @Override
     public String id() {
         return "measure";
@@ -18,7 +21,7 @@ public final class MeasurePanel implements WorkbenchPanel {
 
     @Override
     public String label() {
-        return "Measure";
+        return TEXTS.text("label");
     }
 
     @Override

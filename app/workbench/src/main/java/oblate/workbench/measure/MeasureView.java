@@ -22,10 +22,12 @@ import oblate.workbench.PanelContext;
 import oblate.workbench.look.Figures;
 import oblate.workbench.look.Theme;
 import oblate.workbench.pictures.SystemLabel;
+import oblate.workbench.words.Texts;
 
 /** Film strip, tools, canvas and readout of the measuring desk. */
 final class MeasureView extends JPanel implements Desk.Listener, DiscCanvas.Events {
     private static final long serialVersionUID = 1L;
+    private static final Texts TEXTS = Texts.of(MeasureView.class);
     private final transient PanelContext context;
     private final transient ViewSettings settings;
     private final transient Desk desk;
@@ -55,7 +57,7 @@ final class MeasureView extends JPanel implements Desk.Listener, DiscCanvas.Even
         naming = new NamingDesk(context, desk, canvas);
         stretch = new StretchBar(settings, this::settingsChanged);
         inspector = new MeasureInspector(context, desk, stretch, outline);
-        canvas.setEmptyWords("Choose a picture in the nights or on the ribbon.");
+        canvas.setEmptyWords(TEXTS.text("empty"));
         rack = new ToolRack(context, this, desk::open, this::showPlan, desk.hand()::drop);
         gestures = new DeskGestures(context, desk, canvas, outline, naming, inspector, rack);
         MeasureActions actions = new MeasureActions(this);
@@ -163,8 +165,9 @@ final class MeasureView extends JPanel implements Desk.Listener, DiscCanvas.Even
             OpenPicture open = desk.open().get();
             whole(open, true);
             PixelGrid pixels = open.pixels();
-            readout.setText(pixels.widthPx() + " × " + pixels.heightPx() + " px    "
-                    + open.picture().originalName());
+            readout.setText(
+                    TEXTS.text("readout.size", Integer.toString(pixels.widthPx()), Integer.toString(pixels.heightPx()))
+                            + "    " + open.picture().originalName());
         } else {
             readout.setText(" ");
         }
@@ -200,8 +203,10 @@ final class MeasureView extends JPanel implements Desk.Listener, DiscCanvas.Even
         Optional<String> grid = desk.open()
                 .filter(o -> placement.isPresent())
                 .flatMap(OpenPicture::disc)
-                .map(d -> "grid every " + settings.gridStepDeg() + "° in "
-                        + settings.system(d.planet()).label());
+                .map(d -> TEXTS.text(
+                        "words.grid",
+                        Integer.toString(settings.gridStepDeg()),
+                        settings.system(d.planet()).label()));
         List<String> lines = new ArrayList<>();
         if (desk.open().isPresent()) {
             String looks = ViewWords.looks(grid, settings.channel(), stretch.isStretched(), settings.sharpen());
@@ -272,7 +277,7 @@ final class MeasureView extends JPanel implements Desk.Listener, DiscCanvas.Even
         tools.refresh(desk.open()
                 .flatMap(OpenPicture::disc)
                 .map(d -> SystemLabel.brief(settings.system(d.planet())))
-                .orElse("System"));
+                .orElse(TEXTS.text("tools.system")));
     }
 
     private void outlineChanged() {

@@ -13,6 +13,7 @@ import oblate.sky.ApparentDisc;
 import oblate.sky.MoonPlace;
 import oblate.sky.ShadowPlace;
 import oblate.sky.Sky;
+import oblate.workbench.words.Texts;
 
 /**
  * Where a moon, or its shadow on the globe, is expected in a picture.
@@ -22,9 +23,12 @@ import oblate.sky.Sky;
  * @param at its middle
  * @param radiusPx radius of the moon (px), positive
  * @param sigmaPx standard error of {@code at} along any one direction, from the moon's own place, the fit and the picture's time (px)
- * @param state "in transit", "behind the planet", "in eclipse", "shadow" or empty for a moon in plain view
+ * @param state in words: in transit, behind the planet, in eclipse, "shadow" or empty for a moon in plain view
  */
 public record MoonSpot(String moon, boolean shadow, PixelPoint at, double radiusPx, double sigmaPx, String state) {
+    private static final Texts TEXTS = Texts.of(MoonSpot.class);
+    private static final String BEHIND = TEXTS.text("moon.behind");
+    private static final String IN_ECLIPSE = TEXTS.text("moon.eclipse");
     private static final double STEP_S = 60;
 
     /** What it is called as a feature. */
@@ -39,7 +43,7 @@ public record MoonSpot(String moon, boolean shadow, PixelPoint at, double radius
 
     /** Whether it could be seen. */
     boolean isVisible() {
-        return !state.equals("behind the planet") && !state.equals("in eclipse");
+        return !state.equals(BEHIND) && !state.equals(IN_ECLIPSE);
     }
 
     /** Moons at an instant and a minute later; empty where they are not known. */
@@ -111,11 +115,11 @@ public record MoonSpot(String moon, boolean shadow, PixelPoint at, double radius
 
     private static String state(MoonPlace moon) {
         if (moon.occulted()) {
-            return "behind the planet";
+            return BEHIND;
         }
         if (moon.eclipsed()) {
-            return "in eclipse";
+            return IN_ECLIPSE;
         }
-        return moon.inTransit() ? "in transit" : "";
+        return moon.inTransit() ? TEXTS.text("moon.transit") : "";
     }
 }

@@ -33,10 +33,12 @@ import javax.swing.event.DocumentListener;
 import oblate.archive.Feature;
 import oblate.workbench.look.Palette;
 import oblate.workbench.look.Theme;
+import oblate.workbench.words.Texts;
 
 /** The small list under a fresh mark: names that fit, best first; typing filters or makes a new one. */
 final class NamingList extends JPanel {
     private static final long serialVersionUID = 1L;
+    private static final Texts TEXTS = Texts.of(NamingList.class);
     private static final String[] KINDS = {"spot", "oval", "bar", "barge", "projection", "storm", "moon", "shadow"};
     private final transient Supplier<Palette> palette;
     private final transient Consumer<Feature> whenNamed;
@@ -45,8 +47,7 @@ final class NamingList extends JPanel {
     private final JComboBox<String> kind = new JComboBox<>(KINDS);
     private final DefaultListModel<Offer> model = new DefaultListModel<>();
     private final JList<Offer> list = new JList<>(model);
-    private final JLabel keys =
-            new JLabel("Enter takes it   ·   Esc leaves it unnamed   ·   Ctrl+arrows move the mark");
+    private final JLabel keys = new JLabel(TEXTS.text("naming.words"));
     private transient List<Offer> offers = List.of();
     private transient String planetId = "";
 
@@ -64,7 +65,7 @@ final class NamingList extends JPanel {
         setOpaque(false);
         setBorder(BorderFactory.createEmptyBorder(8, 8, 8, 8));
         typed.setName("naming.text");
-        typed.putClientProperty("JTextField.placeholderText", "Name, or a new one");
+        typed.putClientProperty("JTextField.placeholderText", TEXTS.text("naming.prompt"));
         list.setName("naming.list");
         list.setSelectionMode(ListSelectionModel.SINGLE_SELECTION);
         list.setCellRenderer(new Row());
@@ -76,7 +77,7 @@ final class NamingList extends JPanel {
         scroll.getViewport().setOpaque(false);
         JPanel top = new JPanel(new BorderLayout(6, 0));
         top.setOpaque(false);
-        kind.setToolTipText("What a new feature is");
+        kind.setToolTipText(TEXTS.text("naming.kind.tip"));
         kind.addActionListener(e -> refill());
         top.add(typed, BorderLayout.CENTER);
         top.add(kind, BorderLayout.EAST);
@@ -144,10 +145,7 @@ final class NamingList extends JPanel {
         } else {
             list.clearSelection();
         }
-        keys.setText(
-                forward
-                        ? "Enter takes it   ·   Esc leaves it unnamed   ·   Ctrl+arrows move the mark"
-                        : "Nothing is expected here: type, or choose by arrows   ·   Esc: unnamed");
+        keys.setText(forward ? TEXTS.text("naming.words") : TEXTS.text("naming.words.nothing"));
     }
 
     private void move(int step) {
@@ -214,7 +212,7 @@ final class NamingList extends JPanel {
             Palette colours = palette.get();
             name.setText(
                     offer.isNew()
-                            ? "New: " + offer.feature().name()
+                            ? TEXTS.text("naming.new", offer.feature().name())
                             : offer.feature().name());
             name.setFont(Theme.headFont(0));
             name.setForeground(colours.ink());

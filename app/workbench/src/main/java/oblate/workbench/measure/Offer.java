@@ -15,6 +15,7 @@ import oblate.sky.ApparentDisc;
 import oblate.sky.RotationSystem;
 import oblate.workbench.look.Figures;
 import oblate.workbench.pictures.SystemLabel;
+import oblate.workbench.words.Texts;
 
 /**
  * A name offered for a mark.
@@ -24,6 +25,7 @@ import oblate.workbench.pictures.SystemLabel;
  * @param sigmas distance from the expected place in standard errors; infinite when nothing is expected
  */
 record Offer(Feature feature, String detail, double sigmas) {
+    private static final Texts TEXTS = Texts.of(Offer.class);
     /** Beyond this many standard errors a name is listed but not put forward. */
     static final double NEAR_SIGMAS = 5;
 
@@ -59,7 +61,7 @@ record Offer(Feature feature, String detail, double sigmas) {
         for (Feature feature : features) {
             if (!placed.contains(feature.id()) && point.isEmpty() == OFF_GLOBE.contains(feature.kind())) {
                 offers.add(
-                        new Offer(feature, feature.kind() + ", not expected anywhere yet", Double.POSITIVE_INFINITY));
+                        new Offer(feature, TEXTS.text("offer.unexpected", feature.kind()), Double.POSITIVE_INFINITY));
             }
         }
         offers.sort(Comparator.comparingDouble(Offer::sigmas)
@@ -110,7 +112,7 @@ record Offer(Feature feature, String detail, double sigmas) {
                             Optional.empty(),
                             Optional.empty(),
                             Optional.empty()));
-            String words = "predicted " + Figures.fixed(away, 1) + " px away   "
+            String words = TEXTS.text("offer.predicted", Figures.fixed(away, 1)) + "   "
                     + Figures.fixed(sigmas, sigmas < 9.95 ? 1 : 0) + " σ"
                     + (spot.state().isEmpty() || spot.shadow() ? "" : "   " + spot.state());
             offers.add(new Offer(feature, words, sigmas));
@@ -144,7 +146,7 @@ record Offer(Feature feature, String detail, double sigmas) {
         boolean known = offers.stream().anyMatch(o -> o.feature().name().equalsIgnoreCase(text));
         if (!known) {
             Feature fresh = new Feature(0, planetId, text, kind, Optional.empty(), Optional.empty(), Optional.empty());
-            found.add(new Offer(fresh, "a new " + kind, Double.POSITIVE_INFINITY));
+            found.add(new Offer(fresh, TEXTS.text("offer.new", kind), Double.POSITIVE_INFINITY));
         }
         return List.copyOf(found);
     }

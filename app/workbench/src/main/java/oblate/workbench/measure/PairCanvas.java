@@ -17,26 +17,22 @@ import java.util.function.Supplier;
 import javax.swing.JComponent;
 import oblate.workbench.look.Palette;
 import oblate.workbench.look.Theme;
+import oblate.workbench.words.Texts;
 
 /** Shows two images of one size: side by side, one after the other, or parted by a line that follows the mouse. On the event thread only. */
 final class PairCanvas extends JComponent {
     private static final long serialVersionUID = 1L;
+    private static final Texts TEXTS = Texts.of(PairCanvas.class);
 
     /** How two images are shown. */
     enum Manner {
-        SIDE_BY_SIDE("Side by side"),
-        BLINK("Blink"),
-        SLIDER("Slider");
-
-        private final String words;
-
-        Manner(String words) {
-            this.words = words;
-        }
+        SIDE_BY_SIDE,
+        BLINK,
+        SLIDER;
 
         @Override
         public String toString() {
-            return words;
+            return TEXTS.word("compare.manner", this);
         }
     }
 
@@ -117,7 +113,7 @@ final class PairCanvas extends JComponent {
         g2.setFont(Theme.figureFont(-1));
         g2.setColor(colours.nightInk());
         if (images.isEmpty()) {
-            centred(g2, "Drawing both in one frame …", getWidth() / 2, getHeight() / 2);
+            centred(g2, TEXTS.text("compare.drawing"), getWidth() / 2, getHeight() / 2);
         } else {
             paintPair(g2, colours);
             g2.setFont(Theme.bodyFont(-1));

@@ -5,6 +5,7 @@ import java.util.Optional;
 import oblate.archive.ArchivedPicture;
 import oblate.base.ProblemException;
 import oblate.workbench.WorkbenchContext;
+import oblate.workbench.words.Texts;
 
 /**
  * What came of opening a picture: the picture, or one sentence why not.
@@ -14,6 +15,7 @@ import oblate.workbench.WorkbenchContext;
  * @param trouble why it could not be opened
  */
 record PictureOpening(Optional<OpenPicture> picture, Optional<Pyramid> pyramid, Optional<String> trouble) {
+    private static final Texts TEXTS = Texts.of(PictureOpening.class);
     /** Reads a picture; a missing, broken or giant file is an outcome, not an exception. Slow. */
     static PictureOpening of(WorkbenchContext context, ArchivedPicture picture) {
         try {
@@ -22,10 +24,12 @@ record PictureOpening(Optional<OpenPicture> picture, Optional<Pyramid> pyramid, 
         } catch (ProblemException e) {
             return new PictureOpening(Optional.empty(), Optional.empty(), Optional.of(e.getMessage()));
         } catch (OutOfMemoryError e) {
-            String words = picture.originalName() + ": its " + picture.widthPx() + " × " + picture.heightPx()
-                    + " pixels need more memory than the program was given ("
-                    + (Runtime.getRuntime().maxMemory() >> 20)
-                    + " MB); start it with OBLATE_JAVA_OPTIONS=-Xmx4g, or cut the picture to the planet.";
+            String words = TEXTS.text(
+                    "opening.too.large",
+                    picture.originalName(),
+                    Integer.toString(picture.widthPx()),
+                    Integer.toString(picture.heightPx()),
+                    Long.toString(Runtime.getRuntime().maxMemory() >> 20));
             return new PictureOpening(Optional.empty(), Optional.empty(), Optional.of(words));
         }
     }

@@ -12,12 +12,14 @@ import oblate.image.CaptureTime;
 import oblate.workbench.Job;
 import oblate.workbench.PanelContext;
 import oblate.workbench.look.Figures;
+import oblate.workbench.words.Texts;
 
 /**
  * Decodes and fits the pictures that will be opened next, while a person looks at the one before. What is no longer wanted is stopped and forgotten; nothing is
  * put into the archive before the picture is opened. On the event thread only.
  */
 final class Prefetch {
+    private static final Texts TEXTS = Texts.of(Prefetch.class);
     /** Pictures beyond this are not held in memory ahead (samples). */
     private static final long MOST_SAMPLES = 50_000_000;
 
@@ -61,7 +63,7 @@ final class Prefetch {
         String time =
                 picture.time().map(CaptureTime::midUtc).map(Figures::clockUt).orElse(picture.originalName());
         Job job = context.background()
-                .run("Making the next picture ready, " + time, progress -> make(picture, fit, progress), made -> {
+                .run(TEXTS.text("prefetch", time), progress -> make(picture, fit, progress), made -> {
                     if (wanted.contains(picture.id())) {
                         ready.put(picture.id(), made);
                     }

@@ -13,6 +13,7 @@ import oblate.sky.Region;
 import oblate.sky.RotationSystem;
 import oblate.workbench.look.Figures;
 import oblate.workbench.pictures.SystemLabel;
+import oblate.workbench.words.Texts;
 
 /**
  * What the pointer's place says, in words and figures.
@@ -21,6 +22,7 @@ import oblate.workbench.pictures.SystemLabel;
  * @param trusted false where it is greyed
  */
 record Readout(String text, boolean trusted) {
+    private static final Texts TEXTS = Texts.of(Readout.class);
     /** Length of a planet's day is asked from the system; a feature crosses this many degrees in a minute. */
     private static double degPerMinute(RotationSystem system) {
         return Math.abs(system.degPerDay()) / 1440;
@@ -29,15 +31,15 @@ record Readout(String text, boolean trusted) {
     /** Reads a place of a picture. */
     static Readout at(OpenPicture open, PixelPoint pixel) {
         if (open.disc().isEmpty()) {
-            return new Readout("No longitudes: the picture has no time or no planet", false);
+            return new Readout(TEXTS.text("readout.no.facts"), false);
         }
         if (open.frame().isEmpty()) {
-            return new Readout("No longitudes before the disc is fitted (F5)", false);
+            return new Readout(TEXTS.text("readout.no.fit"), false);
         }
         DiscFrame frame = open.frame().get();
         Optional<SurfacePoint> point = frame.locate(pixel.xPx(), pixel.yPx());
         if (point.isEmpty()) {
-            return new Readout("Beside the disc", false);
+            return new Readout(TEXTS.text("readout.beside"), false);
         }
         Optional<MarkMeasurer.Measured> measured = new MarkMeasurer()
                 .measure(
@@ -49,13 +51,15 @@ record Readout(String text, boolean trusted) {
         String place = place(frame.disc(), point.get(), measured);
         if (measured.isEmpty()) {
             return new Readout(
-                    place + "    too slantwise to measure: "
-                            + Figures.fixed(point.get().emissionDeg(), 0) + "° from the middle, trusted to "
-                            + Figures.fixed(MarkMeasurer.LARGEST_EMISSION_DEG, 0) + "°",
+                    place + "    "
+                            + TEXTS.text(
+                                    "readout.slantwise",
+                                    Figures.fixed(point.get().emissionDeg(), 0),
+                                    Figures.fixed(MarkMeasurer.LARGEST_EMISSION_DEG, 0)),
                     false);
         }
         if (point.get().incidenceDeg() > 90) {
-            return new Readout(place + "    in the night side", false);
+            return new Readout(place + "    " + TEXTS.text("readout.night"), false);
         }
         return new Readout(place, true);
     }
@@ -73,10 +77,11 @@ record Readout(String text, boolean trusted) {
                 parts.add(SystemLabel.brief(system) + " " + Figures.longitude(point.lonDeg(disc, system)));
             }
         }
-        parts.add("lat "
-                + measured.map(m -> Figures.latitudeGraphic(
+        parts.add(TEXTS.text(
+                "readout.latitude",
+                measured.map(m -> Figures.latitudeGraphic(
                                 point.latGraphicDeg(), m.errors().totalLatDeg()))
-                        .orElseGet(() -> Figures.fixed(point.latGraphicDeg(), 1) + "° graphic"));
+                        .orElseGet(() -> TEXTS.text("graphic", Figures.fixed(point.latGraphicDeg(), 1)))));
         parts.add(fromMeridian(point.fromMeridianDeg(), custom));
         disc.planet().regions().stream()
                 .filter(r -> point.latGraphicDeg() >= r.southLatGraphicDeg()
@@ -89,13 +94,11 @@ record Readout(String text, boolean trusted) {
 
     /** E.g. {@code 12.1° past the meridian}: what has the larger longitude is still to come. */
     private static String fromMeridian(double fromMeridianDeg, RotationSystem system) {
-        String degrees = Figures.fixed(Math.abs(fromMeridianDeg), 1) + "° ";
+        String degrees = Figures.fixed(Math.abs(fromMeridianDeg), 1);
         if (Math.abs(fromMeridianDeg) < 0.05) {
-            return "on the meridian";
+            return TEXTS.text("readout.meridian");
         }
-        String minutes = Figures.fixed(Math.abs(fromMeridianDeg) / degPerMinute(system), 0) + " min";
-        return fromMeridianDeg > 0
-                ? degrees + "before the meridian (in " + minutes + ")"
-                : degrees + "past the meridian (" + minutes + " ago)";
+        String minutes = Figures.fixed(Math.abs(fromMeridianDeg) / degPerMinute(system), 0);
+        return TEXTS.text(fromMeridianDeg > 0 ? "readout.before" : "readout.past", degrees, minutes);
     }
 }

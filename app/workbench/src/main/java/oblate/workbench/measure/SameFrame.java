@@ -19,6 +19,7 @@ import oblate.image.PixelGrid;
 import oblate.sky.ApparentDisc;
 import oblate.sky.RotationSystem;
 import oblate.workbench.look.RedLight;
+import oblate.workbench.words.Texts;
 
 /**
  * Draws pictures in the frame of a first one: same orientation and scale, if wanted turned on to the same instant, or as maps. As the sky, never mirrored. Immutable.
@@ -32,6 +33,7 @@ import oblate.workbench.look.RedLight;
  * @param red in red only
  */
 record SameFrame(ApparentDisc first, Kind kind, Carry carry, boolean southUp, int widthPx, int heightPx, boolean red) {
+    private static final Texts TEXTS = Texts.of(SameFrame.class);
     private static final double ROOM = 1.06;
     private static final double MAP_WIDTH_DEG = 150;
     private static final double MAP_EMISSION_DEG = 75;
@@ -41,20 +43,14 @@ record SameFrame(ApparentDisc first, Kind kind, Carry carry, boolean southUp, in
     /** What is drawn. */
     enum Kind {
         /** Each at its own instant. */
-        AS_SEEN("as each was seen"),
+        AS_SEEN,
         /** The second turned on to the instant of the first. */
-        CARRIED("turned to the same instant"),
-        MAP("as maps");
-
-        private final String words;
-
-        Kind(String words) {
-            this.words = words;
-        }
+        CARRIED,
+        MAP;
 
         @Override
         public String toString() {
-            return words;
+            return TEXTS.word("compare.kind", this);
         }
     }
 

@@ -32,10 +32,12 @@ import oblate.workbench.PanelContext;
 import oblate.workbench.look.Figures;
 import oblate.workbench.look.RedLight;
 import oblate.workbench.pictures.SystemLabel;
+import oblate.workbench.words.Texts;
 
 /** One place of the planet on every fitted picture of the season that shows it, each cut to the same little map. On the event thread only. */
 final class SeasonPane extends JPanel {
     private static final long serialVersionUID = 1L;
+    private static final Texts TEXTS = Texts.of(SeasonPane.class);
     private static final double LARGEST_EMISSION_DEG = 68;
     private static final double CELL_DEG = 0.25;
     private final transient PanelContext context;
@@ -65,7 +67,7 @@ final class SeasonPane extends JPanel {
         carry.setName("season.carry");
         carry.addActionListener(e -> gather());
         bar.add(carry, "wmin 140, wmax 220");
-        JButton away = new JButton("Leave");
+        JButton away = new JButton(TEXTS.text("season.leave"));
         away.setName("season.leave");
         away.addActionListener(e -> leave.run());
         bar.add(away);
@@ -81,11 +83,11 @@ final class SeasonPane extends JPanel {
     Optional<String> begin(Optional<SurfacePoint> point, Optional<String> feature) {
         Optional<ApparentDisc> disc = desk.open().flatMap(OpenPicture::disc);
         if (disc.isEmpty() || point.isEmpty()) {
-            return Optional.of("Choose a mark, or point at a place of the fitted disc: that place is followed.");
+            return Optional.of(TEXTS.text("season.choose"));
         }
         start = Optional.of(new Start(disc.get(), point.get(), feature));
-        title.setText(feature.orElse("This place"));
-        cells.clear("Gathering the season …");
+        title.setText(feature.orElse(TEXTS.text("season.place")));
+        cells.clear(TEXTS.text("season.gathering"));
         carry.removeAllItems();
         context.background().aside(() -> Carry.all(context.archive(), disc.get().planet()), this::offer);
         return Optional.empty();
@@ -95,7 +97,7 @@ final class SeasonPane extends JPanel {
         start.ifPresent(s -> {
             String usual = Carry.in(s.disc().planet().customarySystem(s.point().latGraphicDeg()))
                     .label();
-            String wanted = s.feature().map(f -> "with " + f).orElse(usual);
+            String wanted = s.feature().map(Carry::with).orElse(usual);
             Optional<Carry> chosen = ways.stream()
                     .filter(w -> w.label().equals(wanted))
                     .findFirst()
@@ -123,17 +125,19 @@ final class SeasonPane extends JPanel {
         List<ArchivedPicture> pictures = context.shelf().pictures().stream()
                 .filter(p -> p.fitted() && p.time().isPresent() && p.planetId().equals(planet))
                 .toList();
-        cells.clear("Gathering the season …");
+        cells.clear(TEXTS.text("season.gathering"));
         boolean southUp = context.bearing() == Bearing.SOUTH_UP;
         boolean red = context.palette().picturesRed();
         job = Optional.of(context.background()
                 .run(
-                        "Following the place through the season",
+                        TEXTS.text("season.following"),
                         progress -> run(pictures, from, way, southUp, red, progress),
-                        n -> cells.finished(n == 0 ? "No other fitted picture shows this place well enough." : "")));
-        title.setText(from.feature().orElse("This place") + "   lat "
-                + Figures.fixed(from.point().latGraphicDeg(), 1) + "° graphic   "
-                + (southUp ? "south up" : "north up") + ", as the sky  ");
+                        n -> cells.finished(n == 0 ? TEXTS.text("season.none") : "")));
+        title.setText(TEXTS.text(
+                        southUp ? "season.title.south.up" : "season.title.north.up",
+                        from.feature().orElse(TEXTS.text("season.place")),
+                        Figures.fixed(from.point().latGraphicDeg(), 1))
+                + "  ");
     }
 
     private int run(

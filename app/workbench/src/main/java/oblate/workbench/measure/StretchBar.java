@@ -10,10 +10,12 @@ import javax.swing.JSlider;
 import net.miginfocom.swing.MigLayout;
 import oblate.image.PixelGrid;
 import oblate.image.Tone;
+import oblate.workbench.words.Texts;
 
 /** Black, white, gamma, colour and sharpening of what is shown; the picture itself and its measuring are not touched. */
 final class StretchBar extends JPanel {
     private static final long serialVersionUID = 1L;
+    private static final Texts TEXTS = Texts.of(StretchBar.class);
     private static final int WHITE = 100;
     private static final int EVEN_GAMMA = 100;
     private static final double SHARPEN_STEP = 1.0;
@@ -31,23 +33,23 @@ final class StretchBar extends JPanel {
         this.settings = settings;
         this.whenChanged = whenChanged;
         setOpaque(false);
-        row("Black", black, "Levels below are shown black");
-        row("White", white, "Levels above are shown white");
-        row("Gamma", gamma, "Lifts or sinks the middle tones");
+        row("stretch.black", black);
+        row("stretch.white", white);
+        row("stretch.gamma", gamma);
         sharpen.setSnapToTicks(true);
-        sharpen.setToolTipText("Sharpens what is shown; the picture is not changed  (Shift+S)");
+        sharpen.setToolTipText(TEXTS.text("stretch.sharpen.tip"));
         sharpen.setName("stretch.sharpen");
         sharpen.addChangeListener(e -> tell(() -> settings.setSharpen(sharpen.getValue())));
-        add(new JLabel("Sharpen"));
+        add(new JLabel(TEXTS.text("stretch.sharpen")));
         add(sharpen, "wmin 0");
-        channel.setToolTipText("Which colour is shown  (Shift+C)");
+        channel.setToolTipText(TEXTS.text("stretch.channel.tip"));
         channel.setName("stretch.channel");
         channel.addActionListener(e -> tell(() -> settings.setChannel((Look.Channel) channel.getSelectedItem())));
         channel.setRenderer(new WordRenderer());
-        add(new JLabel("Colour"));
+        add(new JLabel(TEXTS.text("stretch.channel")));
         add(channel, "growx 0");
-        JButton reset = new JButton("As the picture is");
-        reset.setToolTipText("Takes all of it back");
+        JButton reset = new JButton(TEXTS.text("stretch.reset"));
+        reset.setToolTipText(TEXTS.text("stretch.reset.tip"));
         reset.addActionListener(e -> reset());
         add(reset, "skip 1, growx 0");
         refresh();
@@ -69,11 +71,11 @@ final class StretchBar extends JPanel {
         }
     }
 
-    private void row(String name, JSlider slider, String hint) {
-        slider.setToolTipText(hint + "; for the eye only");
-        slider.setName("stretch." + name.toLowerCase(java.util.Locale.ROOT));
+    private void row(String key, JSlider slider) {
+        slider.setToolTipText(TEXTS.text(key + ".tip"));
+        slider.setName(key);
         slider.addChangeListener(e -> tell(whenChanged));
-        add(new JLabel(name));
+        add(new JLabel(TEXTS.text(key)));
         add(slider, "wmin 0");
     }
 

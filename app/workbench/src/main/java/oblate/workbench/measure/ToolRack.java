@@ -24,10 +24,12 @@ import oblate.workbench.ToolContext;
 import oblate.workbench.ToolInHand;
 import oblate.workbench.ToolPicture;
 import oblate.workbench.look.Theme;
+import oblate.workbench.words.Texts;
 
 /** The plugged-in tools of the desk: their buttons, the one in hand, and what it draws. A tool that throws is laid down and switched off. */
 final class ToolRack extends JPanel {
     private static final long serialVersionUID = 1L;
+    private static final Texts TEXTS = Texts.of(ToolRack.class);
 
     private final transient PanelContext context;
     private final transient Supplier<Optional<OpenPicture>> open;
@@ -92,7 +94,7 @@ final class ToolRack extends JPanel {
         bound.clear();
         for (MeasureTool tool : tools) {
             context.plugins()
-                    .ask(tool, "showing its button", () -> button(tool))
+                    .ask(tool, TEXTS.text("doing.button"), () -> button(tool))
                     .ifPresent(this::add);
         }
         revalidate();
@@ -130,7 +132,7 @@ final class ToolRack extends JPanel {
         layDown();
         if (!wasHeld) {
             held = context.plugins()
-                    .ask(tool, "being taken up", () -> tool.take(new Context()))
+                    .ask(tool, TEXTS.text("doing.taken"), () -> tool.take(new Context()))
                     .map(hand -> new Held(tool, hand));
             askOverlay();
         }
@@ -150,8 +152,8 @@ final class ToolRack extends JPanel {
         Held before = held.get();
         held = Optional.empty();
         overlay = List.of();
-        context.plugins()
-                .tell(before.tool(), "being laid down", () -> before.hand().laidDown());
+        context.plugins().tell(before.tool(), TEXTS.text("doing.laid.down"), () -> before.hand()
+                .laidDown());
         tell(Optional.empty());
         overlayChanged.run();
         for (java.awt.Component child : getComponents()) {
@@ -162,20 +164,20 @@ final class ToolRack extends JPanel {
 
     /** Hands a click to the tool in hand; false when there is none. */
     boolean clicked(PixelPoint at) {
-        return with("a click", hand -> hand.clicked(at));
+        return with(TEXTS.text("doing.click"), hand -> hand.clicked(at));
     }
 
     /** Tells the tool in hand where the pointer is. */
     void moved(Optional<PixelPoint> at) {
-        with("following the pointer", hand -> hand.moved(at));
+        with(TEXTS.text("doing.pointer"), hand -> hand.moved(at));
     }
 
     /** Tells the tool in hand that picture, fit or marks are others. */
     void pictureChanged() {
         if (held.isPresent()) {
             Held now = held.get();
-            context.plugins()
-                    .tell(now.tool(), "a change of picture", () -> now.hand().pictureChanged());
+            context.plugins().tell(now.tool(), TEXTS.text("doing.picture"), () -> now.hand()
+                    .pictureChanged());
             overlay = asked(now);
         }
     }
@@ -202,7 +204,7 @@ final class ToolRack extends JPanel {
         return context.plugins()
                 .ask(
                         now.tool(),
-                        "drawing over the picture",
+                        TEXTS.text("doing.drawing"),
                         () -> List.copyOf(now.hand().overlay()))
                 .orElse(List.of());
     }

@@ -6,9 +6,11 @@ import java.util.List;
 import java.util.Optional;
 import oblate.disc.Placement;
 import oblate.workbench.look.Figures;
+import oblate.workbench.words.Texts;
 
 /** Says in words what is up and whether what is seen is a mirror image. */
 final class ViewWords {
+    private static final Texts TEXTS = Texts.of(ViewWords.class);
     private static final double STRAIGHT_DEG = 0.05;
 
     private ViewWords() {}
@@ -22,11 +24,11 @@ final class ViewWords {
     static String of(Optional<Placement> placement, CanvasView view) {
         if (placement.isEmpty()) {
             String turned = Math.abs(view.turnDeg()) < STRAIGHT_DEG
-                    ? "as taken"
-                    : "turned by " + Figures.fixed(Math.abs(view.turnDeg()), 1) + "° "
-                            + (view.turnDeg() > 0 ? "clockwise" : "counter-clockwise");
-            return turned + (view.flipped() ? ", view flipped" : "")
-                    + "; which way is north is not known before the fit";
+                    ? TEXTS.text("view.as.taken")
+                    : TEXTS.text(
+                            view.turnDeg() > 0 ? "view.clockwise" : "view.counter.clockwise",
+                            Figures.fixed(Math.abs(view.turnDeg()), 1));
+            return TEXTS.text(view.flipped() ? "view.unfitted.flipped" : "view.unfitted", turned);
         }
         return up(placement.get(), view) + "   ·   " + sense(placement.get().mirrored(), view.flipped());
     }
@@ -35,21 +37,19 @@ final class ViewWords {
         double clockwise = Math.IEEEremainder(view.turnDeg() - placement.poleAngleDeg(), 360);
         double north = view.flipped() ? -clockwise : clockwise;
         if (Math.abs(north) < STRAIGHT_DEG) {
-            return "north up";
+            return TEXTS.text("view.north.up");
         }
         if (180 - Math.abs(north) < STRAIGHT_DEG) {
-            return "south up";
+            return TEXTS.text("view.south.up");
         }
-        return "north " + Figures.fixed(Math.abs(north), 1) + "° to the " + (north > 0 ? "right" : "left") + " of up";
+        return TEXTS.text(north > 0 ? "view.north.right" : "view.north.left", Figures.fixed(Math.abs(north), 1));
     }
 
     private static String sense(boolean mirrored, boolean flipped) {
         if (mirrored) {
-            return flipped
-                    ? "as the sky: the picture is mirrored, the view flips it back"
-                    : "mirror image: the picture is mirrored";
+            return flipped ? TEXTS.text("view.sky.flipped") : TEXTS.text("view.mirror");
         }
-        return flipped ? "mirror image: the view is flipped" : "as the sky";
+        return flipped ? TEXTS.text("view.mirror.flipped") : TEXTS.text("sense.sky");
     }
 
     /** The other line: what is done to the picture for the eye only, and what the grid is in. */
@@ -57,13 +57,13 @@ final class ViewWords {
         List<String> parts = new ArrayList<>();
         grid.ifPresent(parts::add);
         if (channel != Look.Channel.ALL) {
-            parts.add("only " + channel.words());
+            parts.add(TEXTS.text("view.channel", channel.words()));
         }
         if (stretched) {
-            parts.add("stretched for the eye");
+            parts.add(TEXTS.text("view.stretched"));
         }
         if (sharpen > 0) {
-            parts.add("sharpened for the eye, " + sharpen + " of 3");
+            parts.add(TEXTS.text("view.sharpened", Integer.toString(sharpen)));
         }
         return String.join("   ·   ", parts);
     }

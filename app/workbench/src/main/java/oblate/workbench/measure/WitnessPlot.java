@@ -20,10 +20,12 @@ import oblate.disc.Witness;
 import oblate.workbench.look.Figures;
 import oblate.workbench.look.Palette;
 import oblate.workbench.look.Theme;
+import oblate.workbench.words.Texts;
 
 /** Each source's word on the pole angle with its error, on one axis, and all of them together. */
 final class WitnessPlot extends JComponent {
     private static final long serialVersionUID = 1L;
+    private static final Texts TEXTS = Texts.of(WitnessPlot.class);
     private static final int ROW = 22;
     private static final int NAME = 52;
     private static final int VALUE = 104;
@@ -40,7 +42,7 @@ final class WitnessPlot extends JComponent {
                 "all",
                 fit.placement().poleAngleDeg(),
                 fit.covariance().sigmaPoleAngleDeg()));
-        setToolTipText("Direction of the north pole, counter-clockwise from straight up, as each source says it");
+        setToolTipText(TEXTS.text("witness.tip"));
     }
 
     @Override
@@ -77,7 +79,7 @@ final class WitnessPlot extends JComponent {
             FontMetrics m = g2.getFontMetrics();
             float base = (float) (y + m.getAscent() / 2.0 - 1.5);
             g2.setColor(all ? colours.ink() : colours.quietInk());
-            g2.drawString(w.source(), 0, base);
+            g2.drawString(all ? TEXTS.text("witness.all") : w.source(), 0, base);
             g2.setFont(Theme.figureFont(-3));
             String value = Figures.withSigma(w.value(), w.sigma(), "°");
             g2.drawString(value, getWidth() - g2.getFontMetrics().stringWidth(value), base);

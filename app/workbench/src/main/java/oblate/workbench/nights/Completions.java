@@ -12,9 +12,11 @@ import java.util.TreeMap;
 import oblate.archive.ArchivedPicture;
 import oblate.workbench.look.NightName;
 import oblate.workbench.look.StateGlyph.State;
+import oblate.workbench.words.Texts;
 
 /** What a search could go on with, from what the archive holds. Immutable. */
 final class Completions {
+    private static final Texts TEXTS = Texts.of(Completions.class);
     private static final int MOST = 10;
     private final Map<SearchKey, Map<String, Integer>> counts;
 
@@ -64,8 +66,8 @@ final class Completions {
             List<Completion> found = values(key, token.get().value());
             if (key == SearchKey.CM && found.isEmpty() && token.get().value().isEmpty()) {
                 return List.of(
-                        new Completion("cm:200..260", "an example: from 200° to 260°", false),
-                        new Completion("cm:340..20", "across 0°", false));
+                        new Completion("cm:200..260", TEXTS.text("search.example"), false),
+                        new Completion("cm:340..20", TEXTS.text("search.example.across"), false));
             }
             return found.stream()
                     .filter(c -> !c.text().equals(body))
@@ -105,12 +107,12 @@ final class Completions {
     }
 
     private static String hint(SearchKey key, Map.Entry<String, Integer> value) {
-        String count = value.getValue() == 1 ? "1 picture" : value.getValue() + " pictures";
+        String count = TEXTS.counted("found.pictures", value.getValue());
         if (key == SearchKey.NIGHT) {
             return NightName.of(java.time.LocalDate.parse(value.getKey())) + ", " + count;
         }
         boolean look = key == SearchKey.STATE && value.getKey().equals(PictureQuery.word(State.NEEDS_A_LOOK));
-        return (look ? "needs a look, " : "") + count;
+        return look ? TEXTS.text("search.look", count) : count;
     }
 
     /** What is typed after a completion was taken. */

@@ -15,9 +15,11 @@ import oblate.base.ProblemException;
 import oblate.base.Progress;
 import oblate.workbench.Edit;
 import oblate.workbench.PanelContext;
+import oblate.workbench.words.Texts;
 
 /** Corrects the facts of pictures in the background, with progress and a way to stop, and remembers how to take it back. */
 final class Corrector {
+    private static final Texts TEXTS = Texts.of(Corrector.class);
     private final PanelContext context;
     private final Archive archive;
 
@@ -55,7 +57,7 @@ final class Corrector {
         AtomicReference<Optional<Outcome>> outcome = new AtomicReference<>(Optional.empty());
         context.background()
                 .run(
-                        "Correcting " + what,
+                        TEXTS.text("correcting", what),
                         progress -> {
                             outcome.set(Optional.of(run(ids, change, reason, progress)));
                             return ids.size();
@@ -77,7 +79,10 @@ final class Corrector {
         Optional<String> trouble = Optional.empty();
         int looked = 0;
         for (int i = 0; i < ids.size() && !progress.isCancelled(); i++) {
-            progress.report(i, ids.size(), (i + 1) + " of " + ids.size());
+            progress.report(
+                    i,
+                    ids.size(),
+                    TEXTS.text("correcting.step", Integer.toString(i + 1), Integer.toString(ids.size())));
             try {
                 Optional<ArchivedPicture> picture = archive.picture(ids.get(i));
                 if (picture.isPresent()) {
@@ -106,8 +111,8 @@ final class Corrector {
         }
         int done = outcome.changes().size();
         String said = done == 0 && outcome.trouble().isEmpty()
-                ? "Nothing to correct: all " + outcome.asked() + " have it so already."
-                : "Corrected " + what + ": " + done + " of " + outcome.asked() + " changed.";
+                ? TEXTS.text("corrected.none", Integer.toString(outcome.asked()))
+                : TEXTS.text("corrected", what, Integer.toString(done), Integer.toString(outcome.asked()));
         context.say(outcome.trouble().map(t -> said + " " + t).orElse(said));
     }
 
@@ -115,7 +120,7 @@ final class Corrector {
     void settleTimes(List<ArchivedPicture> pictures, String reason) {
         context.background()
                 .run(
-                        "Settling times",
+                        TEXTS.text("settling"),
                         progress -> {
                             pictures.forEach(p -> archive.settleTime(p.id(), reason));
                             return pictures;

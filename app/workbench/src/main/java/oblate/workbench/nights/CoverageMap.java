@@ -26,9 +26,11 @@ import javax.swing.KeyStroke;
 import javax.swing.SwingUtilities;
 import oblate.workbench.look.Palette;
 import oblate.workbench.look.Theme;
+import oblate.workbench.words.Texts;
 
 /** Longitude from left to right, date from top to bottom, shaded by how squarely each longitude was seen. */
 final class CoverageMap extends JComponent {
+    private static final Texts TEXTS = Texts.of(CoverageMap.class);
     static final int LEFT = 128;
     static final int TOP = 58;
     private static final long serialVersionUID = 1L;
@@ -203,7 +205,7 @@ final class CoverageMap extends JComponent {
         } else {
             g2.setFont(Theme.bodyFont(2));
             g2.setColor(colours.ink());
-            String text = "No dated pictures of this planet yet.";
+            String text = TEXTS.text("coverage.none");
             g2.drawString(text, (getWidth() - g2.getFontMetrics().stringWidth(text)) / 2, getHeight() / 2);
         }
         g2.dispose();
@@ -273,7 +275,7 @@ final class CoverageMap extends JComponent {
         }
         g.setFont(Theme.bodyFont(-1));
         g.setColor(colours.ink());
-        g.drawString("all nights", 16, TOP - 9);
+        g.drawString(TEXTS.text("coverage.all"), 16, TOP - 9);
     }
 
     private void paintDates(Graphics2D g, Palette colours, int width) {

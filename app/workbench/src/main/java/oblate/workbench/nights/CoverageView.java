@@ -23,10 +23,12 @@ import oblate.sky.RotationSystem;
 import oblate.workbench.PanelContext;
 import oblate.workbench.look.Figures;
 import oblate.workbench.look.NightName;
+import oblate.workbench.words.Texts;
 
 /** The coverage map of one season, with a choice of seasons and words for what is pointed at. */
 final class CoverageView extends JPanel {
     private static final long serialVersionUID = 1L;
+    private static final Texts TEXTS = Texts.of(CoverageView.class);
     private static final DateTimeFormatter MONTH = DateTimeFormatter.ofPattern("MMM uuuu", Locale.ENGLISH);
     private final transient PanelContext context;
     private final transient SystemChoice systems;
@@ -48,8 +50,7 @@ final class CoverageView extends JPanel {
         setOpaque(false);
         map = new CoverageMap(context::palette, this::tell, whenChosen);
         seasons.setName("coverage.season");
-        seasons.setToolTipText(
-                "Nights more than " + SeasonCoverage.SEASON_GAP_DAYS + " days apart are of different seasons");
+        seasons.setToolTipText(TEXTS.text("coverage.season.tip", Integer.toString(SeasonCoverage.SEASON_GAP_DAYS)));
         seasons.addActionListener(e -> {
             if (!filling) {
                 compute();
@@ -155,49 +156,55 @@ final class CoverageView extends JPanel {
         int seen = Coverage.seenDeg(made.bestOfAllDeg());
         List<String> gaps = made.gaps();
         String missing = gaps.isEmpty()
-                ? "every longitude was seen"
-                : "not seen: " + String.join(", ", gaps.subList(0, Math.min(4, gaps.size())))
-                        + (gaps.size() > 4 ? " and " + (gaps.size() - 4) + " more" : "");
-        sum.setText(made.planet().label() + ", " + made.system().label() + ": " + seen + "° of 360° within "
-                + Coverage.WITHIN_DEG + "° of the centre in "
-                + (made.nights().size() == 1 ? "1 night" : made.nights().size() + " nights") + "; " + missing);
+                ? TEXTS.text("coverage.complete")
+                : gaps.size() > 4
+                        ? TEXTS.text(
+                                "coverage.gaps.more",
+                                String.join(", ", gaps.subList(0, 4)),
+                                Integer.toString(gaps.size() - 4))
+                        : TEXTS.text("coverage.gaps", String.join(", ", gaps));
+        sum.setText(TEXTS.text(
+                "coverage.sum",
+                made.planet().label(),
+                made.system().label(),
+                Long.toString(seen),
+                Integer.toString(Coverage.WITHIN_DEG),
+                TEXTS.counted("found.nights", made.nights().size()),
+                missing));
         sum.setToolTipText(String.join(", ", gaps));
     }
 
     private void tell(Optional<CoverageMap.Place> place) {
         told.setForeground(context.palette().quietInk());
-        told.setText(
-                place.map(this::words)
-                        .orElse(
-                                "The fuller the tone, the nearer to the centre of the disc; a bare stretch was not seen. Click or Enter goes to the night."));
+        told.setText(place.map(this::words).orElse(TEXTS.text("coverage.tip")));
     }
 
     private String words(CoverageMap.Place place) {
         SeasonCoverage.Night night = place.night();
         int emission = night.bestDeg()[place.lonDeg()];
         String where = NightName.of(night.evening()) + ", "
-                + coverage.map(c -> c.system().label()).orElse("") + " " + place.lonDeg() + "°: ";
+                + coverage.map(c -> c.system().label()).orElse("") + " " + place.lonDeg() + "°:";
         if (emission >= SeasonCoverage.UNSEEN_DEG) {
-            return where + "not seen in this night" + lastSeen(place);
+            return lastSeen(place)
+                    .map(last -> TEXTS.text("coverage.unseen.since", where, last))
+                    .orElseGet(() -> TEXTS.text("coverage.unseen", where));
         }
-        String time = context.shelf()
+        String best = context.shelf()
                 .picture(night.bestPicture()[place.lonDeg()])
                 .flatMap(ArchivedPicture::time)
                 .map(CaptureTime::midUtc)
                 .map(Figures::clockUt)
-                .map(t -> " at " + t)
-                .orElse("");
-        return where + "best seen " + emission + "° from the centre" + time
-                + (emission > Coverage.WITHIN_DEG ? ", too slantwise to measure well" : "");
+                .map(t -> TEXTS.text("coverage.best.at", where, Long.toString(emission), t))
+                .orElseGet(() -> TEXTS.text("coverage.best", where, Long.toString(emission)));
+        return emission > Coverage.WITHIN_DEG ? TEXTS.text("coverage.slantwise", best) : best;
     }
 
-    private String lastSeen(CoverageMap.Place place) {
+    private Optional<String> lastSeen(CoverageMap.Place place) {
         return coverage.stream()
                 .flatMap(c -> c.nights().stream())
                 .filter(n -> n.evening().isBefore(place.night().evening())
                         && n.bestDeg()[place.lonDeg()] <= Coverage.WITHIN_DEG)
                 .reduce((a, b) -> b)
-                .map(n -> "; last seen well " + NightName.of(n.evening()))
-                .orElse("");
+                .map(n -> NightName.of(n.evening()));
     }
 }

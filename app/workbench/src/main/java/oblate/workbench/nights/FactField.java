@@ -7,41 +7,43 @@ import java.util.function.Function;
 import oblate.archive.PictureFacts;
 import oblate.archive.Rating;
 import oblate.workbench.look.Figures;
+import oblate.workbench.words.Texts;
 
 /** The facts of a picture a person may correct. Texts are as shown and typed; an empty one means not known. */
 enum FactField {
-    PLANET("Planet", f -> f.planetId().orElse(""), (f, t) -> f.withPlanet(said(t))),
-    TIME("Middle", f -> f.time().map(t -> t.midUtc().toString()).orElse(""), FactField::withTime),
+    PLANET(f -> f.planetId().orElse(""), (f, t) -> f.withPlanet(said(t))),
+    TIME(f -> f.time().map(t -> t.midUtc().toString()).orElse(""), FactField::withTime),
     LENGTH(
-            "Length",
             f -> f.time()
                     .filter(t -> t.exposureS().isPresent())
                     .map(t -> Figures.fixed(t.exposureS().getAsDouble(), 0))
                     .orElse(""),
             FactField::withLength),
-    SITE("Site", f -> f.site().orElse(""), (f, t) -> f.withSite(said(t))),
-    OBSERVER("Observer", f -> f.observer().orElse(""), (f, t) -> f.withObserver(said(t))),
-    KIT("Kit", f -> f.kit().orElse(""), (f, t) -> f.withKit(said(t))),
-    FILTER("Filter", f -> f.filter().orElse(""), (f, t) -> f.withFilter(said(t))),
-    SEEING("Seeing", f -> rated(f.seeing()), (f, t) -> f.withSeeing(rating(t, "Pickering"))),
-    TRANSPARENCY(
-            "Transparency",
-            f -> rated(f.transparency()),
-            (f, t) -> f.withTransparency(rating(t, "limiting magnitude"))),
-    NOTES("Notes", f -> f.notes().orElse(""), (f, t) -> f.withNotes(said(t)));
+    SITE(f -> f.site().orElse(""), (f, t) -> f.withSite(said(t))),
+    OBSERVER(f -> f.observer().orElse(""), (f, t) -> f.withObserver(said(t))),
+    KIT(f -> f.kit().orElse(""), (f, t) -> f.withKit(said(t))),
+    FILTER(f -> f.filter().orElse(""), (f, t) -> f.withFilter(said(t))),
+    SEEING(f -> rated(f.seeing()), (f, t) -> f.withSeeing(rating(t, "Pickering"))),
+    TRANSPARENCY(f -> rated(f.transparency()), (f, t) -> f.withTransparency(rating(t, "limiting magnitude"))),
+    NOTES(f -> f.notes().orElse(""), (f, t) -> f.withNotes(said(t)));
 
-    private final String label;
+    private static final Texts TEXTS = Texts.of(FactField.class);
+
     private final Function<PictureFacts, String> text;
     private final BiFunction<PictureFacts, String, PictureFacts> with;
 
-    FactField(String label, Function<PictureFacts, String> text, BiFunction<PictureFacts, String, PictureFacts> with) {
-        this.label = label;
+    FactField(Function<PictureFacts, String> text, BiFunction<PictureFacts, String, PictureFacts> with) {
         this.text = text;
         this.with = with;
     }
 
     String label() {
-        return label;
+        return TEXTS.word("fact", this);
+    }
+
+    /** Its name within a sentence. */
+    String said() {
+        return TEXTS.word("fact.said", this);
     }
 
     /** As shown. */
@@ -57,10 +59,10 @@ enum FactField {
     /** Why what was typed cannot be taken, one sentence. */
     Optional<String> fault(String typed) {
         if (this == TIME && !typed.isBlank() && TimeEntry.of(typed).isEmpty()) {
-            return Optional.of("“" + typed.strip() + "” is no time; give " + TimeEntry.HOW + ".");
+            return Optional.of(TEXTS.text("fact.no.time", typed.strip(), TEXTS.text("fact.time.how")));
         }
         if (this == LENGTH && !typed.isBlank() && !typed.strip().matches("\\d{1,5}(\\.\\d{1,3})?( ?s)?")) {
-            return Optional.of("“" + typed.strip() + "” is no length of a capture; give seconds.");
+            return Optional.of(TEXTS.text("fact.no.length", typed.strip()));
         }
         return Optional.empty();
     }

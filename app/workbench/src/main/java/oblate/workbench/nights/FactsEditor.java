@@ -28,20 +28,22 @@ import oblate.archive.PictureFacts;
 import oblate.archive.Site;
 import oblate.sky.PlanetModel;
 import oblate.workbench.PanelContext;
+import oblate.workbench.words.Texts;
 
 /** Corrects the facts of one picture or of many: only what was touched is changed. */
 final class FactsEditor extends JPanel {
     private static final long serialVersionUID = 1L;
-    private static final String SEVERAL = "several";
-    private static final String NONE = "none";
+    private static final Texts TEXTS = Texts.of(FactsEditor.class);
+    private static final String SEVERAL = TEXTS.text("facts.several");
+    private static final String NONE = TEXTS.text("facts.none");
     private final transient PanelContext context;
     private final transient Corrector corrector;
     private final transient Map<FactField, JComponent> inputs = new EnumMap<>(FactField.class);
     private final transient Map<FactField, String> shown = new EnumMap<>(FactField.class);
     private final JTextField reason = new JTextField();
     private final JLabel trouble = new JLabel();
-    private final JButton apply = new JButton("Correct");
-    private final JButton revert = new JButton("Revert");
+    private final JButton apply = new JButton(TEXTS.text("facts.correct"));
+    private final JButton revert = new JButton(TEXTS.text("facts.revert"));
     private transient List<ArchivedPicture> pictures = List.of();
     private transient List<String> sites = List.of();
     private boolean filling;
@@ -62,23 +64,22 @@ final class FactsEditor extends JPanel {
             add(input, "wmin 0");
             text(input).getDocument().addDocumentListener(new Typed(this::touched));
         }
-        text(inputs.get(FactField.TIME)).setToolTipText("<html>" + TimeEntry.HOW + "</html>");
-        text(inputs.get(FactField.LENGTH)).setToolTipText("Length of the capture (s)");
-        text(inputs.get(FactField.SEEING)).setToolTipText("Value and scale, as 7 Pickering or II Antoniadi");
+        text(inputs.get(FactField.TIME)).setToolTipText("<html>" + TEXTS.text("fact.time.how") + "</html>");
+        text(inputs.get(FactField.LENGTH)).setToolTipText(TEXTS.text("facts.length.tip"));
+        text(inputs.get(FactField.SEEING)).setToolTipText(TEXTS.text("facts.seeing.tip"));
         reason.setName("facts.reason");
-        reason.getAccessibleContext().setAccessibleName("Reason of the correction");
-        reason.setToolTipText("Why, for the history; needed when the time changes");
+        reason.getAccessibleContext().setAccessibleName(TEXTS.text("facts.reason.name"));
+        reason.setToolTipText(TEXTS.text("facts.reason.tip"));
         reason.getDocument().addDocumentListener(new Typed(this::touched));
-        add(new JLabel("Reason"));
+        add(new JLabel(TEXTS.text("facts.reason")));
         add(reason, "wmin 0");
         trouble.setName("facts.trouble");
         add(trouble, "span 2, wmin 0");
         apply.setName("facts.apply");
-        apply.setToolTipText(
-                "Changes what was touched, and nothing else; the old words go to the history  (Ctrl+Enter)");
+        apply.setToolTipText(TEXTS.text("facts.correct.tip"));
         apply.addActionListener(e -> apply());
         revert.setName("facts.revert");
-        revert.setToolTipText("Forgets what was typed  (Esc)");
+        revert.setToolTipText(TEXTS.text("facts.revert.tip"));
         revert.addActionListener(e -> fill());
         add(apply, "span 2, split 2, growx 0");
         add(revert, "growx 0");
@@ -245,7 +246,7 @@ final class FactsEditor extends JPanel {
                 touched.stream().flatMap(f -> fault(f, value(f)).stream()).findFirst();
         boolean timed = touched.contains(FactField.TIME) || touched.contains(FactField.LENGTH);
         if (fault.isEmpty() && timed && reason.getText().isBlank()) {
-            fault = Optional.of("Say in a few words why the time changes.");
+            fault = Optional.of(TEXTS.text("facts.say.why"));
         }
         trouble.setText(
                 fault.map(f -> "<html>" + f.replace("<", "&lt;") + "</html>").orElse(""));
@@ -253,7 +254,7 @@ final class FactsEditor extends JPanel {
         trouble.setForeground(context.palette().alarm());
         apply.setEnabled(!touched.isEmpty() && fault.isEmpty());
         revert.setEnabled(!touched.isEmpty());
-        apply.setText(pictures.size() > 1 ? "Correct " + pictures.size() + " pictures" : "Correct");
+        apply.setText(TEXTS.counted("facts.correct.pictures", Math.max(1, pictures.size())));
         revalidate();
     }
 
@@ -264,23 +265,23 @@ final class FactsEditor extends JPanel {
 
     private Optional<String> fault(FactField field, String value) {
         if (field == FactField.PLANET && !value.isEmpty() && planetId(value).isEmpty()) {
-            return Optional.of("“" + value + "” is no known planet.");
+            return Optional.of(TEXTS.text("facts.no.planet", value));
         }
         if (field == FactField.SITE && !value.isEmpty() && !sites.contains(value)) {
-            return Optional.of("The archive has no site “" + value + "”; add it with: oblate site add");
+            return Optional.of(TEXTS.text("facts.no.site", value));
         }
         boolean undated = pictures.stream().anyMatch(p -> p.time().isEmpty());
         if (field == FactField.TIME
                 && pictures.size() > 1
                 && TimeEntry.of(value).filter(TimeEntry::isWhole).isPresent()) {
-            return Optional.of("Several pictures cannot have one time; give a shift such as +63 s.");
+            return Optional.of(TEXTS.text("facts.one.time"));
         }
         boolean part = TimeEntry.of(value).filter(e -> !e.isWhole()).isPresent();
         if (field == FactField.TIME && undated && part) {
-            return Optional.of("A picture without a time needs date and time, as 2031-03-24T21:05:30Z.");
+            return Optional.of(TEXTS.text("facts.whole.time"));
         }
         if (field == FactField.LENGTH && undated) {
-            return Optional.of("A picture needs a time before it can have a length.");
+            return Optional.of(TEXTS.text("facts.time.first"));
         }
         return field.fault(value);
     }
@@ -307,12 +308,10 @@ final class FactsEditor extends JPanel {
             }
             return made;
         };
-        String names = touched.stream()
-                .map(f -> f == FactField.TIME ? "time" : f.label().toLowerCase(java.util.Locale.ROOT))
-                .collect(Collectors.joining(", "));
-        String what = names + " of " + (pictures.size() == 1 ? "a picture" : pictures.size() + " pictures");
+        String names = touched.stream().map(FactField::said).collect(Collectors.joining(", "));
+        String what = TEXTS.counted("facts.of", pictures.size(), names);
         String why = reason.getText().isBlank()
-                ? "corrected in the window"
+                ? TEXTS.text("why.corrected")
                 : reason.getText().strip();
         List<Long> mine = ids(pictures);
         Map<FactField, String> typed = new EnumMap<>(FactField.class);

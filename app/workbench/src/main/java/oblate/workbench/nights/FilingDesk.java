@@ -9,9 +9,11 @@ import oblate.archive.FilingOutcome;
 import oblate.base.ProblemException;
 import oblate.workbench.Job;
 import oblate.workbench.PanelContext;
+import oblate.workbench.words.Texts;
 
 /** From dropped files to filed pictures: the sheet, the work in the background, what became of each. */
 final class FilingDesk {
+    private static final Texts TEXTS = Texts.of(FilingDesk.class);
     private final PanelContext context;
     private final SlideIn place;
     private final FilingSheet sheet;
@@ -43,8 +45,7 @@ final class FilingDesk {
     /** Asks what holds for files that were dropped or chosen. */
     void ask(List<Path> paths) {
         if (context.archive().isReadOnly()) {
-            context.say(
-                    "The archive is open for reading only, so nothing can be filed; its folder is write-protected.");
+            context.say(TEXTS.text("filing.read.only"));
             return;
         }
         if (!paths.isEmpty()) {
@@ -59,7 +60,7 @@ final class FilingDesk {
         AtomicReference<Job> job = new AtomicReference<>();
         job.set(context.background()
                 .run(
-                        "Filing",
+                        TEXTS.text("filing"),
                         progress -> {
                             try {
                                 result.set(new Result(

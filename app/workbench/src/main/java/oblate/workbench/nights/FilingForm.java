@@ -22,13 +22,15 @@ import oblate.sky.PlanetModel;
 import oblate.workbench.PanelContext;
 import oblate.workbench.PanelSettings;
 import oblate.workbench.look.Theme;
+import oblate.workbench.words.Texts;
 
 /** What is said once for all files that were dropped; what was said last time is there already. */
 final class FilingForm extends JPanel {
     private static final long serialVersionUID = 1L;
+    private static final Texts TEXTS = Texts.of(FilingForm.class);
     private static final List<String> SCALES = List.of("Pickering", "Antoniadi");
-    private static final String FILES_SAY = "as the files say";
-    private static final String NOT_SAID = "not said";
+    private static final String FILES_SAY = TEXTS.text("filing.files.say");
+    private static final String NOT_SAID = TEXTS.text("filing.not.said");
     private static final int LONGEST_CAPTURE_S = 86_400;
     private final transient PanelContext context;
     private final JComboBox<String> planet = new JComboBox<>();
@@ -39,10 +41,10 @@ final class FilingForm extends JPanel {
     private final JTextField seeing = new JTextField(3);
     private final JComboBox<String> scale = new JComboBox<>(SCALES.toArray(String[]::new));
     private final JComboBox<String> zone = new JComboBox<>();
-    private final JComboBox<String> meaning =
-            new JComboBox<>(new String[] {NOT_SAID, "start of capture", "middle of capture", "end of capture"});
+    private final JComboBox<String> meaning = new JComboBox<>(
+            new String[] {NOT_SAID, TEXTS.text("filing.start"), TEXTS.text("filing.middle"), TEXTS.text("filing.end")});
     private final JTextField length = new JTextField(4);
-    private final JCheckBox undated = new JCheckBox("File pictures without a time as undated");
+    private final JCheckBox undated = new JCheckBox(TEXTS.text("filing.undated"));
     private boolean filling;
 
     /**
@@ -58,25 +60,25 @@ final class FilingForm extends JPanel {
         zone.setName("filing.zone");
         undated.setName("filing.undated");
         undated.setOpaque(false);
-        field("Planet", planet, "w 140!");
-        field("Site", site, "w 150!");
-        field("Kit", kit, "w 170!");
-        field("Observer", observer, "w 130!");
-        field("Filter", filter, "w 80!");
+        field(FactField.PLANET.label(), planet, "w 140!");
+        field(FactField.SITE.label(), site, "w 150!");
+        field(FactField.KIT.label(), kit, "w 170!");
+        field(FactField.OBSERVER.label(), observer, "w 130!");
+        field(FactField.FILTER.label(), filter, "w 80!");
         JPanel rating = new JPanel(new MigLayout("insets 0, gap 4"));
         rating.setOpaque(false);
         rating.add(seeing);
         rating.add(scale);
-        field("Seeing", rating, "");
+        field(FactField.SEEING.label(), rating, "");
         JPanel times = new JPanel(new MigLayout("insets 0, gap 6"));
         times.setOpaque(false);
-        times.add(new JLabel("Times without a zone are in"));
+        times.add(new JLabel(TEXTS.text("filing.zone.before")));
         times.add(zone, "w 150!");
-        times.add(new JLabel("and mean the"));
+        times.add(new JLabel(TEXTS.text("filing.meaning.before")));
         times.add(meaning);
-        times.add(new JLabel("of captures of"));
+        times.add(new JLabel(TEXTS.text("filing.length.before")));
         times.add(length);
-        times.add(new JLabel("s"));
+        times.add(new JLabel(TEXTS.text("filing.length.after")));
         add(times, "newline, span, split 2");
         add(undated, "gapleft 16");
         Runnable tell = () -> {
@@ -156,11 +158,10 @@ final class FilingForm extends JPanel {
     /** Why what was said cannot be used, one sentence. */
     Optional<String> fault() {
         if (!text(zone).equals(NOT_SAID) && !text(zone).isBlank() && zoneId().isEmpty()) {
-            return Optional.of(
-                    "“" + text(zone) + "” is no time zone; give UTC, +02:00 or a name such as Europe/Lisbon.");
+            return Optional.of(TEXTS.text("filing.no.zone", text(zone)));
         }
         if (!length.getText().isBlank() && lengthS().isEmpty()) {
-            return Optional.of("“" + length.getText() + "” is no length of a capture; give seconds.");
+            return Optional.of(TEXTS.text("fact.no.length", length.getText()));
         }
         return Optional.empty();
     }

@@ -21,10 +21,12 @@ import oblate.archive.FilingForecast;
 import oblate.sky.PlanetModel;
 import oblate.workbench.Job;
 import oblate.workbench.PanelContext;
+import oblate.workbench.words.Texts;
 
 /** Says what was understood of each file that was dropped, asks once what holds for all of them, and files them. */
 final class FilingSheet extends JPanel {
     private static final long serialVersionUID = 1L;
+    private static final Texts TEXTS = Texts.of(FilingSheet.class);
     private static final int MOST_ROWS = 8;
     private static final int ROW_PX = 22;
     private final transient PanelContext context;
@@ -34,7 +36,7 @@ final class FilingSheet extends JPanel {
     private final FilingForm form;
     private final ForecastTable table;
     private final JScrollPane scroll;
-    private final JButton file = new JButton("File them");
+    private final JButton file = new JButton(TEXTS.text("filing.them"));
     private final Timer pause;
     private transient List<Path> paths = List.of();
     private transient Optional<Job> looking = Optional.empty();
@@ -57,16 +59,16 @@ final class FilingSheet extends JPanel {
         scroll = new JScrollPane(table);
         JPanel foot = new JPanel(new MigLayout("insets 0, gap 8, fillx", "[grow,fill][][]"));
         foot.setOpaque(false);
-        JButton leave = new JButton("Leave it");
+        JButton leave = new JButton(TEXTS.text("filing.leave"));
         leave.setName("filing.leave");
-        leave.setToolTipText("Files nothing  (Esc)");
+        leave.setToolTipText(TEXTS.text("filing.leave.tip"));
         Runnable leaving = () -> {
             looking.ifPresent(Job::stop);
             whenLeft.run();
         };
         leave.addActionListener(e -> leaving.run());
         file.setName("file");
-        file.setToolTipText("Copies them unaltered into the archive  (Enter)");
+        file.setToolTipText(TEXTS.text("filing.them.tip"));
         file.addActionListener(e -> order(whenOrdered));
         foot.add(trouble, "wmin 0");
         foot.add(file);
@@ -105,10 +107,12 @@ final class FilingSheet extends JPanel {
         paths = List.copyOf(dropped);
         heading.setText(
                 dropped.size() == 1
-                        ? "File “" + dropped.get(0).getFileName() + "”"
-                        : "File " + dropped.size() + " files and folders");
+                        ? TEXTS.text(
+                                "filing.heading.one",
+                                String.valueOf(dropped.get(0).getFileName()))
+                        : TEXTS.text("filing.heading", Integer.toString(dropped.size())));
         table.show(List.of());
-        understood.setText("Looking at the files …");
+        understood.setText(TEXTS.text("filing.looking.words"));
         sayTrouble("");
         colour();
         form.begin();
@@ -144,7 +148,7 @@ final class FilingSheet extends JPanel {
         List<Path> mine = paths;
         looking = Optional.of(context.background()
                 .run(
-                        "Looking at the files",
+                        TEXTS.text("filing.looking"),
                         progress -> context.workbench().filing().foresee(mine, facts, progress),
                         found -> {
                             if (mine.equals(paths)) {
@@ -166,19 +170,18 @@ final class FilingSheet extends JPanel {
         boolean asUndated = form.facts().undatedAllowed();
         long ready = found.size() - refused - (asUndated ? 0 : undated);
         List<String> parts = new ArrayList<>();
-        parts.add(ready == 1 ? "1 picture can be filed" : ready + " pictures can be filed");
-        part(parts, undated, asUndated ? "without a time" : "without a time will be refused");
-        part(parts, planetless, "of an unknown planet");
-        part(parts, refused, "cannot be read as pictures");
-        understood.setText(
-                found.isEmpty() ? "There is no picture file in what was dropped." : String.join(", ", parts));
+        parts.add(TEXTS.counted("filing.ready", ready));
+        part(parts, undated, asUndated ? "filing.part.undated" : "filing.part.undated.refused");
+        part(parts, planetless, "filing.part.planetless");
+        part(parts, refused, "filing.part.refused");
+        understood.setText(found.isEmpty() ? TEXTS.text("filing.no.pictures") : String.join(", ", parts));
         file.setEnabled(!found.isEmpty() && form.fault().isEmpty());
-        file.setText(ready == 1 ? "File it" : "File " + ready + " pictures");
+        file.setText(TEXTS.counted("filing.do", ready));
     }
 
-    private static void part(List<String> parts, long count, String what) {
+    private static void part(List<String> parts, long count, String key) {
         if (count > 0) {
-            parts.add(count + " " + what);
+            parts.add(TEXTS.text(key, Long.toString(count)));
         }
     }
 

@@ -9,9 +9,11 @@ import oblate.disc.Trust;
 import oblate.workbench.Edit;
 import oblate.workbench.EditHistory;
 import oblate.workbench.PanelContext;
+import oblate.workbench.words.Texts;
 
 /** A person looked at a doubtful fit and finds it good, or takes it out of use; both can be taken back. */
 final class FitAcceptance {
+    private static final Texts TEXTS = Texts.of(FitAcceptance.class);
     private static final String BY_EYE = ", accepted by eye";
     private final PanelContext context;
 
@@ -64,7 +66,7 @@ final class FitAcceptance {
                 .perform(
                         () -> {
                             Optional<StoredFit> fit = context.archive().currentFit(pictureId);
-                            fit.ifPresent(f -> context.archive().withdrawFit(f.id(), "found wrong by eye"));
+                            fit.ifPresent(f -> context.archive().withdrawFit(f.id(), TEXTS.text("why.fit.wrong")));
                             return new EditHistory.Done<>(
                                     fit.map(f -> new Edit.FitWithdrawn(pictureId, f.id())), pictureId);
                         },

@@ -16,12 +16,18 @@ import oblate.image.CaptureTime;
 import oblate.workbench.PanelContext;
 import oblate.workbench.look.Figures;
 import oblate.workbench.look.Theme;
+import oblate.workbench.words.Texts;
 
 /** What was understood of each file, those that want a look first. */
 final class ForecastTable extends JTable {
     private static final long serialVersionUID = 1L;
-    private static final List<String> COLUMNS =
-            List.of("File", "Middle of capture", "Time from", "Planet", "What to look at");
+    private static final Texts TEXTS = Texts.of(ForecastTable.class);
+    private static final List<String> COLUMNS = List.of(
+            TEXTS.text("forecast.file"),
+            TEXTS.text("forecast.middle"),
+            TEXTS.text("forecast.source"),
+            TEXTS.text("forecast.planet"),
+            TEXTS.text("forecast.look"));
     private static final int[] WIDTHS = {220, 190, 130, 100, 600};
     private final transient PanelContext context;
     private final transient Function<String, String> planetLabel;
@@ -72,7 +78,7 @@ final class ForecastTable extends JTable {
             String path = f.file() + ": ";
             return sentence.startsWith(path) ? sentence.substring(path.length()) : sentence;
         }
-        return (f.planetId().isEmpty() ? "Its planet is not known; say which. " : "") + String.join(" ", f.remarks());
+        return (f.planetId().isEmpty() ? TEXTS.text("forecast.no.planet") + " " : "") + String.join(" ", f.remarks());
     }
 
     private final class Model extends AbstractTableModel {
@@ -106,9 +112,10 @@ final class ForecastTable extends JTable {
                     f.time()
                             .map(CaptureTime::midUtc)
                             .map(t -> Figures.dayUt(t) + ", " + Figures.clockUt(t))
-                            .orElse(f.refusal().isPresent() ? "" : "not known");
+                            .orElse(f.refusal().isPresent() ? "" : TEXTS.text("forecast.unknown"));
                 case 2 -> f.time().map(CaptureTime::place).orElse("");
-                case 3 -> f.planetId().map(planetLabel).orElse(f.refusal().isPresent() ? "" : "not known");
+                case 3 ->
+                    f.planetId().map(planetLabel).orElse(f.refusal().isPresent() ? "" : TEXTS.text("forecast.unknown"));
                 default -> look(f);
             };
         }

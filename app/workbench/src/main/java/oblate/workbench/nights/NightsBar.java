@@ -38,19 +38,17 @@ final class NightsBar extends JPanel {
 
     /** The views of the panel. */
     enum View {
-        PICTURES("Pictures"),
-        COVERAGE("Coverage"),
-        TO_DO("To do");
+        PICTURES,
+        COVERAGE,
+        TO_DO;
 
-        private final String label;
-
-        View(String label) {
-            this.label = label;
+        String label() {
+            return TEXTS.word("nights.bar", this);
         }
 
         /** Id of the deed that shows it. */
         String deed() {
-            return "nights.view." + word();
+            return Texts.key("nights.view", this);
         }
 
         String word() {
@@ -90,10 +88,11 @@ final class NightsBar extends JPanel {
         JPanel views = new JPanel(new MigLayout("insets 0, gap 0"));
         views.setOpaque(false);
         for (View view : View.values()) {
-            JToggleButton toggle = new JToggleButton(view.label, view == View.PICTURES);
+            JToggleButton toggle = new JToggleButton(view.label(), view == View.PICTURES);
             toggle.setName("view." + view.word());
             toggle.putClientProperty("JButton.buttonType", "toolBarButton");
-            toggle.setToolTipText(TEXTS.text(view.deed() + ".tip") + "  (Alt+" + (view.ordinal() + 1) + ")");
+            toggle.setToolTipText(
+                    TEXTS.text("bar.view.tip", TEXTS.text(view.deed() + ".tip"), Integer.toString(view.ordinal() + 1)));
             toggle.addActionListener(e -> listener.viewChosen(view));
             group.add(toggle);
             toggles.put(view, toggle);
@@ -101,25 +100,25 @@ final class NightsBar extends JPanel {
         }
         count.setName("found");
         span.setName("span");
-        span.setToolTipText("Shows all of the time again  (Ctrl+Shift+F)");
+        span.setToolTipText(TEXTS.text("bar.span.tip"));
         span.addActionListener(e -> context.selection().chooseSpan(Optional.empty()));
         span.setVisible(false);
         bearing.setName("bearing");
-        bearing.setToolTipText("Which way up discs are shown, everywhere in the window  (F6)");
+        bearing.setToolTipText(TEXTS.text("bar.bearing.tip"));
         system.setName("system");
-        system.getAccessibleContext().setAccessibleName("System of the central meridians");
-        system.setToolTipText("Rotation system of the central meridians (CM) under the pictures and of the coverage");
+        system.getAccessibleContext().setAccessibleName(TEXTS.text("bar.system.name"));
+        system.setToolTipText(TEXTS.text("bar.system.tip"));
         system.addActionListener(e -> chooseSystem());
-        JButton add = new JButton("Add …", new LineIcon(16, Drawings::add));
+        JButton add = new JButton(TEXTS.text("bar.add"), new LineIcon(16, Drawings::add));
         add.setName("add");
-        add.setToolTipText("Files pictures or whole folders; or drop them on the window  (Ctrl+O)");
+        add.setToolTipText(TEXTS.text("bar.add.tip"));
         add.addActionListener(e -> listener.addWanted());
         add(views);
         add(search, "w 150:320:360, shrinkprio 200");
         add(count, "wmin pref");
         add(span);
         add(bearing);
-        add(new JLabel("CM in"));
+        add(new JLabel(TEXTS.text("bar.system")));
         add(system);
         add(add);
         lookChanged();
@@ -142,7 +141,7 @@ final class NightsBar extends JPanel {
     }
 
     void setTodoCount(int things) {
-        toggles.get(View.TO_DO).setText(things == 0 ? View.TO_DO.label : View.TO_DO.label + " " + things);
+        toggles.get(View.TO_DO).setText(things == 0 ? View.TO_DO.label() : View.TO_DO.label() + " " + things);
     }
 
     /** Says what the search found, or what is wrong with it. */

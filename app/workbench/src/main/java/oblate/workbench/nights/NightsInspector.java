@@ -13,10 +13,12 @@ import oblate.workbench.look.FoldSection;
 import oblate.workbench.pictures.FactList;
 import oblate.workbench.pictures.NightGroup;
 import oblate.workbench.pictures.PictureFacts;
+import oblate.workbench.words.Texts;
 
 /** What is known of the chosen pictures, and the form that corrects it. */
 final class NightsInspector extends JPanel {
     private static final long serialVersionUID = 1L;
+    private static final Texts TEXTS = Texts.of(NightsInspector.class);
     private final transient PanelContext context;
     private final transient ChosenPictures chosen;
     private final FactsEditor editor;
@@ -30,7 +32,7 @@ final class NightsInspector extends JPanel {
         editor = new FactsEditor(context, corrector);
         setOpaque(false);
         facts.setOpaque(false);
-        correcting = new FoldSection("Correct", editor);
+        correcting = new FoldSection(TEXTS.text("facts.correct"), editor);
         correcting.setOpen(context.settings().flag("correct.open", true));
         correcting.whenFolded(open -> context.settings().keep("correct.open", open));
         add(facts, "wmin 0");
@@ -50,13 +52,18 @@ final class NightsInspector extends JPanel {
         List<ArchivedPicture> pictures = pictures();
         facts.removeAll();
         if (pictures.size() == 1) {
-            facts.add(new FoldSection("Picture", PictureFacts.of(context, pictures.get(0))), "wmin 0");
-            JButton open = new JButton("Measure it");
-            open.setToolTipText("Opens it on the measuring desk  (Enter)");
+            facts.add(
+                    new FoldSection(TEXTS.text("inspector.picture"), PictureFacts.of(context, pictures.get(0))),
+                    "wmin 0");
+            JButton open = new JButton(TEXTS.text("inspector.open"));
+            open.setToolTipText(TEXTS.text("inspector.open.tip"));
             open.addActionListener(e -> context.openPicture(pictures.get(0).id()));
             facts.add(open, "gapleft 12, gapright 12, growx 0, gapbottom 4");
         } else if (pictures.size() > 1) {
-            facts.add(new FoldSection(pictures.size() + " pictures", severals(pictures)), "wmin 0");
+            facts.add(
+                    new FoldSection(
+                            TEXTS.text("found.pictures", Integer.toString(pictures.size())), severals(pictures)),
+                    "wmin 0");
         }
         correcting.setVisible(!pictures.isEmpty());
         editor.show(pictures);
@@ -67,18 +74,27 @@ final class NightsInspector extends JPanel {
     private FactList severals(List<ArchivedPicture> pictures) {
         FactList list = new FactList(context::palette);
         List<NightGroup> nights = NightGroup.of(pictures);
-        list.fact("Nights", nights.size() == 1 ? nights.get(0).title() : Integer.toString(nights.size()));
-        list.fact("Fitted", pictures.stream().filter(ArchivedPicture::fitted).count() + " of " + pictures.size());
         list.fact(
-                "Marks",
+                TEXTS.text("inspector.nights"),
+                nights.size() == 1 ? nights.get(0).title() : Integer.toString(nights.size()));
+        list.fact(
+                TEXTS.text("inspector.fitted"),
+                TEXTS.text(
+                        "inspector.of",
+                        Long.toString(pictures.stream()
+                                .filter(ArchivedPicture::fitted)
+                                .count()),
+                        Integer.toString(pictures.size())));
+        list.fact(
+                TEXTS.text("inspector.marks"),
                 Long.toString(
                         pictures.stream().mapToLong(ArchivedPicture::markCount).sum()));
         long conflicts =
                 pictures.stream().filter(p -> !p.timeConflicts().isEmpty()).count();
         if (conflicts > 0) {
-            list.alarm(conflicts + " of them have times that disagree.");
+            list.alarm(TEXTS.text("inspector.conflicts", Long.toString(conflicts)));
         }
-        list.remark("Where they differ the fields below say several; what you put in holds for all of them.");
+        list.remark(TEXTS.text("inspector.several"));
         return list;
     }
 

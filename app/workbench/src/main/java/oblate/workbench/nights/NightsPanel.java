@@ -8,9 +8,12 @@ import oblate.workbench.PanelContext;
 import oblate.workbench.WorkbenchPanel;
 import oblate.workbench.look.Drawings;
 import oblate.workbench.look.LineIcon;
+import oblate.workbench.words.Texts;
 
 /** Pictures by night, what the season shows of the planet, what wants a look; files dropped on the window are filed here. */
 public final class NightsPanel implements WorkbenchPanel {
+    private static final Texts TEXTS = Texts.of(NightsPanel.class);
+
     @Override
     public String id() {
         return "nights";
@@ -18,7 +21,7 @@ public final class NightsPanel implements WorkbenchPanel {
 
     @Override
     public String label() {
-        return "Nights";
+        return TEXTS.text("nights.label");
     }
 
     @Override

@@ -170,14 +170,11 @@ final class NightsView extends JPanel {
         context.background()
                 .quietly(
                         () -> {
-                            context.archive().noteReported(ids, "said in the window");
+                            context.archive().noteReported(ids, TEXTS.text("why.reported"));
                             return ids.size();
                         },
                         count -> {
-                            context.say(
-                                    count == 1
-                                            ? "Noted: 1 picture was reported."
-                                            : "Noted: " + count + " pictures were reported.");
+                            context.say(TEXTS.counted("reported", count));
                             context.shelf().refresh();
                         });
     }
@@ -186,8 +183,8 @@ final class NightsView extends JPanel {
         JFileChooser chooser = new JFileChooser(context.settings().text("folder", "."));
         chooser.setMultiSelectionEnabled(true);
         chooser.setFileSelectionMode(JFileChooser.FILES_AND_DIRECTORIES);
-        chooser.setApproveButtonText("Add");
-        JDialog dialog = new JDialog(SwingUtilities.getWindowAncestor(this), "Add pictures");
+        chooser.setApproveButtonText(TEXTS.text("adding.take"));
+        JDialog dialog = new JDialog(SwingUtilities.getWindowAncestor(this), TEXTS.text("adding.title"));
         dialog.setModal(false);
         chooser.addActionListener(e -> {
             if (e.getActionCommand().equals(JFileChooser.APPROVE_SELECTION)) {
@@ -247,13 +244,14 @@ final class NightsView extends JPanel {
         List<NightGroup> nights = NightGroup.of(found);
         wall.show(nights, nothing(text), query.problem().orElse(query.wayOut(inSpan)) + wayBack(text));
         int total = context.shelf().pictures().size();
-        String of = found.size() == total ? "" : " of " + total;
+        String ofThem = found.size() == total
+                ? TEXTS.counted("found.pictures", total)
+                : TEXTS.text("found.some", Integer.toString(found.size()), Integer.toString(total));
         String count = total == 0 && !context.shelf().isRead()
                 ? ""
                 : found.isEmpty()
-                        ? "nothing found"
-                        : found.size() + of + (total == 1 ? " picture" : " pictures") + " in " + nights.size()
-                                + (nights.size() == 1 ? " night" : " nights");
+                        ? TEXTS.text("found.nothing")
+                        : TEXTS.text("found.in", ofThem, TEXTS.counted("found.nights", nights.size()));
         bar.say(query.problem().orElse(total == 0 ? "" : count), query.problem().isPresent());
         bar.setSpan(span.map(NightsView::words));
         bar.fillSystems();
@@ -277,21 +275,24 @@ final class NightsView extends JPanel {
 
     private String nothing(String text) {
         if (!context.shelf().isRead()) {
-            return "Reading the archive …";
+            return TEXTS.text("reading");
         }
         if (context.shelf().pictures().isEmpty()) {
-            return "No pictures yet. Drop a night’s folder here.";
+            return TEXTS.text("none.yet");
         }
-        String between = span.map(s -> " between " + day(s.from()) + " and " + day(s.to()))
-                .orElse("");
-        return text.isEmpty() ? "No pictures" + between + "." : "Nothing found for “" + text + "”" + between + ".";
+        if (span.isEmpty()) {
+            return text.isEmpty() ? TEXTS.text("none") : TEXTS.text("none.for", text);
+        }
+        String from = day(span.get().from());
+        String to = day(span.get().to());
+        return text.isEmpty() ? TEXTS.text("none.between", from, to) : TEXTS.text("none.for.between", text, from, to);
     }
 
     private String wayBack(String text) {
         if (!context.shelf().isRead() || context.shelf().pictures().isEmpty()) {
-            return context.shelf().isRead() ? "Or press Ctrl+O and choose it." : "";
+            return context.shelf().isRead() ? TEXTS.text("none.yet.way") : "";
         }
-        return span.isPresent() || !text.isEmpty() ? "Ctrl+Shift+F shows everything." : "";
+        return span.isPresent() || !text.isEmpty() ? TEXTS.text("none.way") : "";
     }
 
     /** What the bar above the views asks for. */

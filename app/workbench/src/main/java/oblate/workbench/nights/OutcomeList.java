@@ -11,10 +11,12 @@ import javax.swing.JScrollPane;
 import javax.swing.JTextArea;
 import oblate.archive.FilingOutcome;
 import oblate.workbench.PanelContext;
+import oblate.workbench.words.Texts;
 
 /** What became of the files: one line for all, then a sentence for each that needs a look. */
 final class OutcomeList extends JPanel {
     private static final long serialVersionUID = 1L;
+    private static final Texts TEXTS = Texts.of(OutcomeList.class);
     private final transient PanelContext context;
     private final JLabel heading = new JLabel();
     private final JTextArea sentences = new JTextArea();
@@ -30,9 +32,9 @@ final class OutcomeList extends JPanel {
         sentences.setWrapStyleWord(true);
         sentences.setName("outcome.sentences");
         scroll.setBorder(BorderFactory.createEmptyBorder());
-        JButton close = new JButton("Close");
+        JButton close = new JButton(TEXTS.text("outcome.close"));
         close.setName("outcomes.close");
-        close.setToolTipText("(Esc)");
+        close.setToolTipText(TEXTS.text("outcome.close.tip"));
         close.addActionListener(e -> whenClosed.run());
         heading.setName("outcome.heading");
         JPanel top = new JPanel(new BorderLayout());
@@ -55,17 +57,18 @@ final class OutcomeList extends JPanel {
                 .filter(FilingOutcome.AlreadyThere.class::isInstance)
                 .count();
         long refused = outcomes.size() - filed - there;
-        heading.setText(filed + " filed, " + there + " already there, " + refused + " refused"
-                + (stopped ? "; stopped, the rest was not looked at. File the same again to go on." : ""));
+        heading.setText(TEXTS.text(
+                stopped ? "outcome.stopped" : "outcome.sum",
+                Long.toString(filed),
+                Long.toString(there),
+                Long.toString(refused)));
         StringBuilder text = new StringBuilder();
         for (FilingOutcome outcome : outcomes) {
             if (outcome instanceof FilingOutcome.Refused r) {
-                text.append("Refused: ").append(r.sentence()).append('\n');
+                text.append(TEXTS.text("outcome.refused", r.sentence())).append('\n');
             } else if (outcome instanceof FilingOutcome.Filed f) {
-                f.remarks().forEach(remark -> text.append("Filed, but look: ")
-                        .append(f.file().getFileName())
-                        .append(": ")
-                        .append(remark)
+                f.remarks().forEach(remark -> text.append(TEXTS.text(
+                                "outcome.look", String.valueOf(f.file().getFileName()), remark))
                         .append('\n'));
             }
         }

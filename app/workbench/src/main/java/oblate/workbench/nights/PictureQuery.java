@@ -13,6 +13,7 @@ import java.util.stream.Collectors;
 import oblate.archive.ArchivedPicture;
 import oblate.sky.PlanetModel;
 import oblate.workbench.look.StateGlyph.State;
+import oblate.workbench.words.Texts;
 
 /**
  * What a search asks for, understood. Immutable.
@@ -22,6 +23,7 @@ import oblate.workbench.look.StateGlyph.State;
  * @param problem a sentence about a part that was not understood; such a part asks for nothing
  */
 record PictureQuery(String words, List<Condition> conditions, Optional<String> problem) {
+    private static final Texts TEXTS = Texts.of(PictureQuery.class);
     private static final Pattern RANGE =
             Pattern.compile("(-?\\d{1,3}(?:\\.\\d+)?)(?:\\.\\.|-)(-?\\d{1,3}(?:\\.\\d+)?)");
     private static final Pattern DATES = Pattern.compile("(\\d{4}(?:-\\d{2}){0,2})(?:\\.\\.(\\d{4}(?:-\\d{2}){0,2}))?");
@@ -64,9 +66,11 @@ record PictureQuery(String words, List<Condition> conditions, Optional<String> p
             }
             Optional<Predicate<ArchivedPicture>> holds = condition(token.key().get(), token.value(), lookup);
             if (holds.isEmpty()) {
-                problem = Optional.of("“" + token.text() + "” was not understood: after "
-                        + token.key().get().word() + ": comes "
-                        + token.key().get().hint() + ".");
+                problem = Optional.of(TEXTS.text(
+                        "search.not.understood",
+                        token.text(),
+                        token.key().get().word(),
+                        token.key().get().hint()));
             } else {
                 conditions.add(
                         new Condition(token.text(), token.not() ? holds.get().negate() : holds.get()));
@@ -123,7 +127,7 @@ record PictureQuery(String words, List<Condition> conditions, Optional<String> p
 
     /** A state in one word, as it is typed. */
     static String word(State state) {
-        return state == State.NEEDS_A_LOOK ? "look" : state.word();
+        return state == State.NEEDS_A_LOOK ? "look" : state.name().toLowerCase(Locale.ROOT);
     }
 
     private static Optional<Predicate<ArchivedPicture>> meridian(String value, Lookup lookup) {
@@ -168,6 +172,6 @@ record PictureQuery(String words, List<Condition> conditions, Optional<String> p
                 best = left.text();
             }
         }
-        return most == 0 ? "" : "Without " + best + " there " + (most == 1 ? "is 1. " : "are " + most + ". ");
+        return most == 0 ? "" : TEXTS.counted("search.without", most, best) + " ";
     }
 }

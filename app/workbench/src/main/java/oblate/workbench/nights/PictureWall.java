@@ -25,10 +25,12 @@ import oblate.workbench.PanelContext;
 import oblate.workbench.pictures.NightGroup;
 import oblate.workbench.pictures.PictureState;
 import oblate.workbench.pictures.Thumbnails;
+import oblate.workbench.words.Texts;
 
 /** The wall of pictures. Paints only what is seen, so that a hundred thousand pictures scroll as ten do. */
 final class PictureWall extends JComponent implements Scrollable {
     private static final long serialVersionUID = 1L;
+    private static final Texts TEXTS = Texts.of(PictureWall.class);
     private static final int SMALLEST_TILE = 100;
     private static final int LARGEST_TILE = 276;
     private static final int USUAL_TILE = 132;
@@ -201,10 +203,12 @@ final class PictureWall extends JComponent implements Scrollable {
     @Override
     public String getToolTipText(MouseEvent event) {
         return layout.at(event.getPoint())
-                .map(t -> t.picture().originalName() + " – "
-                        + PictureState.of(t.picture(), context.shelf()).word() + ". Double-click or Enter measures it.")
+                .map(t -> TEXTS.text(
+                        "wall.picture.tip",
+                        t.picture().originalName(),
+                        PictureState.of(t.picture(), context.shelf()).word()))
                 .orElseGet(() -> layout.headerAt(event.getPoint())
-                        .map(b -> "Click chooses all pictures of the night.")
+                        .map(b -> TEXTS.text("wall.night.tip"))
                         .orElse(null));
     }
 

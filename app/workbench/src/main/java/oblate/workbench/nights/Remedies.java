@@ -21,9 +21,11 @@ import oblate.image.TimeMeaning;
 import oblate.sky.PlanetModel;
 import oblate.workbench.PanelContext;
 import oblate.workbench.look.Figures;
+import oblate.workbench.words.Texts;
 
 /** The ways to mend what wants a look, the likeliest first. On the event thread only. */
 final class Remedies {
+    private static final Texts TEXTS = Texts.of(Remedies.class);
     private static final int MOST_OFFERED = 3;
     private static final Duration SAME = Duration.ofSeconds(1);
     private final PanelContext context;
@@ -54,43 +56,52 @@ final class Remedies {
         switch (todo.kind()) {
             case TIME_CONFLICT -> conflict(todo, list.claims().getOrDefault(todo.first(), List.of()), remedies);
             case CLOCK -> clock(todo, remedies);
-            case UNDATED -> remedies.add(edit("Give its time", todo, FactField.TIME));
+            case UNDATED -> remedies.add(edit(TEXTS.text("remedy.time"), todo, FactField.TIME));
             case NO_PLANET -> {
                 frequent(ArchivedPicture::planetId)
-                        .forEach(id -> remedies.add(
-                                set("It is " + planetLabel(id), todo, "planet", f -> f.withPlanet(Optional.of(id)))));
-                remedies.add(edit("Say which planet", todo, FactField.PLANET));
+                        .forEach(id -> remedies.add(set(
+                                TEXTS.text("remedy.planet.is", planetLabel(id)),
+                                todo,
+                                FactField.PLANET,
+                                f -> f.withPlanet(Optional.of(id)))));
+                remedies.add(edit(TEXTS.text("remedy.planet"), todo, FactField.PLANET));
             }
             case DOUBTFUL_FIT -> {
-                remedies.add(open("Look at it on the measuring desk", todo));
+                remedies.add(open(TEXTS.text("remedy.fit.look"), todo));
                 remedies.add(new Remedy(
-                        "The fit is good: accept it",
-                        "Keeps the same fit as a trusted one, noting that you accepted it",
+                        TEXTS.text("remedy.fit.good"),
+                        TEXTS.text("remedy.fit.good.tip"),
                         () -> fits.accept(todo.first())));
                 remedies.add(new Remedy(
-                        "The fit is wrong: withdraw it",
-                        "Takes it out of use; it stays readable",
+                        TEXTS.text("remedy.fit.wrong"),
+                        TEXTS.text("remedy.fit.wrong.tip"),
                         () -> fits.withdraw(todo.first())));
             }
-            case UNNAMED_MARKS -> remedies.add(open("Name them on the measuring desk", todo));
+            case UNNAMED_MARKS -> remedies.add(open(TEXTS.text("remedy.name"), todo));
             case NO_SITE -> {
                 frequent(ArchivedPicture::site)
-                        .forEach(name -> remedies.add(
-                                set("It was at " + name, todo, "site", f -> f.withSite(Optional.of(name)))));
-                remedies.add(edit("Say which site", todo, FactField.SITE));
-                everywhere("Say which site of all", todo, list, FactField.SITE, remedies);
+                        .forEach(name -> remedies.add(set(
+                                TEXTS.text("remedy.site.is", name),
+                                todo,
+                                FactField.SITE,
+                                f -> f.withSite(Optional.of(name)))));
+                remedies.add(edit(TEXTS.text("remedy.site"), todo, FactField.SITE));
+                everywhere("remedy.site.all", todo, list, FactField.SITE, remedies);
             }
             case NO_OBSERVER -> {
                 frequent(ArchivedPicture::observer)
-                        .forEach(name -> remedies.add(
-                                set("It was " + name, todo, "observer", f -> f.withObserver(Optional.of(name)))));
-                remedies.add(edit("Say who observed", todo, FactField.OBSERVER));
-                everywhere("Say who observed all", todo, list, FactField.OBSERVER, remedies);
+                        .forEach(name -> remedies.add(set(
+                                TEXTS.text("remedy.observer.is", name),
+                                todo,
+                                FactField.OBSERVER,
+                                f -> f.withObserver(Optional.of(name)))));
+                remedies.add(edit(TEXTS.text("remedy.observer"), todo, FactField.OBSERVER));
+                everywhere("remedy.observer.all", todo, list, FactField.OBSERVER, remedies);
             }
             default -> throw new IllegalStateException(todo.kind().name());
         }
         if (todo.kind() == Todo.Kind.CLOCK || todo.kind() == Todo.Kind.TIME_CONFLICT) {
-            remedies.add(open("Look at the picture", todo));
+            remedies.add(open(TEXTS.text("remedy.look"), todo));
         }
         return remedies;
     }
@@ -99,9 +110,11 @@ final class Remedies {
         Optional<ArchivedPicture> picture = context.shelf().picture(todo.first());
         Optional<Instant> now = picture.flatMap(ArchivedPicture::time).map(t -> t.midUtc());
         remedies.add(new Remedy(
-                "Keep " + now.map(Figures::clockUt).orElse("it as it is"),
-                "Settles that the time is right; what the other sources say stays among the claims",
-                () -> picture.ifPresent(p -> corrector.settleTimes(List.of(p), "looked at and found right"))));
+                now.map(Figures::clockUt)
+                        .map(t -> TEXTS.text("remedy.time.keep", t))
+                        .orElseGet(() -> TEXTS.text("remedy.time.keep.as.is")),
+                TEXTS.text("remedy.time.keep.tip"),
+                () -> picture.ifPresent(p -> corrector.settleTimes(List.of(p), TEXTS.text("why.settled")))));
         List<Instant> offered = new ArrayList<>(now.stream().toList());
         for (TimeClaim claim : claims) {
             Optional<Instant> mid = middle(claim);
@@ -111,19 +124,19 @@ final class Remedies {
             if (!known && remedies.size() <= MOST_OFFERED) {
                 offered.add(mid.get());
                 remedies.add(new Remedy(
-                        "Take " + Figures.clockUt(mid.get()) + " from " + claim.place(),
-                        "Makes the middle of the capture " + mid.get() + "; marks are measured anew",
+                        TEXTS.text("remedy.time.take", Figures.clockUt(mid.get()), claim.place()),
+                        TEXTS.text("remedy.time.take.tip", mid.get().toString()),
                         () -> corrector.correct(
                                 todo.pictures(),
                                 f -> f.withTime(Optional.of(new Taken(
                                         mid.get(),
                                         exposure(claim, f),
                                         Math.max(0.3, claim.precisionS() / Math.sqrt(3))))),
-                                "time of a picture",
-                                claim.place() + " was believed")));
+                                timesOf(1),
+                                TEXTS.text("why.believed", claim.place()))));
             }
         }
-        remedies.add(edit("Give another time", todo, FactField.TIME));
+        remedies.add(edit(TEXTS.text("remedy.time.other"), todo, FactField.TIME));
     }
 
     private static OptionalDouble exposure(TimeClaim claim, PictureFacts facts) {
@@ -160,56 +173,57 @@ final class Remedies {
                         && p.time().isPresent())
                 .map(ArchivedPicture::id)
                 .toList();
-        String reason = "the moons beside the planet fit a time " + shift + " off";
+        String reason = TEXTS.text("why.moons", shift);
         TimeEntry by = new TimeEntry.Shift(Duration.ofMillis(offsetMs));
         if (night.size() > 1) {
             remedies.add(new Remedy(
-                    "Shift the night’s " + night.size() + " pictures by " + shift,
-                    "One clock was wrong for the whole night of this kit; marks are measured anew",
-                    () -> corrector.correct(night, by::applied, "time of " + night.size() + " pictures", reason)));
+                    TEXTS.text("remedy.shift.night", Integer.toString(night.size()), shift),
+                    TEXTS.text("remedy.shift.night.tip"),
+                    () -> corrector.correct(night, by::applied, timesOf(night.size()), reason)));
         }
         remedies.add(new Remedy(
-                "Shift this picture by " + shift,
-                "Only this one was wrong; its marks are measured anew",
-                () -> corrector.correct(todo.pictures(), by::applied, "time of a picture", reason)));
-        remedies.add(edit("Give another time", todo, FactField.TIME));
+                TEXTS.text("remedy.shift", shift),
+                TEXTS.text("remedy.shift.tip"),
+                () -> corrector.correct(todo.pictures(), by::applied, timesOf(1), reason)));
+        remedies.add(edit(TEXTS.text("remedy.time.other"), todo, FactField.TIME));
     }
 
     private Remedy edit(String label, Todo todo, FactField field) {
-        return new Remedy(
-                label,
-                "Goes to the field in the inspector; Ctrl+Enter there corrects",
-                () -> editing.begin(todo.pictures(), field, "", ""));
+        return new Remedy(label, TEXTS.text("remedy.edit.tip"), () -> editing.begin(todo.pictures(), field, "", ""));
     }
 
     /** One word for all nights that lack the same fact, when there are several. */
-    private void everywhere(String label, Todo todo, TodoList list, FactField field, List<Remedy> remedies) {
+    private void everywhere(String key, Todo todo, TodoList list, FactField field, List<Remedy> remedies) {
         List<Long> all = list.todos().stream()
                 .filter(t -> t.kind() == todo.kind())
                 .flatMap(t -> t.pictures().stream())
                 .toList();
         if (all.size() > todo.pictures().size()) {
             remedies.add(new Remedy(
-                    label + " " + all.size() + " pictures",
-                    "Chooses every picture that lacks it and goes to the field in the inspector; Ctrl+Enter there corrects",
+                    TEXTS.text(key, Integer.toString(all.size())),
+                    TEXTS.text("remedy.all.tip"),
                     () -> editing.begin(all, field, "", "")));
         }
     }
 
     private Remedy open(String label, Todo todo) {
-        return new Remedy(label, "Opens the picture", () -> context.openPicture(todo.first()));
+        return new Remedy(label, TEXTS.text("remedy.open.tip"), () -> context.openPicture(todo.first()));
     }
 
-    private Remedy set(String label, Todo todo, String fact, java.util.function.UnaryOperator<PictureFacts> change) {
+    private static String timesOf(int pictures) {
+        return TEXTS.counted("facts.of", pictures, FactField.TIME.said());
+    }
+
+    private Remedy set(String label, Todo todo, FactField fact, java.util.function.UnaryOperator<PictureFacts> change) {
         int count = todo.pictures().size();
         return new Remedy(
                 label,
-                "Says so of " + (count == 1 ? "the picture" : "all " + count + " pictures"),
+                TEXTS.counted("remedy.set.tip", count),
                 () -> corrector.correct(
                         todo.pictures(),
                         change,
-                        fact + " of " + (count == 1 ? "a picture" : count + " pictures"),
-                        "filled in from the to-do list"));
+                        TEXTS.counted("facts.of", count, fact.said()),
+                        TEXTS.text("why.filled.in")));
     }
 
     private List<String> frequent(Function<ArchivedPicture, Optional<String>> fact) {

@@ -28,10 +28,12 @@ import javax.swing.SwingUtilities;
 import javax.swing.Timer;
 import oblate.workbench.PanelContext;
 import oblate.workbench.look.Theme;
+import oblate.workbench.words.Texts;
 
 /** The field a search is typed into, with a list of ways to go on under it. */
 final class SearchBox extends JPanel {
     private static final long serialVersionUID = 1L;
+    private static final Texts TEXTS = Texts.of(SearchBox.class);
     private static final int ROW_PX = 26;
     private static final int MOST_ROWS = 11;
     private static final int LEAST_PX = 460;
@@ -58,12 +60,10 @@ final class SearchBox extends JPanel {
         pause = new Timer(150, e -> whenTyped.run());
         pause.setRepeats(false);
         field.setName("search");
-        field.getAccessibleContext().setAccessibleName("Search");
-        field.putClientProperty("JTextField.placeholderText", "Search: words, night:, kit:, filter:, state: …");
+        field.getAccessibleContext().setAccessibleName(TEXTS.text("search.name"));
+        field.putClientProperty("JTextField.placeholderText", TEXTS.text("search.prompt"));
         field.putClientProperty("JTextField.showClearButton", true);
-        field.setToolTipText(
-                "<html>Words, or what is wanted by name, as <b>night:2031-03</b> <b>filter:red</b> <b>cm:200..260</b>;"
-                        + " a hyphen before it means not.<br>Down shows ways to go on, Tab takes one, Esc clears  (Ctrl+F)");
+        field.setToolTipText(TEXTS.text("search.tip"));
         field.setFocusTraversalKeysEnabled(false);
         field.getDocument().addDocumentListener(new Typed(this::typed));
         field.addFocusListener(new FocusAdapter() {
@@ -174,7 +174,7 @@ final class SearchBox extends JPanel {
     private Optional<Completions.Completion> lastSearch() {
         String last = context.settings().text("search", "");
         return field.getText().isEmpty() && !last.isEmpty()
-                ? Optional.of(new Completions.Completion(last, "the last search", false))
+                ? Optional.of(new Completions.Completion(last, TEXTS.text("search.last"), false))
                 : Optional.empty();
     }
 

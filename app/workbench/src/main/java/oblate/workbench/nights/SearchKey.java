@@ -4,24 +4,25 @@ package oblate.workbench.nights;
 import java.util.Arrays;
 import java.util.Locale;
 import java.util.Optional;
+import oblate.workbench.words.Texts;
 
 /** What a search can ask for by name, as {@code kit:"long tube"}. */
 enum SearchKey {
-    PLANET("planet", "which planet"),
-    NIGHT("night", "a date, a month, a year, or from..to"),
-    STATE("state", "new, fitted, measured, reported, look"),
-    FILTER("filter", "words of the filter"),
-    KIT("kit", "name of the kit"),
-    SITE("site", "name of the site"),
-    OBSERVER("observer", "who observed"),
-    CM("cm", "central meridian from..to (deg), in the system chosen");
+    PLANET("planet"),
+    NIGHT("night"),
+    STATE("state"),
+    FILTER("filter"),
+    KIT("kit"),
+    SITE("site"),
+    OBSERVER("observer"),
+    CM("cm");
+
+    private static final Texts TEXTS = Texts.of(SearchKey.class);
 
     private final String word;
-    private final String hint;
 
-    SearchKey(String word, String hint) {
+    SearchKey(String word) {
         this.word = word;
-        this.hint = hint;
     }
 
     /** As typed, without the colon. */
@@ -31,7 +32,7 @@ enum SearchKey {
 
     /** What follows it, a few words. */
     String hint() {
-        return hint;
+        return TEXTS.word("search.hint", this);
     }
 
     static Optional<SearchKey> of(String typed) {

@@ -27,10 +27,6 @@ sealed interface TimeEntry {
     /** What an undated picture's time is taken to be sure to (s). */
     double USUAL_SIGMA_S = 1;
 
-    /** How to write it, for people. */
-    String HOW =
-            "2031-03-24T21:05:30Z, a time of day in UT such as 21:05:30 or 21:05.5, or a shift such as +1 h, −2 min, +63 s";
-
     /** Understands a text; empty when it is none of these. */
     static Optional<TimeEntry> of(String typed) {
         String text = typed.strip().replace('\u2212', '-').replaceFirst("(?i)\\s*(UTC|UT)$", "");

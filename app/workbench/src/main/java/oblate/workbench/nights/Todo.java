@@ -2,6 +2,7 @@
 package oblate.workbench.nights;
 
 import java.util.List;
+import oblate.workbench.words.Texts;
 
 /**
  * Something in the archive that wants a person's look. Immutable.
@@ -12,33 +13,26 @@ import java.util.List;
  * @param sentence what is wrong
  */
 record Todo(Kind kind, List<Long> pictures, String title, String sentence) {
+    private static final Texts TEXTS = Texts.of(Todo.class);
     /** What can be the matter, the gravest first: a wrong time spoils every longitude. */
     enum Kind {
-        TIME_CONFLICT("times that disagree", "time that disagrees"),
-        CLOCK("clocks the moons contradict", "clock the moons contradict"),
-        UNDATED("pictures without a time", "picture without a time"),
-        NO_PLANET("pictures without a planet", "picture without a planet"),
-        DOUBTFUL_FIT("doubtful fits", "doubtful fit"),
-        UNNAMED_MARKS("pictures with marks without a name", "picture with marks without a name"),
-        NO_SITE("nights without a site", "night without a site"),
-        NO_OBSERVER("nights without an observer", "night without an observer");
-
-        private final String many;
-        private final String one;
-
-        Kind(String many, String one) {
-            this.many = many;
-            this.one = one;
-        }
+        TIME_CONFLICT,
+        CLOCK,
+        UNDATED,
+        NO_PLANET,
+        DOUBTFUL_FIT,
+        UNNAMED_MARKS,
+        NO_SITE,
+        NO_OBSERVER;
 
         /** How many of it, in words. */
         String count(long number) {
-            return number + " " + (number == 1 ? one : many);
+            return TEXTS.counted(Texts.key("todo.count", this), number);
         }
 
         /** Its name as a heading. */
         String heading() {
-            return many.substring(0, 1).toUpperCase(java.util.Locale.ROOT) + many.substring(1);
+            return TEXTS.word("todo.heading", this);
         }
     }
 

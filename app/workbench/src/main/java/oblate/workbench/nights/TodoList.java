@@ -20,6 +20,7 @@ import oblate.image.CaptureTime;
 import oblate.image.TimeClaim;
 import oblate.workbench.look.Figures;
 import oblate.workbench.look.NightName;
+import oblate.workbench.words.Texts;
 
 /**
  * Everything in the archive that wants a look, the gravest first. Immutable.
@@ -28,6 +29,7 @@ import oblate.workbench.look.NightName;
  * @param claims what each source says of the time, by picture, where they disagree
  */
 record TodoList(List<Todo> todos, Map<Long, List<TimeClaim>> claims) {
+    private static final Texts TEXTS = Texts.of(TodoList.class);
     /** Copies the collections. */
     TodoList {
         todos = List.copyOf(todos);
@@ -49,8 +51,7 @@ record TodoList(List<Todo> todos, Map<Long, List<TimeClaim>> claims) {
             fitOf.apply(p.id()).ifPresent(fit -> ofFit(p, fit, todos));
             Long count = unnamed.get(p.id());
             if (count != null) {
-                String what = count == 1 ? "One mark has" : count + " marks have";
-                todos.add(one(Todo.Kind.UNNAMED_MARKS, p, what + " no name, so no drift can be fitted to it."));
+                todos.add(one(Todo.Kind.UNNAMED_MARKS, p, TEXTS.counted("todo.unnamed", count)));
             }
         }
         byNight(Todo.Kind.NO_SITE, pictures, p -> p.site().isEmpty(), todos);
@@ -67,10 +68,10 @@ record TodoList(List<Todo> todos, Map<Long, List<TimeClaim>> claims) {
             todos.add(one(Todo.Kind.TIME_CONFLICT, p, String.join(" ", p.timeConflicts())));
         }
         if (p.time().isEmpty()) {
-            todos.add(one(Todo.Kind.UNDATED, p, "It has no time, so its longitudes cannot be known."));
+            todos.add(one(Todo.Kind.UNDATED, p, TEXTS.text("todo.undated")));
         }
         if (p.planetId().isEmpty()) {
-            todos.add(one(Todo.Kind.NO_PLANET, p, "It is not known which planet this is."));
+            todos.add(one(Todo.Kind.NO_PLANET, p, TEXTS.text("todo.planetless")));
         }
     }
 
@@ -80,11 +81,11 @@ record TodoList(List<Todo> todos, Map<Long, List<TimeClaim>> claims) {
             todos.add(one(
                     Todo.Kind.CLOCK,
                     p,
-                    "The moons fit a time that differs by "
-                            + Figures.withSigma(fit.clockOffsetS().orElse(0), sigmaS, "s") + " from the stated one."));
+                    TEXTS.text(
+                            "todo.clock", Figures.withSigma(fit.clockOffsetS().orElse(0), sigmaS, "s"))));
         } else if (fit.trust() == Trust.DOUBTFUL) {
             String why = fit.reasons().isEmpty() ? "" : " " + String.join(" ", fit.reasons());
-            todos.add(one(Todo.Kind.DOUBTFUL_FIT, p, "The disc fit is doubtful." + why));
+            todos.add(one(Todo.Kind.DOUBTFUL_FIT, p, TEXTS.text("todo.doubtful") + why));
         }
     }
 
@@ -104,18 +105,18 @@ record TodoList(List<Todo> todos, Map<Long, List<TimeClaim>> claims) {
                         ArchivedPicture::night,
                         () -> new TreeMap<>(Comparator.comparing(n -> n.orElse(LocalDate.MIN))),
                         Collectors.toList()));
-        String what = kind == Todo.Kind.NO_SITE ? "site" : "observer";
+        String key = kind == Todo.Kind.NO_SITE ? "todo.no.site" : "todo.no.observer";
         nights.forEach((night, of) -> todos.add(new Todo(
                 kind,
                 of.stream().map(ArchivedPicture::id).toList(),
-                night.map(NightName::of).orElse("Without a time"),
-                (of.size() == 1 ? "One picture has" : of.size() + " pictures have") + " no " + what + ".")));
+                night.map(NightName::of).orElse(TEXTS.text("todo.without.time")),
+                TEXTS.counted(key, of.size()))));
     }
 
     /** How many of each kind, in words; a sentence of praise for an empty list. */
     String summary() {
         if (todos.isEmpty()) {
-            return "Nothing to do: every picture has its time, planet, site and observer, and every fit is trusted.";
+            return TEXTS.text("todo.nothing");
         }
         return Arrays.stream(Todo.Kind.values())
                 .map(k -> Map.entry(k, todos.stream().filter(t -> t.kind() == k).count()))

@@ -35,10 +35,12 @@ import oblate.workbench.PanelContext;
 import oblate.workbench.look.StateGlyph;
 import oblate.workbench.look.Theme;
 import oblate.workbench.pictures.Thumbnails;
+import oblate.workbench.words.Texts;
 
 /** The list of what wants a look, worked through one after the other: number keys and buttons mend it, the next one comes up. */
 final class TodoView extends JPanel {
     private static final long serialVersionUID = 1L;
+    private static final Texts TEXTS = Texts.of(TodoView.class);
     private static final int ROW_PX = 44;
     private final transient PanelContext context;
     private final transient BiFunction<Todo, TodoList, List<Remedy>> remediesOf;
@@ -182,7 +184,7 @@ final class TodoView extends JPanel {
             list.setSelectedIndex(same >= 0 ? same : Math.min(row, ordered.size() - 1));
         }
         filling = false;
-        summary.setText(read ? found.summary() : "Reading the archive …");
+        summary.setText(read ? found.summary() : TEXTS.text("reading"));
         summary.setForeground(context.palette().quietInk());
         whenCounted.accept(ordered.size());
         showChosen();
@@ -202,9 +204,9 @@ final class TodoView extends JPanel {
             for (int i = 0; i < remedies.size(); i++) {
                 buttons.add(button(remedies.get(i), i + 1), "growx");
             }
-            JButton skip = new JButton("Later");
+            JButton skip = new JButton(TEXTS.text("todo.later"));
             skip.setName("todo.later");
-            skip.setToolTipText("Puts it at the end of the list for this session  (N)");
+            skip.setToolTipText(TEXTS.text("todo.later.tip"));
             skip.addActionListener(e -> postpone());
             buttons.add(skip, "gaptop 8");
             if (isShowing()) {
@@ -227,7 +229,8 @@ final class TodoView extends JPanel {
         JButton button = new JButton(number + "   " + remedy.label());
         button.setName("remedy." + number);
         button.setHorizontalAlignment(JButton.LEFT);
-        button.setToolTipText(remedy.hint() + "  (" + number + (number == 1 ? ", Enter" : "") + ")");
+        button.setToolTipText(
+                TEXTS.text(number == 1 ? "remedy.tip.first" : "remedy.tip", remedy.hint(), Integer.toString(number)));
         button.addActionListener(e -> remedy.deed().run());
         return button;
     }

@@ -24,9 +24,11 @@ import oblate.workbench.look.StateGlyph;
 import oblate.workbench.look.Theme;
 import oblate.workbench.pictures.PictureState;
 import oblate.workbench.pictures.SystemLabel;
+import oblate.workbench.words.Texts;
 
 /** Paints headers and tiles of the wall; one per painting. */
 final class WallPainter {
+    private static final Texts TEXTS = Texts.of(WallPainter.class);
     private static final int BAR_PX = 240;
     private static final int ROOM_FOR_BAR_PX = 420;
     private final Graphics2D g;
@@ -77,8 +79,10 @@ final class WallPainter {
         }
         g.setFont(small);
         g.setColor(colours.quietInk());
-        String seen = Coverage.seenDeg(header.bestDistanceDeg()) + "° of 360° in "
-                + header.system().orElseThrow().label();
+        String seen = TEXTS.text(
+                "wall.seen",
+                Integer.toString(Coverage.seenDeg(header.bestDistanceDeg())),
+                header.system().orElseThrow().label());
         g.drawString(seen, x + BAR_PX - g.getFontMetrics().stringWidth(seen), y - 6);
         g.drawString("0°", x, y + 18);
         g.drawString("180°", x + BAR_PX / 2f - 10, y + 18f);
@@ -118,7 +122,7 @@ final class WallPainter {
         if (fit.isEmpty() && context.bearing() != Bearing.AS_TAKEN) {
             way = Bearing.AS_TAKEN.words();
         } else if (fit.filter(FitSummary::mirrored).isPresent()) {
-            way = "mirrored";
+            way = TEXTS.text("wall.mirrored");
         }
         g.drawString(way, b.x + 8, b.y + 14);
     }
@@ -130,13 +134,16 @@ final class WallPainter {
         g.setFont(figures);
         g.setColor(colours.ink());
         String time =
-                picture.time().map(CaptureTime::midUtc).map(Figures::clockUt).orElse("no time");
+                picture.time().map(CaptureTime::midUtc).map(Figures::clockUt).orElse(TEXTS.text("wall.no.time"));
         g.drawString(time, b.x + 8, base + 16);
         g.setFont(smallFigures);
         g.setColor(colours.quietInk());
         systems.meridianDeg(picture)
                 .ifPresent(lon -> g.drawString(
-                        "CM " + SystemLabel.brief(systems.of(picture).orElseThrow()) + " " + Figures.longitude(lon),
+                        TEXTS.text(
+                                "wall.cm",
+                                SystemLabel.brief(systems.of(picture).orElseThrow()),
+                                Figures.longitude(lon)),
                         b.x + 8,
                         base + 32));
     }

@@ -14,6 +14,7 @@ import java.util.function.Function;
 import oblate.archive.ArchivedPicture;
 import oblate.archive.Rating;
 import oblate.workbench.look.NightName;
+import oblate.workbench.words.Texts;
 
 /**
  * The pictures of one night.
@@ -22,6 +23,7 @@ import oblate.workbench.look.NightName;
  * @param pictures in order of time
  */
 public record NightGroup(Optional<LocalDate> night, List<ArchivedPicture> pictures) {
+    private static final Texts TEXTS = Texts.of(NightGroup.class);
     /** Copies the list. */
     public NightGroup {
         pictures = List.copyOf(pictures);
@@ -48,16 +50,16 @@ public record NightGroup(Optional<LocalDate> night, List<ArchivedPicture> pictur
 
     /** E.g. {@code 24/25 March 2031}. */
     public String title() {
-        return night.map(NightName::of).orElse("Without a time");
+        return night.map(NightName::of).orElse(TEXTS.text("night.none"));
     }
 
     /** Count, site, kit and seeing, as far as they are known and the same or few. */
     public String summary() {
         List<String> parts = new ArrayList<>();
-        parts.add(pictures.size() == 1 ? "1 picture" : pictures.size() + " pictures");
+        parts.add(TEXTS.counted("pictures", pictures.size()));
         words(ArchivedPicture::site).ifPresent(parts::add);
         words(ArchivedPicture::kit).ifPresent(parts::add);
-        words(p -> p.seeing().map(NightGroup::say)).ifPresent(s -> parts.add("seeing " + s));
+        words(p -> p.seeing().map(NightGroup::say)).ifPresent(s -> parts.add(TEXTS.text("seeing", s)));
         return String.join("   ·   ", parts);
     }
 
@@ -73,6 +75,8 @@ public record NightGroup(Optional<LocalDate> night, List<ArchivedPicture> pictur
         }
         List<String> few = new ArrayList<>(all);
         return Optional.of(
-                few.size() <= 2 ? String.join(", ", few) : few.get(0) + " and " + (few.size() - 1) + " more");
+                few.size() <= 2
+                        ? String.join(", ", few)
+                        : TEXTS.text("more", few.get(0), Integer.toString(few.size() - 1)));
     }
 }

@@ -8,9 +8,12 @@ import oblate.image.CaptureTime;
 import oblate.sky.PlanetModel;
 import oblate.workbench.PanelContext;
 import oblate.workbench.look.Figures;
+import oblate.workbench.words.Texts;
 
 /** A picture's facts as the inspector lists them: what is wrong first. */
 public final class PictureFacts {
+    private static final Texts TEXTS = Texts.of(PictureFacts.class);
+
     private PictureFacts() {}
 
     /** The facts of a picture. */
@@ -18,37 +21,39 @@ public final class PictureFacts {
         FactList list = new FactList(context::palette);
         picture.timeConflicts().forEach(list::alarm);
         if (picture.time().isEmpty()) {
-            list.alarm("This picture has no time: its longitudes cannot be known. F2 in Nights corrects it.");
+            list.alarm(TEXTS.text("facts.no.time"));
         }
-        list.fact("Name", picture.originalName());
+        list.fact(TEXTS.text("facts.name"), picture.originalName());
         picture.time().ifPresent(time -> addTime(list, time));
         picture.planetId()
                 .ifPresentOrElse(
-                        id -> list.fact("Planet", planetLabel(context, id)),
-                        () -> list.alarm("It is not known which planet this is. F2 in Nights corrects it."));
+                        id -> list.fact(TEXTS.text("facts.planet"), planetLabel(context, id)),
+                        () -> list.alarm(TEXTS.text("facts.no.planet")));
         addMeridians(context, list, picture);
-        picture.observer().ifPresent(v -> list.fact("Observer", v));
-        picture.site().ifPresent(v -> list.fact("Site", v));
-        picture.kit().ifPresent(v -> list.fact("Kit", v));
-        picture.filter().ifPresent(v -> list.fact("Filter", v));
-        picture.seeing().ifPresent(r -> list.fact("Seeing", r.value() + " " + r.scale()));
-        picture.transparency().ifPresent(r -> list.fact("Transparency", r.value() + " " + r.scale()));
-        picture.notes().ifPresent(v -> list.fact("Notes", v));
+        picture.observer().ifPresent(v -> list.fact(TEXTS.text("facts.observer"), v));
+        picture.site().ifPresent(v -> list.fact(TEXTS.text("facts.site"), v));
+        picture.kit().ifPresent(v -> list.fact(TEXTS.text("facts.kit"), v));
+        picture.filter().ifPresent(v -> list.fact(TEXTS.text("facts.filter"), v));
+        picture.seeing().ifPresent(r -> list.fact(TEXTS.text("facts.seeing"), r.value() + " " + r.scale()));
+        picture.transparency().ifPresent(r -> list.fact(TEXTS.text("facts.transparency"), r.value() + " " + r.scale()));
+        picture.notes().ifPresent(v -> list.fact(TEXTS.text("facts.notes"), v));
         list.figure(
-                "Size",
-                picture.widthPx() + " × " + picture.heightPx() + " px, "
-                        + (picture.channels() == 3 ? "colour" : "grey"));
+                TEXTS.text("facts.size"),
+                TEXTS.text(
+                        picture.channels() == 3 ? "facts.size.colour" : "facts.size.grey",
+                        Integer.toString(picture.widthPx()),
+                        Integer.toString(picture.heightPx())));
         return list;
     }
 
     private static void addTime(FactList list, CaptureTime time) {
         list.figure(
-                "Middle",
+                TEXTS.text("facts.middle"),
                 Figures.clockUt(time.midUtc()) + " ± "
                         + Figures.fixed(time.uncertaintyS(), Figures.decimalsFor(time.uncertaintyS())) + " s");
         list.fact("", Figures.dayUt(time.midUtc()));
-        time.exposureS().ifPresent(s -> list.figure("Length", Figures.fixed(s, 0) + " s"));
-        list.fact("Time from", time.place());
+        time.exposureS().ifPresent(s -> list.figure(TEXTS.text("facts.length"), Figures.fixed(s, 0) + " s"));
+        list.fact(TEXTS.text("facts.source"), time.place());
         time.notes().forEach(list::remark);
     }
 
@@ -71,6 +76,6 @@ public final class PictureFacts {
                 parts.add(SystemLabel.brief(system) + " " + Figures.longitude(lon));
             }
         });
-        list.figure("CM", String.join("\n", parts));
+        list.figure(TEXTS.text("facts.meridian"), String.join("\n", parts));
     }
 }

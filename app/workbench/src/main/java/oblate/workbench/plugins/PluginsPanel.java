@@ -29,9 +29,12 @@ import oblate.workbench.WorkbenchPanel;
 import oblate.workbench.look.Drawings;
 import oblate.workbench.look.LineIcon;
 import oblate.workbench.look.Theme;
+import oblate.workbench.words.Texts;
 
 /** Lists plug-ins: what failed or is switched off, what was refused, what is in use. */
 public final class PluginsPanel implements WorkbenchPanel {
+    private static final Texts TEXTS = Texts.of(PluginsPanel.class);
+
     @Override
     public String id() {
         return "plug-ins";
@@ -39,7 +42,7 @@ public final class PluginsPanel implements WorkbenchPanel {
 
     @Override
     public String label() {
-        return "Plug-ins";
+        return TEXTS.text("label");
     }
 
     @Override
@@ -84,21 +87,23 @@ public final class PluginsPanel implements WorkbenchPanel {
             // Asked for after the entries, since making those may refuse some more.
             List<PluginRefusal> refusals = context.plugins().refusals();
             if (!faults.isEmpty()) {
-                heading("Switched off");
+                heading(TEXTS.text("heading.off"));
                 faults.forEach(this::addFault);
             }
             if (!refusals.isEmpty()) {
-                heading("Refused");
+                heading(TEXTS.text("heading.refused"));
                 for (PluginRefusal refusal : refusals) {
                     body.add(sentence(refusal), "wmin 0");
                 }
             }
-            heading("In use");
+            heading(TEXTS.text("heading.used"));
             body.add(
-                    words("Jars with plug-ins go into “plugins” in the settings folder: "
-                            + context.workbench().settingsFolder().resolve("plugins")
-                            + ". They are read when the program starts. One that fails is switched off, with everything its jar"
-                            + " brings, until you switch it on again."),
+                    words(TEXTS.text(
+                            "folder",
+                            context.workbench()
+                                    .settingsFolder()
+                                    .resolve("plugins")
+                                    .toString())),
                     "wmin 0");
             jars(entries).forEach(jar -> body.add(offButton(jar), "growx 0"));
             body.add(table(entries), "gaptop 8");
@@ -116,20 +121,20 @@ public final class PluginsPanel implements WorkbenchPanel {
             body.add(area, "wmin 0");
             JPanel buttons = new JPanel(new MigLayout("insets 0, gap 8"));
             buttons.setOpaque(false);
-            JButton on = new JButton("Switch on again");
+            JButton on = new JButton(TEXTS.text("on"));
             on.setName("on." + fault.jar());
-            on.setToolTipText("Panels and measuring tools come back at once, the rest at the next start at the latest");
+            on.setToolTipText(TEXTS.text("on.tip"));
             on.addActionListener(e -> context.plugins().switchOn(fault));
             buttons.add(on);
             if (!fault.details().isEmpty()) {
-                JButton copy = new JButton("Copy error text");
+                JButton copy = new JButton(TEXTS.text("copy"));
                 copy.setName("copy." + fault.jar());
-                copy.setToolTipText("For a message to whoever wrote the plug-in");
+                copy.setToolTipText(TEXTS.text("copy.tip"));
                 copy.addActionListener(e -> {
                     Toolkit.getDefaultToolkit()
                             .getSystemClipboard()
                             .setContents(new StringSelection(fault.text()), null);
-                    context.say("The error text of " + fault.jar() + " is in the clipboard.");
+                    context.say(TEXTS.text("copied", fault.jar()));
                 });
                 buttons.add(copy);
             }
@@ -144,7 +149,7 @@ public final class PluginsPanel implements WorkbenchPanel {
         }
 
         private JButton offButton(String jar) {
-            JButton off = new JButton("Switch off " + jar);
+            JButton off = new JButton(TEXTS.text("off", jar));
             off.setName("off." + jar);
             off.addActionListener(e -> context.plugins().switchOff(jar));
             return off;
@@ -178,7 +183,14 @@ public final class PluginsPanel implements WorkbenchPanel {
         }
 
         private JComponent table(List<PluginRoll.Entry> entries) {
-            DefaultTableModel model = new DefaultTableModel(new String[] {"Kind", "Name", "Id", "Jar"}, 0);
+            DefaultTableModel model = new DefaultTableModel(
+                    new String[] {
+                        TEXTS.text("column.kind"),
+                        TEXTS.text("column.name"),
+                        TEXTS.text("column.id"),
+                        TEXTS.text("column.jar")
+                    },
+                    0);
             entries.forEach(e -> model.addRow(new Object[] {e.kind(), e.label(), e.id(), e.jar()}));
             JTable table = new JTable(model);
             table.setDefaultEditor(Object.class, null);
@@ -186,7 +198,7 @@ public final class PluginsPanel implements WorkbenchPanel {
             table.setShowGrid(false);
             table.setRowSelectionAllowed(false);
             table.setName("plugin.table");
-            table.getAccessibleContext().setAccessibleName("What is plugged in");
+            table.getAccessibleContext().setAccessibleName(TEXTS.text("table"));
             JPanel both = new JPanel(new BorderLayout());
             both.setOpaque(false);
             both.add(table.getTableHeader(), BorderLayout.NORTH);

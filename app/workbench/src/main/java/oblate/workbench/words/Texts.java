@@ -51,6 +51,33 @@ public final class Texts {
         return new MessageFormat(bundle.getString(key), Locale.ROOT).format(values);
     }
 
+    /**
+     * A text that says how many: the key with {@code .one} added for one, the plain key for any other number. The number is the place {@code {0}} of
+     * both, the other values follow.
+     *
+     * @throws MissingResourceException when there is none of that key
+     */
+    public String counted(String key, long count, Object... more) {
+        Object[] values = new Object[more.length + 1];
+        values[0] = Long.toString(count);
+        System.arraycopy(more, 0, values, 1, more.length);
+        return text(count == 1 ? key + ".one" : key, values);
+    }
+
+    /**
+     * The text of one value of several, under its {@linkplain #key(String, Enum) key}.
+     *
+     * @throws MissingResourceException when there is none of that key
+     */
+    public String word(String prefix, Enum<?> value) {
+        return text(key(prefix, value));
+    }
+
+    /** The key of one value of several: after the prefix and a dot its name in lower case with dots, e.g. {@code bearing.north.up}. */
+    public static String key(String prefix, Enum<?> value) {
+        return prefix + "." + value.name().toLowerCase(Locale.ROOT).replace('_', '.');
+    }
+
     /** A text, if there is one of that key. */
     public Optional<String> maybe(String key) {
         return bundle.containsKey(key) ? Optional.of(bundle.getString(key)) : Optional.empty();

@@ -1,0 +1,32 @@
+/* SPDX-License-Identifier: Apache-2.0 */
+package oblate.workbench;
+
+import oblate.workbench.words.Texts;
+
+/** What an edit was, in words. */
+final class EditWords {
+    private static final Texts TEXTS = Texts.of(EditWords.class);
+
+    private EditWords() {}
+
+    static String of(Edit edit) {
+        if (edit instanceof Edit.MarkAdded) {
+            return TEXTS.text("edit.what.marking");
+        }
+        if (edit instanceof Edit.MarkReplaced e) {
+            return TEXTS.word("edit.what.mark", e.change());
+        }
+        if (edit instanceof Edit.MarkWithdrawn) {
+            return TEXTS.text("edit.what.mark.withdrawn");
+        }
+        if (edit instanceof Edit.FitKept e) {
+            return TEXTS.word("edit.what.fit", e.origin());
+        }
+        if (edit instanceof Edit.FitWithdrawn) {
+            return TEXTS.text("edit.what.fit.withdrawn");
+        }
+        return edit instanceof Edit.FactsCorrected e
+                ? TEXTS.text("edit.what.corrected", e.words())
+                : TEXTS.text("edit.what.settled");
+    }
+}
