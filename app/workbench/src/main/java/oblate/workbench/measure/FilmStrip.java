@@ -84,7 +84,9 @@ final class FilmStrip extends JComponent {
     public String getToolTipText(MouseEvent event) {
         return at(event)
                 .map(p -> TEXTS.text(
-                        "film.tip", p.originalName(), PictureState.of(p).word()))
+                        "film.tip",
+                        p.originalName(),
+                        PictureState.of(p, context.shelf()).word()))
                 .orElse(null);
     }
 
@@ -125,7 +127,7 @@ final class FilmStrip extends JComponent {
             g.setStroke(new BasicStroke(2.2f));
             g.draw(new RoundRectangle2D.Double(x + 1, 5, STEP - 10.0, FRAME - 2, 8, 8));
         }
-        StateGlyph.State state = PictureState.of(picture);
+        StateGlyph.State state = PictureState.of(picture, context.shelf());
         Color tone = state == StateGlyph.State.NEEDS_A_LOOK
                 ? colours.alarm()
                 : state == StateGlyph.State.NEW ? colours.quietInk() : colours.accent();

@@ -12,6 +12,7 @@ import oblate.workbench.words.Texts;
 
 /** A picture's facts as the inspector lists them: what is wrong first. */
 public final class PictureFacts {
+    private static final double LEAST_SIGMA_S = 0.05;
     private static final Texts TEXTS = Texts.of(PictureFacts.class);
 
     private PictureFacts() {}
@@ -48,13 +49,16 @@ public final class PictureFacts {
 
     private static void addTime(FactList list, CaptureTime time) {
         list.figure(
-                TEXTS.text("facts.middle"),
-                Figures.clockUt(time.midUtc()) + " ± "
-                        + Figures.fixed(time.uncertaintyS(), Figures.decimalsFor(time.uncertaintyS())) + " s");
+                TEXTS.text("facts.middle"), Figures.clockUt(time.midUtc()) + " ± " + sigma(time.uncertaintyS()) + " s");
         list.fact("", Figures.dayUt(time.midUtc()));
         time.exposureS().ifPresent(s -> list.figure(TEXTS.text("facts.length"), Figures.fixed(s, 0) + " s"));
         list.fact(TEXTS.text("facts.source"), time.place());
         time.notes().forEach(list::remark);
+    }
+
+    /** Below a twentieth of a second what a header's digits promise says nothing of the clock. */
+    private static String sigma(double seconds) {
+        return seconds < LEAST_SIGMA_S ? "< 0.1" : Figures.fixed(seconds, Figures.decimalsFor(seconds));
     }
 
     private static String planetLabel(PanelContext context, String id) {
