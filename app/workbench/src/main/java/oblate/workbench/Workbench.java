@@ -26,6 +26,10 @@ public final class Workbench {
         if (GraphicsEnvironment.isHeadless()) {
             throw new ProblemException(WorkbenchProblem.NO_SCREEN);
         }
+        // Looked for here and not on the event thread, which has the look to make meanwhile and should never wait for
+        // jars.
+        context.plugins().load(WorkbenchPanel.class);
+        context.plugins().load(MeasureTool.class);
         return onEventThread(() -> {
             MainWindow window = MainWindow.make(context);
             window.show();

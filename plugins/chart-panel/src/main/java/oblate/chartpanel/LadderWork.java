@@ -121,19 +121,23 @@ final class LadderWork {
                 Math.max(-90, lat - LadderFrame.USUAL_HALF_HEIGHT_DEG),
                 Math.min(90, lat + LadderFrame.USUAL_HALF_HEIGHT_DEG));
         Archive archive = context.archive();
-        LadderBuilder builder =
-                new LadderBuilder(archive, context.sky(), context.workbench().reader(), cache);
         boolean southUp = context.bearing() == Bearing.SOUTH_UP;
         job = Optional.of(context.background()
                 .run(
                         TEXTS.text("ladder.job", wanted.fitted().name()),
-                        progress -> builder.build(
-                                frame,
-                                time -> wanted.range()
-                                        .map(r -> time.toEpochMilli() >= r.fromMs() && time.toEpochMilli() <= r.toMs())
-                                        .orElse(true),
-                                wanted.mostStrips(),
-                                progress),
+                        progress -> new LadderBuilder(
+                                        archive,
+                                        context.sky(),
+                                        context.workbench().reader(),
+                                        cache)
+                                .build(
+                                        frame,
+                                        time -> wanted.range()
+                                                .map(r -> time.toEpochMilli() >= r.fromMs()
+                                                        && time.toEpochMilli() <= r.toMs())
+                                                .orElse(true),
+                                        wanted.mostStrips(),
+                                        progress),
                         built -> built(wanted, frame, built, southUp)));
         job.get().whenEnded(() -> {
             if (job.map(Job::isCancelled).orElse(false) && wish.equals(Optional.of(wanted))) {

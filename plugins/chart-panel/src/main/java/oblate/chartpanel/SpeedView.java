@@ -118,6 +118,10 @@ final class SpeedView extends JPanel {
     }
 
     private void redraw() {
+        if (!isShowing()) {
+            stale = true;
+            return;
+        }
         List<Drift> drifts = withSpeed();
         ((CardLayout) cards.getLayout()).show(cards, drifts.isEmpty() ? "empty" : "canvas");
         empty.setForeground(context.palette().quietInk());
