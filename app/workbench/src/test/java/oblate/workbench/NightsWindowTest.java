@@ -244,10 +244,15 @@ class NightsWindowTest {
         List<Optional<String>> before = observers();
         focusWall();
         strike(KeyEvent.VK_CONTROL, KeyEvent.VK_A);
+        // What is chosen comes into the fields a moment later; nobody types before it is there.
+        window.settle();
         Component observer = editor("facts.observer");
         WindowPictures.act(observer::requestFocusInWindow);
         WindowPictures.await("the field", observer::isFocusOwner);
+        window.settle();
         type("someone");
+        WindowPictures.await(
+                "the name", () -> ((JTextComponent) observer).getText().equals("someone"));
         strike(KeyEvent.VK_CONTROL, KeyEvent.VK_ENTER);
         WindowPictures.await("all have the observer", () -> all().stream()
                 .allMatch(p -> p.observer().equals(Optional.of("someone"))));

@@ -12,7 +12,7 @@ import javax.swing.text.JTextComponent;
  * put into a field is put right afterwards, since they are no fault of the program.
  */
 final class Typing {
-    private static final long REST_MS = 15;
+    private static final long REST_MS = 30;
 
     private Typing() {}
 
