@@ -1,5 +1,5 @@
 /* SPDX-License-Identifier: Apache-2.0 */
-package oblate.workbench;
+package oblate.workbench.testing;
 
 import java.awt.KeyboardFocusManager;
 import java.awt.Robot;
@@ -11,15 +11,15 @@ import javax.swing.text.JTextComponent;
  * Types as a person does, key by key. On a busy machine a display takes a key that is let go late for one that is held, and repeats it; what such repeats
  * put into a field is put right afterwards, since they are no fault of the program.
  */
-final class Typing {
+public final class Typing {
     private static final long REST_MS = 30;
 
     private Typing() {}
 
     /** Types lower-case letters, digits, blanks and hyphens at the end of what stands in the field with the focus. */
-    static void type(Robot keyboard, String text) {
-        Optional<JTextComponent> field = WindowPictures.ask(Typing::focused);
-        String before = field.map(f -> WindowPictures.ask(f::getText)).orElse("");
+    public static void type(Robot keyboard, String text) {
+        Optional<JTextComponent> field = OpenWindow.ask(Typing::focused);
+        String before = field.map(f -> OpenWindow.ask(f::getText)).orElse("");
         for (char c : text.toCharArray()) {
             int key = KeyEvent.getExtendedKeyCodeForChar(c);
             if (c == ':') {
@@ -31,7 +31,7 @@ final class Typing {
             }
         }
         rest();
-        field.ifPresent(f -> WindowPictures.act(() -> {
+        field.ifPresent(f -> OpenWindow.act(() -> {
             String now = f.getText();
             if (f.isFocusOwner() && !now.equals(before + text) && isWithRepeats(now, before + text)) {
                 f.setText(before + text);
@@ -49,14 +49,14 @@ final class Typing {
      * Lets keys and clicks reach the window and be dealt with. A robot's own waiting for an idle display asks the display in ways that may take it half a
      * second each time when nothing else goes on.
      */
-    static void rest() {
+    public static void rest() {
         for (int i = 0; i < 2; i++) {
             try {
                 Thread.sleep(REST_MS);
             } catch (InterruptedException e) {
                 Thread.currentThread().interrupt();
             }
-            WindowPictures.ask(() -> null);
+            OpenWindow.ask(() -> null);
         }
     }
 
