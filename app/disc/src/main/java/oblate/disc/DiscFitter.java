@@ -136,7 +136,7 @@ public final class DiscFitter {
         List<ChannelShift> shifts = new ArrayList<>();
         for (int c = 0; c < 3; c += 2) {
             Found other = again(Plane.of(pixels, pixels.plane(c)), disc, hints, fit.placement());
-            PlacementCovariance errors = FitJudge.covariance(disc, other, hints);
+            PlacementCovariance errors = FitErrors.of(disc, other, hints);
             shifts.add(new ChannelShift(
                     c == 0 ? "red" : "blue",
                     other.place().centreXPx() - green.centreXPx(),

@@ -13,25 +13,7 @@ final class FitJudge {
     private static final double REFUSED_SCATTER = 0.3;
     private static final double DOUBTFUL_SCATTER = 0.15;
     private static final double LEAST_EDGE = 0.06;
-    /** The sandwich over sectors was found to be about this factor too small, because the model's own faults run round the limb. */
-    private static final double SANDWICH_FACTOR = 2;
 
-    private static final double CENTRE_FLOOR_CORES = 0.03;
-    private static final double SUN_FLOOR_CORES = 0.1;
-    private static final double FULL_SUN_FLOOR_PHASE_DEG = 5;
-    /** Centres of belted planets err by so much less than the parts below add up to; by more where the limb law differs from north to south. */
-    private static final double HELD_CENTRE = 0.85;
-
-    private static final double BELTED_RADIUS_FLOOR = 0.1;
-    private static final double RINGED_RADIUS_FLOOR = 0.08;
-    private static final double OTHER_RADIUS_FLOOR = 0.4;
-    private static final double POLE_FLOOR_DEG = 0.1;
-    private static final double RING_POLE_FLOOR_DEG = 0.03;
-    private static final double FOLLOWED_DEG = 25;
-    /** Turn of a terminator per relative scatter of the brightness along it (deg). */
-    private static final double MARKINGS_TURN_DEG = 8;
-    /** Standard error of an angle nobody knows: that of an even spread over the circle (deg). */
-    private static final double UNKNOWN_DEG = 104;
     /** From this probability on an orientation counts as known. */
     private static final double SURE = 0.95;
 
@@ -39,7 +21,6 @@ final class FitJudge {
     /** A blur wider than this share of the radius leaves no limb. */
     private static final double SOFTEST_EDGE = 0.25;
 
-    private static final double DISAGREE = 4;
     private static final double LEAST_LIMB = 0.33;
     /** With less of the limb than this the pole angle leans on belts that may not be straight. */
     private static final double WHOLE_LIMB = 0.8;
@@ -72,7 +53,7 @@ final class FitJudge {
 
     FitOutcome judge(TemplateMatcher.Match match, Orientation.Choice choice, Found found) {
         LimbRays.Edge edge = new LimbRays(new GlobeView(disc), picture).trace(found.place(), EDGE_REACH);
-        PlacementCovariance covariance = covariance(disc, found, hints);
+        PlacementCovariance covariance = FitErrors.of(disc, found, hints);
         String refusal = refusal(match, found, edge, covariance);
         if (!refusal.isEmpty()) {
             return new FitOutcome.Refused(refusal + " Check planet, time and file, or place the disc by hand.");
@@ -80,10 +61,10 @@ final class FitJudge {
         List<String> reasons = new ArrayList<>();
         doubts(reasons, found, edge);
         orientationDoubts(reasons, choice, found);
-        Weighted weighted = weighted(found.place(), covariance);
+        PlacedFit weighted = PlacedFit.of(disc, hints, found.place(), covariance);
         return new FitOutcome.Fitted(new DiscFit(
                 weighted.place(),
-                withMirrorImage(weighted.covariance(), choice),
+                FitErrors.withMirrorImage(weighted.covariance(), choice),
                 reasons.isEmpty() ? Trust.TRUSTED : Trust.DOUBTFUL,
                 reasons,
                 DiscFitter.METHOD,
@@ -150,39 +131,6 @@ final class FitJudge {
         return "";
     }
 
-    private record Weighted(Placement place, PlacementCovariance covariance) {}
-
-    /** Combines the picture's word on the pole angle with the hint's by weight; what hangs together with the angle moves along. */
-    private Weighted weighted(Placement place, PlacementCovariance covariance) {
-        if (hints.poleAngle().isEmpty() || !Orientation.angleSeen(disc)) {
-            return new Weighted(place, covariance);
-        }
-        FitHints.Angle hint = hints.poleAngle().get();
-        double off = Math.IEEEremainder(hint.valueDeg() - place.poleAngleDeg(), 360);
-        double variance = covariance.get(3, 3) + hint.sigmaDeg() * hint.sigmaDeg();
-        if (off * off > DISAGREE * DISAGREE * variance) {
-            return new Weighted(place, covariance);
-        }
-        double[] gain = new double[4];
-        double[][] matrix = covariance.toArray();
-        for (int i = 0; i < 4; i++) {
-            gain[i] = covariance.get(i, 3) / variance;
-        }
-        for (int i = 0; i < 4; i++) {
-            for (int j = 0; j < 4; j++) {
-                matrix[i][j] -= gain[i] * covariance.get(3, j);
-            }
-        }
-        return new Weighted(
-                new Placement(
-                        place.centreXPx() + gain[0] * off,
-                        place.centreYPx() + gain[1] * off,
-                        Math.max(1, place.equatorialRadiusPx() + gain[2] * off),
-                        place.poleAngleDeg() + gain[3] * off,
-                        place.mirrored()),
-                new PlacementCovariance(matrix));
-    }
-
     private static double seen(LimbRays.Edge edge) {
         return edge.expected() == 0 ? 0 : (double) edge.points() / edge.expected();
     }
@@ -193,23 +141,6 @@ final class FitJudge {
 
     private static boolean parityOpen(Orientation.Choice choice) {
         return choice.parity().isPresent() && choice.parity().get() < SURE;
-    }
-
-    /** The mirror image puts the unlit sliver on the other side, and with it the centre: as likely as that is, it counts as an error. */
-    private static PlacementCovariance withMirrorImage(PlacementCovariance covariance, Orientation.Choice choice) {
-        if (choice.mirrorImage().isEmpty() || choice.parity().isEmpty()) {
-            return covariance;
-        }
-        Placement other = choice.mirrorImage().get();
-        Placement winner = choice.rough().place();
-        double[] apart = {other.centreXPx() - winner.centreXPx(), other.centreYPx() - winner.centreYPx()};
-        double[][] matrix = covariance.toArray();
-        for (int i = 0; i < 2; i++) {
-            for (int j = 0; j < 2; j++) {
-                matrix[i][j] += (1 - choice.parity().get()) * apart[i] * apart[j];
-            }
-        }
-        return new PlacementCovariance(matrix);
     }
 
     private void doubts(List<String> reasons, Found found, LimbRays.Edge edge) {
@@ -326,95 +257,5 @@ final class FitJudge {
                 arcsec,
                 arcsec * covariance.sigmaRadiusPx() / found.place().equatorialRadiusPx()));
         return list;
-    }
-
-    /**
-     * The sandwich over sectors, widened by what two reasonable laws of limb darkening and two models of sharpening differ by: in cores of the blur,
-     * across and along the Sun line, in radius, and 0.1° of pole angle, because belts are not exact parallels.
-     */
-    static PlacementCovariance covariance(ApparentDisc disc, Found found, FitHints hints) {
-        double[][] c = found.covariance();
-        double[][] out = new double[4][4];
-        for (int i = 0; i < 4; i++) {
-            for (int j = 0; j < 4; j++) {
-                out[i][j] = SANDWICH_FACTOR * SANDWICH_FACTOR * c[i][j];
-            }
-        }
-        double core = found.corePx();
-        double across = CENTRE_FLOOR_CORES * core;
-        double along = SUN_FLOOR_CORES * core * Math.min(1, disc.phaseAngleDeg() / FULL_SUN_FLOOR_PHASE_DEG);
-        double[] sun = sunDirection(disc, found.place());
-        for (int i = 0; i < 2; i++) {
-            out[i][i] += across * across;
-            for (int j = 0; j < 2; j++) {
-                out[i][j] += along * along * sun[i] * sun[j];
-            }
-        }
-        if (disc.planet().globe().figure().flattening() > Orientation.OBLATE) {
-            narrowCentre(out);
-        }
-        double radius = radiusFloorCores(disc) * core;
-        out[2][2] += radius * radius;
-        double pole = disc.planet().rings().isPresent()
-                ? RING_POLE_FLOOR_DEG
-                : POLE_FLOOR_DEG + turnedByMarkings(disc, found);
-        out[3][3] += pole * pole;
-        if (!Orientation.angleSeen(disc)) {
-            double sigma = hints.poleAngle().map(FitHints.Angle::sigmaDeg).orElse(UNKNOWN_DEG);
-            followAngle(out, found.angleResponse(), sigma);
-        }
-        return new PlacementCovariance(out);
-    }
-
-    /** Belts and rings hold the centre better than the doubled sandwich and the floors say. */
-    private static void narrowCentre(double[][] out) {
-        for (int i = 0; i < 2; i++) {
-            for (int j = 0; j < 4; j++) {
-                out[i][j] *= HELD_CENTRE;
-                out[j][i] *= HELD_CENTRE;
-            }
-        }
-    }
-
-    /** A terminator seems turned where dark and bright places lie along it. */
-    private static double turnedByMarkings(ApparentDisc disc, Found found) {
-        boolean belted = disc.planet().globe().figure().flattening() > Orientation.OBLATE;
-        return belted ? 0 : MARKINGS_TURN_DEG * found.solution().markings();
-    }
-
-    /** Where the angle was held, centre and radius err together with it; beyond a small turn the shift no longer grows in proportion. */
-    private static void followAngle(double[][] out, double[] response, double sigmaDeg) {
-        double reach = Math.min(1, FOLLOWED_DEG / sigmaDeg);
-        for (int i = 0; i < 3; i++) {
-            out[i][3] = response[i] * sigmaDeg * sigmaDeg * reach;
-            out[3][i] = out[i][3];
-            for (int j = 0; j < 3; j++) {
-                out[i][j] += response[i] * response[j] * sigmaDeg * sigmaDeg * reach * reach;
-            }
-        }
-        out[3][3] = sigmaDeg * sigmaDeg;
-    }
-
-    private static double radiusFloorCores(ApparentDisc disc) {
-        if (disc.planet().rings().isPresent()) {
-            return RINGED_RADIUS_FLOOR;
-        }
-        return disc.planet().globe().figure().flattening() > Orientation.OBLATE
-                        && disc.phaseAngleDeg() < Orientation.CRESCENT_DEG
-                ? BELTED_RADIUS_FLOOR
-                : OTHER_RADIUS_FLOOR;
-    }
-
-    /** Pixel direction in which the Sun stands. */
-    private static double[] sunDirection(ApparentDisc disc, Placement place) {
-        GlobeView view = new GlobeView(disc);
-        double x = view.sunY;
-        double y = view.sightY(view.sunX, view.sunZ);
-        double length = Math.max(1e-9, Math.hypot(x, y));
-        double a = Math.toRadians(place.poleAngleDeg());
-        int hand = place.mirrored() ? -1 : 1;
-        return new double[] {
-            (hand * x * Math.cos(a) - y * Math.sin(a)) / length, (-hand * x * Math.sin(a) - y * Math.cos(a)) / length
-        };
     }
 }

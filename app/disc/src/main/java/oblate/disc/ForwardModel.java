@@ -27,18 +27,10 @@ final class ForwardModel {
     private final double softness;
     private final int width;
     private final int height;
-    private final GaussianBlur blur;
+    private final SceneBlur blur;
     private final float[] scene;
-    private final float[] core;
-    private final float[] ring;
-    private final float[] halo;
     private final float[] sum;
     private final float[] gain;
-    private final HalfSize half;
-    private final GaussianBlur halfBlur;
-    private final float[] halfCore;
-    private final float[] halfRing;
-    private final float[] halfHalo;
 
     /**
      * @param clipped whether undershoot is cut at black
@@ -51,7 +43,7 @@ final class ForwardModel {
         width = plane.width();
         height = plane.height();
         painter = new GlobePainter(view, mirrored, pattern, width, height);
-        blur = new GaussianBlur(width, height);
+        blur = new SceneBlur(width, height);
         int n = width * height;
         value = new float[n];
         for (int i = 0; i < slope.length; i++) {
@@ -59,17 +51,8 @@ final class ForwardModel {
         }
         patternSlope = new float[pattern.colours()][n];
         scene = new float[n];
-        core = new float[n];
-        ring = new float[n];
-        halo = new float[n];
         sum = new float[n];
         gain = new float[n];
-        half = new HalfSize(width, height);
-        halfBlur = new GaussianBlur(half.width, half.height);
-        int quarter = half.width * half.height;
-        halfCore = new float[quarter];
-        halfRing = new float[quarter];
-        halfHalo = new float[quarter];
     }
 
     /** Draws the picture and its derivatives; those by the pattern only when asked, because they change little from step to step. */
@@ -77,14 +60,14 @@ final class ForwardModel {
         painter.paint(p);
         float[] brightness = brightness(p);
         times(painter.bySun, brightness, scene);
-        smooth(p, slope[Slot.SUN]);
+        blur.smooth(scene, p, slope[Slot.SUN]);
         times(painter.byView, brightness, scene);
-        smooth(p, slope[Slot.VIEW]);
+        blur.smooth(scene, p, slope[Slot.VIEW]);
         times(painter.byHard, brightness, scene);
-        smooth(p, slope[Slot.HARD]);
+        blur.smooth(scene, p, slope[Slot.HARD]);
         times(painter.light, brightness, scene);
         addRings(p);
-        smoothApart(p, sum);
+        blur.smoothApart(scene, p, sum);
         shapeSlopes(p);
         finish(p);
         if (withPattern) {
@@ -128,83 +111,6 @@ final class ForwardModel {
         }
     }
 
-    /**
-     * Blurs and sharpens the scene. Ring and halo are smooth enough to be taken from the core at half the size, unless they are hardly wider than it.
-     */
-    private void smooth(double[] p, float[] out) {
-        Spread spread = new Spread(p);
-        blur.blur(scene, core, spread.core);
-        float middle = (float) (1 + spread.ringStrength - spread.haloStrength);
-        for (int i = 0; i < out.length; i++) {
-            out[i] = middle * core[i];
-        }
-        half.down(core, halfCore);
-        halfBlur.blur(halfCore, halfHalo, spread.halfHalo);
-        float h = (float) spread.haloStrength;
-        float r = (float) spread.ringStrength;
-        if (spread.halfRing > 0) {
-            halfBlur.blur(halfCore, halfRing, spread.halfRing);
-            for (int i = 0; i < halfHalo.length; i++) {
-                halfHalo[i] = h * halfHalo[i] - r * halfRing[i];
-            }
-        } else {
-            blur.blur(core, ring, spread.fullRing);
-            for (int i = 0; i < out.length; i++) {
-                out[i] -= r * ring[i];
-            }
-            for (int i = 0; i < halfHalo.length; i++) {
-                halfHalo[i] *= h;
-            }
-        }
-        half.addUp(halfHalo, out);
-    }
-
-    /** The same, with core, ring and halo left each in its own image. */
-    private void smoothApart(double[] p, float[] out) {
-        Spread spread = new Spread(p);
-        blur.blur(scene, core, spread.core);
-        half.down(core, halfCore);
-        halfBlur.blur(halfCore, halfHalo, spread.halfHalo);
-        Arrays.fill(halo, 0);
-        half.addUp(halfHalo, halo);
-        if (spread.halfRing > 0) {
-            halfBlur.blur(halfCore, halfRing, spread.halfRing);
-            Arrays.fill(ring, 0);
-            half.addUp(halfRing, ring);
-        } else {
-            blur.blur(core, ring, spread.fullRing);
-        }
-        float r = (float) spread.ringStrength;
-        float h = (float) spread.haloStrength;
-        for (int i = 0; i < out.length; i++) {
-            out[i] = (1 + r - h) * core[i] - r * ring[i] + h * halo[i];
-        }
-    }
-
-    /** Widths of the three parts of the blur, each as what must still be added to the core. */
-    private static final class Spread {
-        /** Below this variance (px²) half the size is too coarse. */
-        private static final double LEAST_VARIANCE = HalfSize.VARIANCE + 1.6;
-
-        final double core;
-        final double ringStrength;
-        final double haloStrength;
-        final double fullRing;
-        final double halfRing;
-        final double halfHalo;
-
-        Spread(double[] p) {
-            core = p[Slot.CORE];
-            ringStrength = p[Slot.RING];
-            haloStrength = p[Slot.HALO];
-            double ring = core * core * (p[Slot.RING_WIDTH] * p[Slot.RING_WIDTH] - 1);
-            fullRing = Math.sqrt(ring);
-            halfRing = ring < LEAST_VARIANCE ? 0 : Math.sqrt(ring - HalfSize.VARIANCE) / 2;
-            double wide = core * core * (p[Slot.HALO_WIDTH] * p[Slot.HALO_WIDTH] - 1);
-            halfHalo = Math.sqrt(Math.max(LEAST_VARIANCE, wide) - HalfSize.VARIANCE) / 2;
-        }
-    }
-
     private static double slopeAt(float[] f, int i, int step) {
         return (8 * (f[i + step] - f[i - step]) - (f[i + 2 * step] - f[i - 2 * step])) / 12.0;
     }
@@ -218,6 +124,9 @@ final class ForwardModel {
 
     /** Derivatives before clip and tone. The outermost two pixels stay at zero: nothing is there. */
     private void shapeSlopes(double[] p) {
+        float[] core = blur.core;
+        float[] ring = blur.ring;
+        float[] halo = blur.halo;
         double s = p[Slot.CORE];
         double r = p[Slot.RING];
         double h = p[Slot.HALO];
@@ -300,7 +209,7 @@ final class ForwardModel {
             } else {
                 ringHats(c - pattern.globeColours());
             }
-            smooth(p, patternSlope[c]);
+            blur.smooth(scene, p, patternSlope[c]);
             times(patternSlope[c], gain, patternSlope[c]);
         }
     }

@@ -98,8 +98,8 @@ final class ForwardStage {
         ForwardModel model =
                 new ForwardModel(view, start.mirrored(), pattern, plane, clipped, Math.max(0.001, noise / 3));
         double[] full = Arrays.copyOf(p, Slot.PATTERN + model.pattern.size());
+        PatternStart.set(plane, model, full);
         ForwardFit fit = new ForwardFit(plane, model, limits, full);
-        fit.startPattern();
         Solution solution = placeSteps > 0 ? fit.run(placeSteps, true) : null;
         if (steps > 0) {
             solution = fit.run(steps, false);
