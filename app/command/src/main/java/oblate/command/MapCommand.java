@@ -17,13 +17,10 @@ import oblate.disc.DiscFit;
 import oblate.disc.DiscFrame;
 import oblate.disc.MapBuilder;
 import oblate.disc.MapFormat;
-import oblate.disc.MapFrame;
-import oblate.disc.MapProjection;
 import oblate.disc.PlanetMap;
 import oblate.disc.Trust;
 import oblate.report.ReportTable;
 import oblate.sky.PlanetModel;
-import oblate.sky.RotationSystem;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -45,8 +42,6 @@ import picocli.CommandLine.Parameters;
             "           oblate map --archive season --night 2031-03-24 --strip=-30,-10 --map strip.png"
         })
 final class MapCommand implements Callable<Integer> {
-    private static final double WHOLE_DEG = 360;
-
     private final Services services;
     private final Console console;
 
@@ -64,51 +59,6 @@ final class MapCommand implements Callable<Integer> {
     private Path map;
 
     @Option(
-            names = "--projection",
-            paramLabel = "WHICH",
-            defaultValue = "CYLINDRICAL",
-            description = "cylindrical, sinusoidal, north_polar or south_polar (default: cylindrical)")
-    private MapProjection projection;
-
-    @Option(
-            names = "--system",
-            paramLabel = "SYSTEM",
-            description = "rotation system of the longitudes (default: the IAU's)")
-    private String system;
-
-    @Option(
-            names = "--width",
-            paramLabel = "PX",
-            defaultValue = "1440",
-            description = "pixels from one end to the other (default: ${DEFAULT-VALUE})")
-    private int widthPx;
-
-    @Option(
-            names = "--centre",
-            paramLabel = "LON",
-            description = "longitude in the middle of the map, or pointing down on polar maps (default: 180, polar 0)")
-    private Double centreDeg;
-
-    @Option(
-            names = "--strip",
-            paramLabel = "LAT,LAT",
-            description = "only the band between two latitudes; cylindrical maps")
-    private String strip;
-
-    @Option(
-            names = "--polar-reach",
-            paramLabel = "DEG",
-            defaultValue = "60",
-            description = "how far polar maps go from the pole (default: ${DEFAULT-VALUE})")
-    private double polarReachDeg;
-
-    @Option(
-            names = "--lat",
-            paramLabel = "KIND",
-            description = "graphic or centric latitudes (default: graphic; centric in FITS)")
-    private LatitudeKind latitudes;
-
-    @Option(
             names = "--flatten",
             paramLabel = "yes|no",
             defaultValue = "YES",
@@ -121,6 +71,9 @@ final class MapCommand implements Callable<Integer> {
             defaultValue = "75",
             description = "largest angle from the vertical that is used (default: ${DEFAULT-VALUE})")
     private double emissionDeg;
+
+    @Mixin
+    private MapSheetOptions sheet;
 
     @Mixin
     private PictureOptions options;
@@ -136,16 +89,13 @@ final class MapCommand implements Callable<Integer> {
         this.console = console;
     }
 
-    /** Kinds of latitude. */
-    enum LatitudeKind {
-        GRAPHIC,
-        CENTRIC
-    }
-
     @Override
     public Integer call() {
         MapFormat format = format();
-        checkNumbers();
+        if (!(emissionDeg >= 10 && emissionDeg <= 89)) {
+            throw new UsageException("--emission must be between 10 and 89");
+        }
+        sheet.check();
         if (archive != null) {
             try (Archive open = services.openArchive(archive)) {
                 return draw(format, ofArchive(open));
@@ -173,24 +123,6 @@ final class MapCommand implements Callable<Integer> {
                 .findFirst()
                 .orElseThrow(() -> new UsageException("\"" + map + "\" does not end in one of "
                         + formats.stream().map(f -> "." + f.id()).toList() + ", which say how a map is written"));
-    }
-
-    private void checkNumbers() {
-        if (!(emissionDeg >= 10 && emissionDeg <= 89)) {
-            throw new UsageException("--emission must be between 10 and 89");
-        }
-        if (widthPx < 16 || widthPx > 14_000) {
-            throw new UsageException("--width must be between 16 and 14000");
-        }
-        if (!(polarReachDeg >= 5 && polarReachDeg <= 180)) {
-            throw new UsageException("--polar-reach must be between 5 and 180");
-        }
-        if (strip != null) {
-            band();
-        }
-        if (strip != null && projection != MapProjection.CYLINDRICAL) {
-            throw new UsageException("--strip goes with --projection cylindrical only");
-        }
     }
 
     private List<ManyPictures.Answer<MapBuilder.Source>> ofArchive(Archive open) {
@@ -248,7 +180,7 @@ final class MapCommand implements Callable<Integer> {
         }
         PlanetMap drawn = new MapBuilder()
                 .draw(
-                        frame(planet, format),
+                        sheet.frame(planet, format),
                         ours,
                         new MapBuilder.Manner(emissionDeg, flatten == PictureOptions.YesNo.YES),
                         new ConsoleProgress(console, "Drawing"));
@@ -263,50 +195,6 @@ final class MapCommand implements Callable<Integer> {
                 drawn.frame().cellDeg(),
                 100 * drawn.covered()));
         return status;
-    }
-
-    private MapFrame frame(PlanetModel planet, MapFormat format) {
-        RotationSystem chosen = system == null
-                ? planet.globe().iauSystem()
-                : planet.globe()
-                        .system(system)
-                        .orElseThrow(() -> new UsageException("rotation system \"" + system + "\" of "
-                                + planet.label() + " is not known; known: "
-                                + planet.globe().systems().stream()
-                                        .map(RotationSystem::id)
-                                        .toList()));
-        boolean graphic = latitudes == null ? !format.prefersCentric() : latitudes == LatitudeKind.GRAPHIC;
-        boolean polar = projection == MapProjection.NORTH_POLAR || projection == MapProjection.SOUTH_POLAR;
-        double centre = centreDeg == null ? (polar ? 0 : WHOLE_DEG / 2) : centreDeg;
-        if (polar) {
-            double cell = 2 * polarReachDeg / widthPx;
-            return new MapFrame(planet, chosen, projection, graphic, centre, 0, widthPx, widthPx, cell);
-        }
-        double cell = WHOLE_DEG / widthPx;
-        double[] band = band();
-        int height = Math.max(1, (int) Math.round((band[1] - band[0]) / cell));
-        return new MapFrame(
-                planet, chosen, projection, graphic, centre, (band[0] + band[1]) / 2, widthPx, height, cell);
-    }
-
-    private double[] band() {
-        if (strip == null) {
-            return new double[] {-90, 90};
-        }
-        String[] parts = strip.split(",", -1);
-        try {
-            double a = Double.parseDouble(parts[0]);
-            double b = Double.parseDouble(parts[1]);
-            double south = Math.min(a, b);
-            double north = Math.max(a, b);
-            if (parts.length == 2 && south >= -90 && north <= 90 && north - south >= 1) {
-                return new double[] {south, north};
-            }
-        } catch (NumberFormatException | ArrayIndexOutOfBoundsException e) {
-            // told below
-        }
-        throw new UsageException(
-                "--strip \"" + strip + "\" must be two latitudes at least 1 degree apart, e.g. --strip=-30,-10");
     }
 
     /** Whole or not at all. */

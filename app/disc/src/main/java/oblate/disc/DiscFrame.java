@@ -12,7 +12,6 @@ import oblate.sky.RotationSystem;
  * <p>Orthographic along the line of sight through the centre: at planet distances perspective is below 0.0005 radii.
  */
 public final class DiscFrame {
-
     private final ApparentDisc disc;
     private final Placement placement;
     private final GlobeView view;
