@@ -10,8 +10,6 @@ import javax.swing.JLabel;
 import javax.swing.JList;
 import oblate.base.PluginHost;
 import oblate.workbench.look.Theme;
-import org.assertj.swing.core.BasicRobot;
-import org.assertj.swing.core.Robot;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Tag;
@@ -28,11 +26,11 @@ class ActionsWindowTest {
 
     private PluginHost plugins;
     private WindowPictures window;
-    private Robot robot;
+    private Hand hand;
 
     @BeforeEach
     void open() {
-        robot = BasicRobot.robotWithCurrentAwtHierarchy();
+        hand = new Hand();
         plugins = PluginHost.bundledOnly();
         window = new WindowPictures(folder.resolve("archive"), folder.resolve("settings"), plugins);
         WindowPictures.act(() -> window.workbench().frame().setBounds(0, 0, 1300, 850));
@@ -43,11 +41,11 @@ class ActionsWindowTest {
     void close() {
         window.close();
         plugins.close();
-        robot.cleanUpWithoutDisposingWindows();
+        hand.close();
     }
 
     private void key(int code) {
-        robot.pressAndReleaseKeys(code);
+        hand.strike(code);
         window.settle();
     }
 
@@ -64,7 +62,7 @@ class ActionsWindowTest {
         WindowPictures.await("the list", () -> window.find("actions.typed").isFocusOwner());
         assertThat(((JList<?>) window.find("actions.list")).getModel().getSize())
                 .isGreaterThan(10);
-        robot.enterText("dim");
+        hand.type("dim");
         WindowPictures.await(
                 "one match",
                 () -> ((JList<?>) window.find("actions.list")).getModel().getSize() == 1
@@ -89,9 +87,9 @@ class ActionsWindowTest {
         WindowPictures.act(() -> window.workbench().showPanel("measure"));
         WindowPictures.await("the next step", () -> !words().equals(first));
         String second = words();
-        robot.click(window.find("walk.next"));
+        hand.click(window.find("walk.next"));
         WindowPictures.await("the step after", () -> !words().equals(second));
-        robot.click(window.find("walk.leave"));
+        hand.click(window.find("walk.leave"));
         WindowPictures.await("it is gone", () -> !window.find("walk").isVisible());
     }
 

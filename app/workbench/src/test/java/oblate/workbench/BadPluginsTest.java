@@ -28,8 +28,6 @@ import oblate.base.PluginHost;
 import oblate.base.PluginRefusal;
 import oblate.base.Progress;
 import oblate.image.TimeWish;
-import org.assertj.swing.core.BasicRobot;
-import org.assertj.swing.core.Robot;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Tag;
@@ -49,11 +47,11 @@ class BadPluginsTest {
 
     private WindowPictures window;
     private PluginHost plugins;
-    private Robot robot;
+    private Hand hand;
 
     @BeforeEach
     void start() {
-        robot = BasicRobot.robotWithCurrentAwtHierarchy();
+        hand = new Hand();
     }
 
     @AfterEach
@@ -64,7 +62,7 @@ class BadPluginsTest {
                 plugins.close();
             }
         } finally {
-            robot.cleanUpWithoutDisposingWindows();
+            hand.close();
         }
     }
 
@@ -284,7 +282,7 @@ class BadPluginsTest {
         assertThat(awaitFault("empty").sentence()).contains("drawing over the picture", "NullPointerException");
         press("tool.click");
         Component canvas = window.find("canvas");
-        robot.click(canvas, new Point(canvas.getWidth() / 2, canvas.getHeight() / 2));
+        hand.click(canvas, new Point(canvas.getWidth() / 2, canvas.getHeight() / 2));
         assertThat(awaitFault("click").sentence()).contains("a click", "breaks");
         WindowPictures.await("only the good tool is left", () -> WindowPictures.find(
                         window.workbench().frame().getRootPane(), "tool.click")

@@ -43,9 +43,6 @@ import oblate.sky.PlanetModel;
 import oblate.workbench.look.Theme;
 import oblate.workbench.tutorial.FailingPanel;
 import oblate.workbench.tutorial.ObserverCountPanel;
-import org.assertj.swing.core.BasicRobot;
-import org.assertj.swing.core.MouseButton;
-import org.assertj.swing.core.Robot;
 import org.assertj.swing.edt.FailOnThreadViolationRepaintManager;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.AfterEach;
@@ -71,16 +68,14 @@ class WindowTest {
     static Path folder;
 
     private static SampleTruth truth;
-    private static java.awt.Robot keyboard;
     private WindowPictures window;
-    private Robot robot;
+    private Hand hand;
     private PluginHost plugins;
     private Path archive;
 
     @BeforeAll
-    static void fileTheSampleNight() throws java.awt.AWTException {
+    static void fileTheSampleNight() {
         needADisplay();
-        keyboard = new java.awt.Robot();
         FailOnThreadViolationRepaintManager.install();
         truth = SampleSeason.night().writeTo(folder.resolve("season"), Progress.SILENT);
         WorkbenchContext context =
@@ -141,8 +136,7 @@ class WindowTest {
 
     @BeforeEach
     void start() {
-        robot = BasicRobot.robotWithCurrentAwtHierarchy();
-        robot.settings().delayBetweenEvents(10);
+        hand = new Hand();
     }
 
     @AfterEach
@@ -151,7 +145,7 @@ class WindowTest {
             window.close();
             plugins.close();
         }
-        robot.cleanUpWithoutDisposingWindows();
+        hand.close();
     }
 
     private void open(Path settings) throws IOException {
@@ -205,7 +199,7 @@ class WindowTest {
     }
 
     private void press(String buttonName) {
-        robot.click(window.find(buttonName));
+        hand.click(window.find(buttonName));
         window.settle();
     }
 
@@ -246,7 +240,7 @@ class WindowTest {
         window.settle();
         Component wall = window.find("wall");
         Point tile = tileOf(wall, picture.id());
-        robot.click(wall, tile, MouseButton.LEFT_BUTTON, 2);
+        hand.click(wall, tile, 2);
         window.settle();
         assertThat(WindowPictures.<Boolean>ask(() -> window.find("canvas").isShowing()))
                 .isTrue();
@@ -269,7 +263,7 @@ class WindowTest {
                 .findFirst()
                 .orElseThrow();
         Component canvas = window.find("canvas");
-        robot.click(canvas, onCanvas(oval.xPx(), oval.yPx()));
+        hand.click(canvas, onCanvas(oval.xPx(), oval.yPx()));
         window.settle();
         WindowPictures.await("the list of names", () -> window.find("naming").isVisible());
         type("red oval");
@@ -325,20 +319,12 @@ class WindowTest {
         });
     }
 
-    /** Strikes keys together, faster than they would repeat by themselves on a busy machine. */
-    private static void strike(int... keys) {
-        for (int key : keys) {
-            keyboard.keyPress(key);
-        }
-        for (int i = keys.length - 1; i >= 0; i--) {
-            keyboard.keyRelease(keys[i]);
-        }
-        Typing.rest();
+    private void strike(int... keys) {
+        hand.strike(keys);
     }
 
-    /** Types lower-case letters, digits, blanks and hyphens. */
-    private static void type(String text) {
-        Typing.type(keyboard, text);
+    private void type(String text) {
+        hand.type(text);
     }
 
     private void undo(ArchivedPicture picture, java.util.function.Predicate<List<StoredMark>> until) {
@@ -359,14 +345,14 @@ class WindowTest {
         ArchivedPicture unfitted = pictureOf(colourPicture(1));
         measure(unfitted);
         Component canvas = window.find("canvas");
-        robot.click(canvas);
+        hand.click(canvas);
         window.settle();
         assertThat(status()).contains("Fit the disc first");
         assertThat(marksOf(unfitted)).isEmpty();
 
         ArchivedPicture fitted = pictureOf(colourPicture(0));
         measure(fitted);
-        robot.click(canvas);
+        hand.click(canvas);
         WindowPictures.await("the list of names", () -> window.find("naming").isVisible());
         strike(KeyEvent.VK_ESCAPE);
         window.settle();
@@ -396,7 +382,8 @@ class WindowTest {
         open(calmSettings("search"));
         WindowPictures.act(() -> window.workbench().showPanel("nights"));
         JTextField words = (JTextField) window.find("search");
-        robot.focusAndWaitForFocusGain(words);
+        WindowPictures.act(words::requestFocusInWindow);
+        WindowPictures.await("the caret", words::isFocusOwner);
         type("disc-1");
         window.settle();
         WindowPictures.await("one match", () -> boundsCount() == 1);
@@ -550,7 +537,7 @@ class WindowTest {
                 .filter(m -> m.feature().equals("red oval"))
                 .findFirst()
                 .orElseThrow();
-        robot.click(window.find("canvas"), onCanvas(oval.xPx(), oval.yPx()));
+        hand.click(window.find("canvas"), onCanvas(oval.xPx(), oval.yPx()));
         WindowPictures.await("the list of names", () -> window.find("naming").isVisible());
         type("red oval");
         strike(KeyEvent.VK_ENTER);
@@ -571,12 +558,8 @@ class WindowTest {
         Component canvas = window.find("canvas");
         Point centre = onCanvas(second.cxPx(), second.cyPx());
         Point edge = onCanvas(second.cxPx() + second.rePx(), second.cyPx());
-        robot.pressKey(KeyEvent.VK_CONTROL);
-        robot.pressMouse(canvas, centre);
-        robot.moveMouse(canvas, (centre.x + edge.x) / 2, edge.y);
-        robot.moveMouse(canvas, edge.x, edge.y);
-        robot.releaseMouse(MouseButton.LEFT_BUTTON);
-        robot.releaseKey(KeyEvent.VK_CONTROL);
+        hand.holding(
+                KeyEvent.VK_CONTROL, () -> hand.drag(canvas, centre, new Point((centre.x + edge.x) / 2, edge.y), edge));
         WindowPictures.await(
                 "a fit",
                 () -> window.context().archive().currentFit(picture.id()).isPresent());
