@@ -28,6 +28,7 @@ import javax.swing.text.JTextComponent;
 public final class Hand implements AutoCloseable {
     private static final int TRIES = 5;
     private static final long PATIENCE_MS = 3000;
+    private static final long MOTION_MS = 1500;
     private static final long GRACE_MS = 300;
     private static final long LOOK_MS = 15;
     private final Robot robot;
@@ -37,6 +38,7 @@ public final class Hand implements AutoCloseable {
     private final AtomicInteger keysUp = new AtomicInteger();
     private final AWTEventListener given = this::given;
     private volatile Component lastGivenTo;
+    private volatile MouseEvent lastMotion;
 
     /** Takes mouse and keyboard; {@link #close()} lets them go. */
     public Hand() {
@@ -45,7 +47,7 @@ public final class Hand implements AutoCloseable {
         } catch (AWTException e) {
             throw new IllegalStateException(e);
         }
-        Toolkit.getDefaultToolkit().addAWTEventListener(given, AWTEvent.MOUSE_EVENT_MASK | AWTEvent.KEY_EVENT_MASK);
+        Toolkit.getDefaultToolkit().addAWTEventListener(given, AWTEvent.MOUSE_EVENT_MASK | AWTEvent.MOUSE_MOTION_EVENT_MASK | AWTEvent.KEY_EVENT_MASK);
     }
 
     private void given(AWTEvent event) {
@@ -55,6 +57,9 @@ public final class Hand implements AutoCloseable {
             } else if (event.getID() == KeyEvent.KEY_RELEASED) {
                 keysUp.incrementAndGet();
             }
+        } else if (event instanceof MouseEvent mouse
+                && (mouse.getID() == MouseEvent.MOUSE_MOVED || mouse.getID() == MouseEvent.MOUSE_DRAGGED)) {
+            lastMotion = mouse;
         } else if (event instanceof MouseEvent && !(event.getSource() instanceof Window)) {
             if (event.getID() == MouseEvent.MOUSE_PRESSED) {
                 lastGivenTo = (Component) event.getSource();
@@ -101,17 +106,34 @@ public final class Hand implements AutoCloseable {
         throw new IllegalStateException("the display gave the program none of " + TRIES + " clicks on " + on);
     }
 
-    /** Moves the pointer to a place of a component, in its own pixels. */
+    /** Moves the pointer to a place of a component, in its own pixels, and waits until the program says that it is there. */
     public void move(Component on, Point place) {
         for (int i = 0; i < TRIES; i++) {
             Point target = settled(on, place);
+            if (target.equals(pointer().orElse(null))) {
+                robot.mouseMove(target.x + 2, target.y + 1);
+                rest();
+            }
+            lastMotion = null;
             robot.mouseMove(target.x, target.y);
-            if (within(PATIENCE_MS, () -> target.equals(pointer().orElse(null))) && target.equals(settled(on, place))) {
+            if (within(MOTION_MS, () -> WindowPictures.ask(() -> isHeardOf(on, place)))
+                    && target.equals(settled(on, place))) {
                 rest();
                 return;
             }
+            nudge(on);
         }
-        throw new IllegalStateException("the pointer does not come to rest on " + on);
+        throw new IllegalStateException("the pointer does not come to rest at " + place + " of " + on + "; last it was "
+                + lastMotion);
+    }
+
+    private boolean isHeardOf(Component on, Point place) {
+        MouseEvent motion = lastMotion;
+        if (motion == null || !on.isShowing()) {
+            return false;
+        }
+        Point there = SwingUtilities.convertPoint(motion.getComponent(), motion.getPoint(), on);
+        return Math.abs(there.x - place.x) <= 1 && Math.abs(there.y - place.y) <= 1;
     }
 
     /** Drags with the left button from the first place of a component over the others to the last. */
@@ -140,6 +162,19 @@ public final class Hand implements AutoCloseable {
             robot.keyRelease(code);
             rest();
         }
+    }
+
+    /** Strikes a key several times in one go. */
+    public void strikeTimes(int times, int code) {
+        int before = keysDown.get();
+        for (int i = 0; i < times; i++) {
+            robot.keyPress(code);
+            robot.keyRelease(code);
+        }
+        if (!within(PATIENCE_MS, () -> keysDown.get() >= before + times)) {
+            throw new IllegalStateException("the display gave the program not all of " + times + " strokes");
+        }
+        rest();
     }
 
     /** Strikes one key, with those before it held if several are given. */
@@ -209,8 +244,8 @@ public final class Hand implements AutoCloseable {
     }
 
     /**
-     * Moves a window by a pixel. A display without a window manager now and then leaves a new window believing it stands in the corner of the screen; once it
-     * is moved it knows its place again.
+     * Moves a window by a pixel. A display without a window manager now and then leaves a new window believing it stands where it does not; once it is moved
+     * it knows its place again.
      */
     private static void nudge(Component on) {
         

@@ -288,9 +288,7 @@ class WindowTest {
                 .matches("\u2212\\d{2}\\.\\d° ± \\d\\.\\d");
 
         // Arrows move it by a tenth of a pixel of the picture, and the archive keeps old and new.
-        strike(KeyEvent.VK_RIGHT);
-        strike(KeyEvent.VK_RIGHT);
-        strike(KeyEvent.VK_RIGHT);
+        hand.strikeTimes(3, KeyEvent.VK_RIGHT);
         WindowPictures.await(
                 "the three moves are kept",
                 () -> Math.abs(apartPx(marksOf(picture).get(0), named) - 0.3) < 1e-6);
