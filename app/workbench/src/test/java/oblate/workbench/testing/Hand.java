@@ -1,5 +1,5 @@
 /* SPDX-License-Identifier: Apache-2.0 */
-package oblate.workbench;
+package oblate.workbench.testing;
 
 import java.awt.AWTEvent;
 import java.awt.AWTException;
@@ -47,7 +47,9 @@ public final class Hand implements AutoCloseable {
         } catch (AWTException e) {
             throw new IllegalStateException(e);
         }
-        Toolkit.getDefaultToolkit().addAWTEventListener(given, AWTEvent.MOUSE_EVENT_MASK | AWTEvent.MOUSE_MOTION_EVENT_MASK | AWTEvent.KEY_EVENT_MASK);
+        Toolkit.getDefaultToolkit()
+                .addAWTEventListener(
+                        given, AWTEvent.MOUSE_EVENT_MASK | AWTEvent.MOUSE_MOTION_EVENT_MASK | AWTEvent.KEY_EVENT_MASK);
     }
 
     private void given(AWTEvent event) {
@@ -72,7 +74,7 @@ public final class Hand implements AutoCloseable {
 
     /** Clicks the middle of a component. */
     public void click(Component on) {
-        click(on, WindowPictures.ask(() -> new Point(on.getWidth() / 2, on.getHeight() / 2)), 1);
+        click(on, OpenWindow.ask(() -> new Point(on.getWidth() / 2, on.getHeight() / 2)), 1);
     }
 
     /** Clicks a place of a component, in its own pixels. */
@@ -116,15 +118,15 @@ public final class Hand implements AutoCloseable {
             }
             lastMotion = null;
             robot.mouseMove(target.x, target.y);
-            if (within(MOTION_MS, () -> WindowPictures.ask(() -> isHeardOf(on, place)))
+            if (within(MOTION_MS, () -> OpenWindow.ask(() -> isHeardOf(on, place)))
                     && target.equals(settled(on, place))) {
                 rest();
                 return;
             }
             nudge(on);
         }
-        throw new IllegalStateException("the pointer does not come to rest at " + place + " of " + on + "; last it was "
-                + lastMotion);
+        throw new IllegalStateException(
+                "the pointer does not come to rest at " + place + " of " + on + "; last it was " + lastMotion);
     }
 
     private boolean isHeardOf(Component on, Point place) {
@@ -180,7 +182,7 @@ public final class Hand implements AutoCloseable {
     /** Strikes one key, with those before it held if several are given. */
     public void strike(int... codes) {
         for (int i = 0; i < TRIES; i++) {
-            if (!within(TRIES * PATIENCE_MS, () -> WindowPictures.ask(Hand::isHeard))) {
+            if (!within(TRIES * PATIENCE_MS, () -> OpenWindow.ask(Hand::isHeard))) {
                 throw new IllegalStateException("no part of the program has the keyboard");
             }
             int downBefore = keysDown.get();
@@ -207,8 +209,8 @@ public final class Hand implements AutoCloseable {
      * a key that is let go late for one that is held, and repeats it; what such repeats put into the field is put right afterwards.
      */
     public void type(String text) {
-        Optional<JTextComponent> field = WindowPictures.ask(Hand::focused);
-        String before = field.map(f -> WindowPictures.ask(f::getText)).orElse("");
+        Optional<JTextComponent> field = OpenWindow.ask(Hand::focused);
+        String before = field.map(f -> OpenWindow.ask(f::getText)).orElse("");
         for (char c : text.toCharArray()) {
             if (c == ':') {
                 strike(KeyEvent.VK_SHIFT, KeyEvent.VK_SEMICOLON);
@@ -216,7 +218,7 @@ public final class Hand implements AutoCloseable {
                 strike(KeyEvent.getExtendedKeyCodeForChar(c));
             }
         }
-        field.ifPresent(f -> WindowPictures.act(() -> {
+        field.ifPresent(f -> OpenWindow.act(() -> {
             String now = f.getText();
             if (f.isFocusOwner() && !now.equals(before + text) && isWithRepeats(now, before + text)) {
                 f.setText(before + text);
@@ -248,8 +250,8 @@ public final class Hand implements AutoCloseable {
      * it knows its place again.
      */
     private static void nudge(Component on) {
-        
-        WindowPictures.act(() -> {
+
+        OpenWindow.act(() -> {
             Window window = on instanceof Window own ? own : SwingUtilities.getWindowAncestor(on);
             window.setLocation(window.getX() + 1, window.getY() + 1);
         });
@@ -269,7 +271,7 @@ public final class Hand implements AutoCloseable {
      * focus while it is pressed forgets the press, and a new window gives its focus away more than once.
      */
     private static Point settled(Component on, Point place) {
-        within(PATIENCE_MS, () -> WindowPictures.ask(() -> isAttended(on)));
+        within(PATIENCE_MS, () -> OpenWindow.ask(() -> isAttended(on)));
         Optional<Point> last = Optional.empty();
         long end = System.nanoTime() + 20 * PATIENCE_MS * 1_000_000;
         int calm = 0;
@@ -277,7 +279,7 @@ public final class Hand implements AutoCloseable {
             if (System.nanoTime() > end) {
                 throw new IllegalStateException("it is not shown or does not keep its place: " + on);
             }
-            Optional<Point> now = WindowPictures.ask(() -> onScreen(on, place));
+            Optional<Point> now = OpenWindow.ask(() -> onScreen(on, place));
             calm = now.isPresent() && now.equals(last) ? calm + 1 : 0;
             last = now;
             pause();
@@ -318,7 +320,7 @@ public final class Hand implements AutoCloseable {
     public static void rest() {
         for (int i = 0; i < 3; i++) {
             pause();
-            WindowPictures.ask(() -> null);
+            OpenWindow.ask(() -> null);
         }
     }
 
