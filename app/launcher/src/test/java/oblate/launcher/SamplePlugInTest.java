@@ -22,10 +22,9 @@ import javax.swing.AbstractButton;
 import javax.swing.JLabel;
 import javax.tools.ToolProvider;
 import oblate.command.Services;
+import oblate.workbench.testing.Hand;
 import oblate.workbench.testing.OnScreen;
 import oblate.workbench.testing.OpenWindow;
-import org.assertj.swing.core.BasicRobot;
-import org.assertj.swing.core.Robot;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
@@ -69,16 +68,14 @@ class SamplePlugInTest {
         CommandRun fitted = run(settings, "fit", "1", "--archive", archive.toString());
         assertThat(fitted.status()).as(fitted.err()).isZero();
 
-        Robot robot = BasicRobot.robotWithCurrentAwtHierarchy();
-        try (Services services = new Services(settings, Clock.systemUTC(), words -> {});
+        try (Hand hand = new Hand();
+                Services services = new Services(settings, Clock.systemUTC(), words -> {});
                 OpenWindow window = new OpenWindow(services.workbenchOn(services.openArchive(archive)))) {
-            use(window, robot);
-        } finally {
-            robot.cleanUpWithoutDisposingWindows();
+            use(window, hand);
         }
     }
 
-    private void use(OpenWindow window, Robot robot) throws IOException {
+    private void use(OpenWindow window, Hand hand) throws IOException {
         OpenWindow.act(() -> window.workbench().frame().setBounds(0, 0, 1400, 900));
         OpenWindow.await("the archive is read", () -> window.workbench().shelf().isRead());
         OpenWindow.act(() -> window.workbench().showPanel("brightness-profile"));
@@ -97,9 +94,9 @@ class SamplePlugInTest {
         Component canvas = window.find("canvas");
         int x = canvas.getWidth() / 2;
         int y = canvas.getHeight() / 2;
-        robot.click(canvas, new Point(x - 60, y - 40));
+        hand.click(canvas, new Point(x - 60, y - 40));
         OpenWindow.await("the second place is asked for", () -> result(window).contains("second place"));
-        robot.click(canvas, new Point(x + 70, y + 50));
+        hand.click(canvas, new Point(x + 70, y + 50));
         OpenWindow.await("the distance is told", () -> result(window)
                 .matches("[1-9]\\d* ± \\d+ km, \\d+\\.\\d+° ± 0?\\.?\\d+ of great circle"));
         window.save(PICTURES.resolve("distance.png"));

@@ -10,9 +10,8 @@ import javax.swing.JLabel;
 import javax.swing.JList;
 import oblate.base.PluginHost;
 import oblate.workbench.look.Theme;
+import oblate.workbench.testing.Hand;
 import oblate.workbench.testing.OpenWindow;
-import org.assertj.swing.core.BasicRobot;
-import org.assertj.swing.core.Robot;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Tag;
@@ -29,11 +28,11 @@ class ActionsWindowTest {
 
     private PluginHost plugins;
     private OpenWindow window;
-    private Robot robot;
+    private Hand hand;
 
     @BeforeEach
     void open() {
-        robot = BasicRobot.robotWithCurrentAwtHierarchy();
+        hand = new Hand();
         plugins = PluginHost.bundledOnly();
         window = new OpenWindow(folder.resolve("archive"), folder.resolve("settings"), plugins);
         OpenWindow.act(() -> window.workbench().frame().setBounds(0, 0, 1300, 850));
@@ -44,11 +43,11 @@ class ActionsWindowTest {
     void close() {
         window.close();
         plugins.close();
-        robot.cleanUpWithoutDisposingWindows();
+        hand.close();
     }
 
     private void key(int code) {
-        robot.pressAndReleaseKeys(code);
+        hand.strike(code);
         window.settle();
     }
 
@@ -64,7 +63,7 @@ class ActionsWindowTest {
         OpenWindow.await("the list", () -> window.find("actions.typed").isFocusOwner());
         assertThat(((JList<?>) window.find("actions.list")).getModel().getSize())
                 .isGreaterThan(10);
-        robot.enterText("dim");
+        hand.type("dim");
         OpenWindow.await(
                 "one match",
                 () -> ((JList<?>) window.find("actions.list")).getModel().getSize() == 1
@@ -89,9 +88,9 @@ class ActionsWindowTest {
         OpenWindow.act(() -> window.workbench().showPanel("measure"));
         OpenWindow.await("the next step", () -> !words().equals(first));
         String second = words();
-        robot.click(window.find("walk.next"));
+        hand.click(window.find("walk.next"));
         OpenWindow.await("the step after", () -> !words().equals(second));
-        robot.click(window.find("walk.leave"));
+        hand.click(window.find("walk.leave"));
         OpenWindow.await("it is gone", () -> !window.find("walk").isVisible());
     }
 

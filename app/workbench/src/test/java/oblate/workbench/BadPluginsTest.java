@@ -28,9 +28,8 @@ import oblate.base.PluginHost;
 import oblate.base.PluginRefusal;
 import oblate.base.Progress;
 import oblate.image.TimeWish;
+import oblate.workbench.testing.Hand;
 import oblate.workbench.testing.OpenWindow;
-import org.assertj.swing.core.BasicRobot;
-import org.assertj.swing.core.Robot;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Tag;
@@ -50,11 +49,11 @@ class BadPluginsTest {
 
     private OpenWindow window;
     private PluginHost plugins;
-    private Robot robot;
+    private Hand hand;
 
     @BeforeEach
     void start() {
-        robot = BasicRobot.robotWithCurrentAwtHierarchy();
+        hand = new Hand();
     }
 
     @AfterEach
@@ -65,7 +64,7 @@ class BadPluginsTest {
                 plugins.close();
             }
         } finally {
-            robot.cleanUpWithoutDisposingWindows();
+            hand.close();
         }
     }
 
@@ -283,7 +282,7 @@ class BadPluginsTest {
         assertThat(awaitFault("empty").sentence()).contains("drawing over the picture", "NullPointerException");
         press("tool.click");
         Component canvas = window.find("canvas");
-        robot.click(canvas, new Point(canvas.getWidth() / 2, canvas.getHeight() / 2));
+        hand.click(canvas, new Point(canvas.getWidth() / 2, canvas.getHeight() / 2));
         assertThat(awaitFault("click").sentence()).contains("a click", "breaks");
         OpenWindow.await("only the good tool is left", () -> OpenWindow.find(
                         window.workbench().frame().getRootPane(), "tool.click")

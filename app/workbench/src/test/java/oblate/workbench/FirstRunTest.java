@@ -13,11 +13,9 @@ import javax.swing.JButton;
 import javax.swing.JFrame;
 import javax.swing.JTextArea;
 import oblate.base.Progress;
+import oblate.workbench.testing.Hand;
 import oblate.workbench.testing.OpenWindow;
-import org.assertj.swing.core.BasicRobot;
-import org.assertj.swing.core.Robot;
 import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
@@ -26,16 +24,11 @@ import org.junit.jupiter.api.Timeout;
 @Tag("window")
 @Timeout(value = 90, threadMode = Timeout.ThreadMode.SEPARATE_THREAD)
 class FirstRunTest {
-    private Robot robot;
-
-    @BeforeEach
-    void start() {
-        robot = BasicRobot.robotWithCurrentAwtHierarchy();
-    }
+    private final Hand hand = new Hand();
 
     @AfterEach
     void end() {
-        robot.cleanUpWithoutDisposingWindows();
+        hand.close();
     }
 
     private static JFrame frame(String name) {
@@ -51,7 +44,7 @@ class FirstRunTest {
     }
 
     private void press(JFrame frame, String button) {
-        robot.click(OpenWindow.ask(
+        hand.click(OpenWindow.ask(
                 () -> OpenWindow.find(frame.getContentPane(), button).orElseThrow()));
     }
 
@@ -84,7 +77,7 @@ class FirstRunTest {
         JFrame frame = frame("prepare");
         JButton stop = (JButton) OpenWindow.ask(
                 () -> OpenWindow.find(frame.getContentPane(), "prepare.stop").orElseThrow());
-        robot.click(stop);
+        hand.click(stop);
         assertThat(work.get(20, TimeUnit.SECONDS)).isEmpty();
         OpenWindow.await("it is gone", () -> found("prepare").isEmpty());
         assertThat(FirstRun.prepare(progress -> "done")).contains("done");

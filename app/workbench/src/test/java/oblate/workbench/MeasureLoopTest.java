@@ -6,7 +6,6 @@ import static org.assertj.core.data.Offset.offset;
 
 import java.awt.Component;
 import java.awt.Point;
-import java.awt.event.InputEvent;
 import java.awt.event.KeyEvent;
 import java.io.IOException;
 import java.nio.ByteBuffer;
@@ -40,8 +39,9 @@ import oblate.image.TimeWish;
 import oblate.sample.SampleSeason;
 import oblate.sample.SampleTruth;
 import oblate.workbench.measure.CanvasView;
+import oblate.workbench.testing.Hand;
 import oblate.workbench.testing.OpenWindow;
-import oblate.workbench.testing.Typing;
+import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Tag;
@@ -59,7 +59,7 @@ class MeasureLoopTest {
     static Path folder;
 
     private static SampleTruth truth;
-    private static java.awt.Robot robot;
+    private static Hand hand;
     private OpenWindow window;
     private PluginHost plugins;
     private Path archive;
@@ -67,8 +67,8 @@ class MeasureLoopTest {
     private int strokes;
 
     @BeforeAll
-    static void fileTheSampleNight() throws java.awt.AWTException {
-        robot = new java.awt.Robot();
+    static void fileTheSampleNight() {
+        hand = new Hand();
         truth = SampleSeason.night().writeTo(folder.resolve("season"), Progress.SILENT);
         WorkbenchContext context =
                 OpenWindow.context(folder.resolve("base"), folder.resolve("none"), PluginHost.bundledOnly());
@@ -108,6 +108,11 @@ class MeasureLoopTest {
             assertThat(archive.pictures(PictureSearch.all()))
                     .hasSize(truth.pictures().size());
         }
+    }
+
+    @AfterAll
+    static void letGo() {
+        hand.close();
     }
 
     private void open(String name, boolean fitNew) throws IOException {
@@ -182,44 +187,27 @@ class MeasureLoopTest {
         });
     }
 
-    private Point onScreen(double xPx, double yPx) {
+    private Point onCanvas(double xPx, double yPx) {
         var at = view().toScreen(new oblate.disc.PixelPoint(xPx, yPx));
-        Component canvas = window.find("canvas");
-        return OpenWindow.ask(() -> {
-            Point origin = canvas.getLocationOnScreen();
-            return new Point(origin.x + (int) Math.round(at.x), origin.y + (int) Math.round(at.y));
-        });
+        return new Point((int) Math.round(at.x), (int) Math.round(at.y));
     }
 
     private void moveTo(double xPx, double yPx) {
-        Point at = onScreen(xPx, yPx);
-        robot.mouseMove(at.x, at.y);
-        Typing.rest();
-        Typing.rest();
+        hand.move(window.find("canvas"), onCanvas(xPx, yPx));
     }
 
     private void click(double xPx, double yPx) {
-        moveTo(xPx, yPx);
-        robot.mousePress(InputEvent.BUTTON1_DOWN_MASK);
-        robot.mouseRelease(InputEvent.BUTTON1_DOWN_MASK);
-        Typing.rest();
-        Typing.rest();
+        hand.click(window.find("canvas"), onCanvas(xPx, yPx));
         strokes++;
     }
 
     private void strike(int... keys) {
-        for (int key : keys) {
-            robot.keyPress(key);
-        }
-        for (int i = keys.length - 1; i >= 0; i--) {
-            robot.keyRelease(keys[i]);
-        }
-        Typing.rest();
+        hand.strike(keys);
         strokes++;
     }
 
     private void type(String text) {
-        Typing.type(robot, text);
+        hand.type(text);
         strokes += text.length();
     }
 
@@ -570,15 +558,7 @@ class MeasureLoopTest {
         });
         assertThat(found).isBetween(1, 2);
         // A click on the first cut-out opens its picture on the desk.
-        Point cell = OpenWindow.ask(() -> {
-            Point at = cells.getLocationOnScreen();
-            return new Point(at.x + 40, at.y + 40);
-        });
-        robot.mouseMove(cell.x, cell.y);
-        robot.mousePress(InputEvent.BUTTON1_DOWN_MASK);
-        robot.mouseRelease(InputEvent.BUTTON1_DOWN_MASK);
-        Typing.rest();
-        Typing.rest();
+        hand.click(cells, new Point(40, 40));
         window.settle();
         assertThat(OpenWindow.<Boolean>ask(() -> window.find("canvas").isShowing()))
                 .isTrue();

@@ -38,12 +38,9 @@ import oblate.base.PluginHost;
 import oblate.base.Progress;
 import oblate.image.TimeWish;
 import oblate.sample.SampleSeason;
+import oblate.workbench.testing.Hand;
 import oblate.workbench.testing.OnScreen;
 import oblate.workbench.testing.OpenWindow;
-import oblate.workbench.testing.Typing;
-import org.assertj.swing.core.BasicRobot;
-import org.assertj.swing.core.MouseButton;
-import org.assertj.swing.core.Robot;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.BeforeEach;
@@ -61,15 +58,13 @@ class NightsWindowTest {
     @TempDir
     static Path folder;
 
-    private static java.awt.Robot keyboard;
     private OpenWindow window;
-    private Robot robot;
+    private Hand hand;
     private PluginHost plugins;
     private Path archive;
 
     @BeforeAll
-    static void fileTheSampleNight() throws java.awt.AWTException, IOException {
-        keyboard = new java.awt.Robot();
+    static void fileTheSampleNight() throws IOException {
         SampleSeason.night().writeTo(folder.resolve("season"), Progress.SILENT);
         WorkbenchContext context =
                 OpenWindow.context(folder.resolve("base"), folder.resolve("none"), PluginHost.bundledOnly());
@@ -109,8 +104,7 @@ class NightsWindowTest {
 
     @BeforeEach
     void start() {
-        robot = BasicRobot.robotWithCurrentAwtHierarchy();
-        robot.settings().delayBetweenEvents(10);
+        hand = new Hand();
     }
 
     @AfterEach
@@ -119,7 +113,7 @@ class NightsWindowTest {
             window.close();
             plugins.close();
         }
-        robot.cleanUpWithoutDisposingWindows();
+        hand.close();
     }
 
     private void open(String name) throws IOException {
@@ -151,18 +145,12 @@ class NightsWindowTest {
         }
     }
 
-    private static void strike(int... keys) {
-        for (int key : keys) {
-            keyboard.keyPress(key);
-        }
-        for (int i = keys.length - 1; i >= 0; i--) {
-            keyboard.keyRelease(keys[i]);
-        }
-        Typing.rest();
+    private void strike(int... keys) {
+        hand.strike(keys);
     }
 
-    private static void type(String text) {
-        Typing.type(keyboard, text);
+    private void type(String text) {
+        hand.type(text);
     }
 
     private String text(String name) {
@@ -276,14 +264,14 @@ class NightsWindowTest {
                 Statement statement = other.createStatement()) {
             statement.execute("begin immediate");
             OpenWindow.act(() -> notes.setText("soft edges"));
-            robot.click(apply);
+            hand.click(apply);
             window.settle();
             assertThat(text("status")).contains("in use by another program");
             assertThat(text("facts.notes")).isEqualTo("soft edges");
             statement.execute("rollback");
         }
         OpenWindow.await("it can be tried again", apply::isEnabled);
-        robot.click(apply);
+        hand.click(apply);
         OpenWindow.await("it is kept", () -> window.context()
                 .archive()
                 .picture(picture.id())
@@ -313,7 +301,7 @@ class NightsWindowTest {
         OpenWindow.act(() -> window.workbench().selection().choosePicture(picture.id()));
         window.settle();
         Rectangle tile = tileOf(wall, picture.id());
-        robot.click(wall, new Point(tile.x + 40, tile.y + 40), MouseButton.LEFT_BUTTON, 1);
+        hand.click(wall, new Point(tile.x + 40, tile.y + 40));
         Component time = editor("facts.time");
         OpenWindow.act(() -> {
             time.requestFocusInWindow();
@@ -323,7 +311,7 @@ class NightsWindowTest {
         assertThat(OpenWindow.<Boolean>ask(apply::isEnabled)).isFalse();
         assertThat(text("facts.trouble")).contains("why the time changes");
         OpenWindow.act(() -> ((JTextField) window.find("facts.reason")).setText("the clock was slow"));
-        robot.click(apply);
+        hand.click(apply);
         OpenWindow.await(
                 "the time is moved",
                 () -> all().stream().filter(p -> p.id() == picture.id()).allMatch(p -> p.time()
@@ -348,7 +336,7 @@ class NightsWindowTest {
             observer.requestFocusInWindow();
             ((JTextComponent) observer).setText("somebody");
         });
-        robot.click(window.find("facts.apply"));
+        hand.click(window.find("facts.apply"));
         OpenWindow.await("one has an observer", () -> all().stream()
                 .anyMatch(p -> p.observer().isPresent()));
         window.settle();
@@ -389,17 +377,18 @@ class NightsWindowTest {
         OpenWindow.await("the map", map::isShowing);
         window.settle();
         assertThat(text("coverage.sum")).contains("of 360°").contains("not seen");
-        robot.click(map, new Point(map.getWidth() / 2, 62), MouseButton.LEFT_BUTTON, 1);
+        hand.click(map, new Point(map.getWidth() / 2, 62));
         Component wall = window.find("wall");
         OpenWindow.await("the wall is back", wall::isShowing);
         window.settle();
 
         Component ribbon = window.find("ribbon");
         int y = ribbon.getHeight() / 2;
-        robot.pressMouse(ribbon, new Point(ribbon.getWidth() - 200, y));
-        robot.moveMouse(ribbon, new Point(ribbon.getWidth() - 100, y));
-        robot.moveMouse(ribbon, new Point(ribbon.getWidth() - 40, y));
-        robot.releaseMouseButtons();
+        hand.drag(
+                ribbon,
+                new Point(ribbon.getWidth() - 200, y),
+                new Point(ribbon.getWidth() - 100, y),
+                new Point(ribbon.getWidth() - 40, y));
         OpenWindow.await("the span", () -> window.find("span").isShowing());
         OpenWindow.await("nothing in it", () -> text("found").equals("nothing found"));
         strike(KeyEvent.VK_ESCAPE);
@@ -452,7 +441,7 @@ class NightsWindowTest {
                 .startsWith("0 pictures can be filed")
                 .contains("1 without a time will be refused")
                 .contains("1504 cannot be read as pictures");
-        robot.click(window.find("file"));
+        hand.click(window.find("file"));
         OpenWindow.await("the outcomes", () -> window.find("outcomes").isShowing());
         String sentences = text("outcome.sentences");
         assertThat(sentences.lines()).hasSize(1505).allMatch(line -> line.startsWith("Refused: "));
@@ -461,7 +450,7 @@ class NightsWindowTest {
                 .contains("is-not-there.fits")
                 .contains("empty.fits");
         assertThat(all()).hasSize(total);
-        robot.click(window.find("outcomes.close"));
+        hand.click(window.find("outcomes.close"));
         OpenWindow.await("the sheet is gone", () -> !window.find("outcomes").isShowing());
     }
 
@@ -479,7 +468,7 @@ class NightsWindowTest {
         Path away = archive.resolveSibling("away");
         Files.move(archive, away);
         Files.writeString(archive, "in the way");
-        robot.click(window.find("file"));
+        hand.click(window.find("file"));
         OpenWindow.await(
                 "it is told",
                 () -> window.find("filing").isShowing()
@@ -490,7 +479,7 @@ class NightsWindowTest {
         Files.delete(archive);
         Files.move(away, archive);
         drop(file);
-        robot.click(window.find("file"));
+        hand.click(window.find("file"));
         OpenWindow.await("it is filed", () -> all().stream()
                 .anyMatch(p -> p.originalName().equals(file.getFileName().toString())));
         window.settle();

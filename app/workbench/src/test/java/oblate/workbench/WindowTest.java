@@ -39,15 +39,12 @@ import oblate.sample.SampleTruth;
 import oblate.sky.ApparentDisc;
 import oblate.sky.PlanetModel;
 import oblate.workbench.look.Theme;
+import oblate.workbench.testing.Hand;
 import oblate.workbench.testing.OnScreen;
 import oblate.workbench.testing.OpenWindow;
 import oblate.workbench.testing.StallWatch;
-import oblate.workbench.testing.Typing;
 import oblate.workbench.tutorial.FailingPanel;
 import oblate.workbench.tutorial.ObserverCountPanel;
-import org.assertj.swing.core.BasicRobot;
-import org.assertj.swing.core.MouseButton;
-import org.assertj.swing.core.Robot;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.BeforeEach;
@@ -73,15 +70,13 @@ class WindowTest {
     static Path folder;
 
     private static SampleTruth truth;
-    private static java.awt.Robot keyboard;
     private OpenWindow window;
-    private Robot robot;
+    private Hand hand;
     private PluginHost plugins;
     private Path archive;
 
     @BeforeAll
-    static void fileTheSampleNight() throws java.awt.AWTException {
-        keyboard = new java.awt.Robot();
+    static void fileTheSampleNight() {
         truth = SampleSeason.night().writeTo(folder.resolve("season"), Progress.SILENT);
         WorkbenchContext context =
                 OpenWindow.context(folder.resolve("base"), folder.resolve("none"), PluginHost.bundledOnly());
@@ -122,8 +117,7 @@ class WindowTest {
 
     @BeforeEach
     void start() {
-        robot = BasicRobot.robotWithCurrentAwtHierarchy();
-        robot.settings().delayBetweenEvents(10);
+        hand = new Hand();
     }
 
     @AfterEach
@@ -132,7 +126,7 @@ class WindowTest {
             window.close();
             plugins.close();
         }
-        robot.cleanUpWithoutDisposingWindows();
+        hand.close();
     }
 
     private void open(Path settings) throws IOException {
@@ -185,7 +179,7 @@ class WindowTest {
     }
 
     private void press(String buttonName) {
-        robot.click(window.find(buttonName));
+        hand.click(window.find(buttonName));
         window.settle();
     }
 
@@ -226,7 +220,7 @@ class WindowTest {
         window.settle();
         Component wall = window.find("wall");
         Point tile = tileOf(wall, picture.id());
-        robot.click(wall, tile, MouseButton.LEFT_BUTTON, 2);
+        hand.click(wall, tile, 2);
         window.settle();
         assertThat(OpenWindow.<Boolean>ask(() -> window.find("canvas").isShowing()))
                 .isTrue();
@@ -249,7 +243,7 @@ class WindowTest {
                 .findFirst()
                 .orElseThrow();
         Component canvas = window.find("canvas");
-        robot.click(canvas, onCanvas(oval.xPx(), oval.yPx()));
+        hand.click(canvas, onCanvas(oval.xPx(), oval.yPx()));
         window.settle();
         OpenWindow.await("the list of names", () -> window.find("naming").isVisible());
         type("red oval");
@@ -274,9 +268,7 @@ class WindowTest {
                 .matches("\u2212\\d{2}\\.\\d° ± \\d\\.\\d");
 
         // Arrows move it by a tenth of a pixel of the picture, and the archive keeps old and new.
-        strike(KeyEvent.VK_RIGHT);
-        strike(KeyEvent.VK_RIGHT);
-        strike(KeyEvent.VK_RIGHT);
+        hand.strikeTimes(3, KeyEvent.VK_RIGHT);
         OpenWindow.await(
                 "the three moves are kept",
                 () -> Math.abs(apartPx(marksOf(picture).get(0), named) - 0.3) < 1e-6);
@@ -305,20 +297,12 @@ class WindowTest {
         });
     }
 
-    /** Strikes keys together, faster than they would repeat by themselves on a busy machine. */
-    private static void strike(int... keys) {
-        for (int key : keys) {
-            keyboard.keyPress(key);
-        }
-        for (int i = keys.length - 1; i >= 0; i--) {
-            keyboard.keyRelease(keys[i]);
-        }
-        Typing.rest();
+    private void strike(int... keys) {
+        hand.strike(keys);
     }
 
-    /** Types lower-case letters, digits, blanks and hyphens. */
-    private static void type(String text) {
-        Typing.type(keyboard, text);
+    private void type(String text) {
+        hand.type(text);
     }
 
     private void undo(ArchivedPicture picture, java.util.function.Predicate<List<StoredMark>> until) {
@@ -339,14 +323,14 @@ class WindowTest {
         ArchivedPicture unfitted = pictureOf(colourPicture(1));
         measure(unfitted);
         Component canvas = window.find("canvas");
-        robot.click(canvas);
+        hand.click(canvas);
         window.settle();
         assertThat(status()).contains("Fit the disc first");
         assertThat(marksOf(unfitted)).isEmpty();
 
         ArchivedPicture fitted = pictureOf(colourPicture(0));
         measure(fitted);
-        robot.click(canvas);
+        hand.click(canvas);
         OpenWindow.await("the list of names", () -> window.find("naming").isVisible());
         strike(KeyEvent.VK_ESCAPE);
         window.settle();
@@ -376,7 +360,8 @@ class WindowTest {
         open(calmSettings("search"));
         OpenWindow.act(() -> window.workbench().showPanel("nights"));
         JTextField words = (JTextField) window.find("search");
-        robot.focusAndWaitForFocusGain(words);
+        OpenWindow.act(words::requestFocusInWindow);
+        OpenWindow.await("the caret", words::isFocusOwner);
         type("disc-1");
         window.settle();
         OpenWindow.await("one match", () -> boundsCount() == 1);
@@ -529,7 +514,7 @@ class WindowTest {
                 .filter(m -> m.feature().equals("red oval"))
                 .findFirst()
                 .orElseThrow();
-        robot.click(window.find("canvas"), onCanvas(oval.xPx(), oval.yPx()));
+        hand.click(window.find("canvas"), onCanvas(oval.xPx(), oval.yPx()));
         OpenWindow.await("the list of names", () -> window.find("naming").isVisible());
         type("red oval");
         strike(KeyEvent.VK_ENTER);
@@ -550,12 +535,8 @@ class WindowTest {
         Component canvas = window.find("canvas");
         Point centre = onCanvas(second.cxPx(), second.cyPx());
         Point edge = onCanvas(second.cxPx() + second.rePx(), second.cyPx());
-        robot.pressKey(KeyEvent.VK_CONTROL);
-        robot.pressMouse(canvas, centre);
-        robot.moveMouse(canvas, (centre.x + edge.x) / 2, edge.y);
-        robot.moveMouse(canvas, edge.x, edge.y);
-        robot.releaseMouse(MouseButton.LEFT_BUTTON);
-        robot.releaseKey(KeyEvent.VK_CONTROL);
+        hand.holding(
+                KeyEvent.VK_CONTROL, () -> hand.drag(canvas, centre, new Point((centre.x + edge.x) / 2, edge.y), edge));
         OpenWindow.await(
                 "a fit",
                 () -> window.context().archive().currentFit(picture.id()).isPresent());
