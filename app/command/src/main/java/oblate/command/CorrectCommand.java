@@ -71,40 +71,8 @@ final class CorrectCommand implements Callable<Integer> {
     @Option(names = "--exposure", paramLabel = "SECONDS", description = "length of the capture")
     private Double exposureS;
 
-    @Option(names = "--site", paramLabel = "NAME", description = "observing site, as added with: oblate site add")
-    private String site;
-
-    @Option(names = "--observer", paramLabel = "NAME", description = "who observed")
-    private String observer;
-
-    @Option(names = "--kit", paramLabel = "NAME", description = "the gear, by the name of its kit")
-    private String kit;
-
-    @Option(names = "--filter", paramLabel = "WORDS", description = "filters, in order")
-    private String filter;
-
-    @Option(names = "--seeing", paramLabel = "VALUE", description = "seeing, as estimated")
-    private String seeing;
-
-    @Option(
-            names = "--seeing-scale",
-            paramLabel = "NAME",
-            defaultValue = "Pickering",
-            description = "its scale (default: ${DEFAULT-VALUE})")
-    private String seeingScale;
-
-    @Option(names = "--transparency", paramLabel = "VALUE", description = "transparency, as estimated")
-    private String transparency;
-
-    @Option(
-            names = "--transparency-scale",
-            paramLabel = "NAME",
-            defaultValue = "limiting magnitude",
-            description = "its scale (default: ${DEFAULT-VALUE})")
-    private String transparencyScale;
-
-    @Option(names = "--notes", paramLabel = "WORDS", description = "anything else")
-    private String notes;
+    @Mixin
+    private ObservationOptions observation;
 
     @Option(
             names = "--withdraw-fit",
@@ -176,13 +144,13 @@ final class CorrectCommand implements Callable<Integer> {
                         ? was.planetId()
                         : word(planet).map(p -> services.planet(p).id()),
                 taken(picture, was.time()),
-                said(site, was.site()),
-                said(observer, was.observer()),
-                said(kit, was.kit()),
-                said(filter, was.filter()),
-                rated(seeing, seeingScale, was.seeing()),
-                rated(transparency, transparencyScale, was.transparency()),
-                said(notes, was.notes()));
+                said(observation.site(), was.site()),
+                said(observation.observer(), was.observer()),
+                said(observation.kit(), was.kit()),
+                said(observation.filter(), was.filter()),
+                rated(observation.seeing(), was.seeing()),
+                rated(observation.transparency(), was.transparency()),
+                said(observation.notes(), was.notes()));
     }
 
     private Optional<PictureFacts.Taken> taken(ArchivedPicture picture, Optional<PictureFacts.Taken> was) {
@@ -216,12 +184,15 @@ final class CorrectCommand implements Callable<Integer> {
         return Optional.of(text.strip()).filter(t -> !t.isEmpty());
     }
 
-    private static Optional<String> said(String given, Optional<String> was) {
-        return given == null ? was : word(given);
+    private static Optional<String> said(Optional<String> given, Optional<String> was) {
+        return given.isEmpty() ? was : word(given.get());
     }
 
-    private static Optional<Rating> rated(String given, String scale, Optional<Rating> was) {
-        return given == null ? was : word(given).map(value -> new Rating(value, scale));
+    private static Optional<Rating> rated(Optional<Rating> given, Optional<Rating> was) {
+        return given.isEmpty()
+                ? was
+                : word(given.get().value())
+                        .map(value -> new Rating(value, given.get().scale()));
     }
 
     private static TableOf<ArchivedPicture> table() {

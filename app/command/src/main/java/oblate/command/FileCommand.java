@@ -4,7 +4,6 @@ package oblate.command;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import java.util.concurrent.Callable;
 import oblate.archive.Archive;
 import oblate.archive.FilingFacts;
@@ -12,7 +11,6 @@ import oblate.archive.FilingOutcome;
 import oblate.archive.FilingOutcome.AlreadyThere;
 import oblate.archive.FilingOutcome.Filed;
 import oblate.archive.FilingOutcome.Refused;
-import oblate.archive.Rating;
 import oblate.image.CaptureTime;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -45,40 +43,8 @@ final class FileCommand implements Callable<Integer> {
     @Mixin
     private PictureOptions picture;
 
-    @Option(names = "--site", paramLabel = "NAME", description = "observing site, as added with: oblate site add")
-    private String site;
-
-    @Option(names = "--observer", paramLabel = "NAME", description = "who observed")
-    private String observer;
-
-    @Option(names = "--kit", paramLabel = "NAME", description = "the gear, by the name of its kit")
-    private String kit;
-
-    @Option(names = "--filter", paramLabel = "WORDS", description = "filters, in order")
-    private String filter;
-
-    @Option(names = "--seeing", paramLabel = "VALUE", description = "seeing, as estimated")
-    private String seeing;
-
-    @Option(
-            names = "--seeing-scale",
-            paramLabel = "NAME",
-            defaultValue = "Pickering",
-            description = "its scale: Pickering, Antoniadi, … (default: ${DEFAULT-VALUE})")
-    private String seeingScale;
-
-    @Option(names = "--transparency", paramLabel = "VALUE", description = "transparency, as estimated")
-    private String transparency;
-
-    @Option(
-            names = "--transparency-scale",
-            paramLabel = "NAME",
-            defaultValue = "limiting magnitude",
-            description = "its scale (default: ${DEFAULT-VALUE})")
-    private String transparencyScale;
-
-    @Option(names = "--notes", paramLabel = "WORDS", description = "anything else")
-    private String notes;
+    @Mixin
+    private ObservationOptions observation;
 
     @Option(names = "--undated", description = "file pictures without a time as undated instead of refusing them")
     private boolean undated;
@@ -104,13 +70,13 @@ final class FileCommand implements Callable<Integer> {
     private FilingFacts facts() {
         return new FilingFacts(
                 picture.planet().map(p -> services.planet(p).id()),
-                Optional.ofNullable(site),
-                Optional.ofNullable(observer),
-                Optional.ofNullable(kit),
-                Optional.ofNullable(filter),
-                Optional.ofNullable(seeing).map(v -> new Rating(v, seeingScale)),
-                Optional.ofNullable(transparency).map(v -> new Rating(v, transparencyScale)),
-                Optional.ofNullable(notes),
+                observation.site(),
+                observation.observer(),
+                observation.kit(),
+                observation.filter(),
+                observation.seeing(),
+                observation.transparency(),
+                observation.notes(),
                 picture.timeWish(),
                 undated);
     }
