@@ -17,32 +17,20 @@ import java.util.ArrayList;
 import java.util.Base64;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import javax.imageio.ImageIO;
 import oblate.archive.Archive;
 import oblate.archive.ArchivedPicture;
-import oblate.archive.Feature;
-import oblate.archive.Filing;
-import oblate.archive.FilingFacts;
-import oblate.archive.FilingOutcome;
 import oblate.archive.NewMark;
 import oblate.archive.StoredFit;
-import oblate.base.PluginHost;
-import oblate.base.Progress;
+import oblate.archive.testing.PracticePictures;
 import oblate.disc.DiscFit;
-import oblate.disc.ErrorBudget;
 import oblate.disc.PixelPoint;
 import oblate.disc.Placement;
 import oblate.disc.PlacementCovariance;
 import oblate.disc.SurfacePoint;
 import oblate.disc.Trust;
-import oblate.image.CaptureTimes;
-import oblate.image.ImageFormat;
-import oblate.image.PictureLimits;
-import oblate.image.PictureReader;
-import oblate.image.TimeWish;
 import oblate.planet.jupiter.Jupiter;
 import oblate.sky.ApparentDisc;
 import oblate.sky.RotationSystem;
@@ -80,13 +68,9 @@ class LadderCommandTest {
     void makeASeason() throws IOException {
         archive = work.resolve("season");
         Clock clock = Clock.fixed(Instant.parse("2025-01-08T00:00:00Z"), ZoneOffset.UTC);
-        try (Archive open = Archive.create(archive, List.of(jupiter), clock);
-                PluginHost host = PluginHost.bundledOnly()) {
-            long spot = open.addFeature(new Feature(
-                            0, "jupiter", "runner", "spot", Optional.empty(), Optional.of("2"), Optional.empty()))
-                    .id();
-            PictureReader reader = new PictureReader(host.load(ImageFormat.class), PictureLimits.usual());
-            Filing filing = new Filing(open, reader, new CaptureTimes(), sky, List.of(jupiter));
+        try (Archive open = Archive.create(archive, List.of(jupiter), clock)) {
+            PracticePictures pictures = new PracticePictures(open, List.of(jupiter), work);
+            long spot = pictures.feature("runner", "spot", Optional.of("2"));
             // Steps of 67 minutes: about every ninth shows the spot near the middle.
             for (int i = 0; times.size() < STRIPS + 2; i++) {
                 Instant time = START.plus(Duration.ofMinutes(67L * i));
@@ -97,10 +81,10 @@ class LadderCommandTest {
                 if (Math.abs(west) < 25 && apart) {
                     times.add(time);
                     boolean doubtful = times.size() == STRIPS + 1;
-                    keep(open, filing, spot, time, disc, west, doubtful);
+                    keep(open, pictures, spot, time, disc, west, doubtful);
                 } else if (Math.abs(west) > 150 && times.size() == 1 && i % 3 == 0) {
                     // Pictures of the far side take no part.
-                    keep(open, filing, 0, time, disc, west, false);
+                    keep(open, pictures, 0, time, disc, west, false);
                 }
             }
         }
@@ -108,9 +92,15 @@ class LadderCommandTest {
 
     @SuppressWarnings("checkstyle:ParameterNumber") // a fixture
     private void keep(
-            Archive open, Filing filing, long spot, Instant time, ApparentDisc disc, double west, boolean doubtful)
+            Archive open,
+            PracticePictures pictures,
+            long spot,
+            Instant time,
+            ApparentDisc disc,
+            double west,
+            boolean doubtful)
             throws IOException {
-        ArchivedPicture picture = filed(filing, time, west);
+        ArchivedPicture picture = filed(pictures, time, west);
         Placement placement = new Placement((SIZE - 1) / 2.0, (SIZE - 1) / 2.0, RADIUS_PX, 0, false);
         DiscFit fit = new DiscFit(
                 placement,
@@ -132,13 +122,13 @@ class LadderCommandTest {
                     new PixelPoint(SIZE / 2.0, SIZE / 2.0),
                     0.3,
                     Optional.of(new SurfacePoint(lon, 0, 0, 10, 11, west)),
-                    Optional.of(new ErrorBudget(0.1, 0.1, 0.1, 0.1, 0.1, 0.1, 0.1, 0.1, 0.1, 0.4, 0.3)),
+                    Optional.of(PracticePictures.errors()),
                     "centre",
                     "A. Measurer"));
         }
     }
 
-    private ArchivedPicture filed(Filing filing, Instant time, double west) throws IOException {
+    private ArchivedPicture filed(PracticePictures pictures, Instant time, double west) throws IOException {
         BufferedImage image = new BufferedImage(SIZE, SIZE, BufferedImage.TYPE_BYTE_GRAY);
         double middle = (SIZE - 1) / 2.0;
         double flat = 66_854.0 / 71_492;
@@ -155,27 +145,7 @@ class LadderCommandTest {
         // No two pictures are the same file.
         image.getRaster().setSample((int) (time.getEpochSecond() / 60 % SIZE), 0, 0, 1 + times.size());
         image.getRaster().setSample((int) (time.getEpochSecond() / 3600 % SIZE), 1, 0, 1);
-        Path file = work.resolve("jupiter-" + time.getEpochSecond() + ".png");
-        ImageIO.write(image, "png", file.toFile());
-        FilingFacts facts = new FilingFacts(
-                Optional.of("jupiter"),
-                Optional.empty(),
-                Optional.of("A. Observer"),
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty(),
-                new TimeWish(
-                        Optional.of(time.toString()),
-                        Optional.empty(),
-                        Optional.empty(),
-                        OptionalDouble.empty(),
-                        Optional.empty()),
-                false);
-        return ((FilingOutcome.Filed)
-                        filing.file(List.of(file), facts, Progress.SILENT).get(0))
-                .picture();
+        return pictures.filed("jupiter-" + time.getEpochSecond(), image, PracticePictures.facts(time));
     }
 
     private CommandRun ladder(Path out, String... more) {

@@ -4,7 +4,6 @@ package oblate.report;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import java.awt.image.BufferedImage;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.time.Clock;
@@ -13,41 +12,22 @@ import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
-import javax.imageio.ImageIO;
 import oblate.archive.Archive;
 import oblate.archive.ArchivedPicture;
 import oblate.archive.Feature;
-import oblate.archive.Filing;
 import oblate.archive.FilingFacts;
-import oblate.archive.FilingOutcome;
 import oblate.archive.MarkSearch;
-import oblate.archive.NewMark;
 import oblate.archive.Rating;
 import oblate.archive.Site;
 import oblate.archive.StoredFit;
 import oblate.archive.StoredMark;
-import oblate.base.PluginHost;
-import oblate.base.Progress;
-import oblate.disc.DiscFit;
-import oblate.disc.ErrorBudget;
-import oblate.disc.PixelPoint;
-import oblate.disc.Placement;
-import oblate.disc.PlacementCovariance;
-import oblate.disc.SurfacePoint;
-import oblate.disc.Trust;
+import oblate.archive.testing.PracticePictures;
 import oblate.drift.Drift;
 import oblate.drift.DriftFitter;
 import oblate.drift.LongitudeSeries;
 import oblate.drift.MarkSeries;
-import oblate.image.CaptureTimes;
-import oblate.image.ImageFormat;
-import oblate.image.PictureLimits;
-import oblate.image.PictureReader;
-import oblate.image.TimeWish;
 import oblate.planet.jupiter.Jupiter;
 import oblate.sky.PlanetModel;
-import oblate.sky.Sky;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
@@ -71,22 +51,23 @@ class ArchiveTablesTest {
     static void fill() throws IOException {
         archive = Archive.create(folder.resolve("archive"), List.of(JUPITER), CLOCK);
         archive.keepSite(new Site("Garden", 50, 10, 200, Optional.empty()));
+        PracticePictures pictures = new PracticePictures(archive, List.of(JUPITER), folder);
         Feature oval = feature("Oval 1", "oval", Optional.of("bright"));
         Feature shadow = feature("A shadow", "shadow", Optional.of("dark"));
         Feature bar = feature("Bar", "bar", Optional.empty());
         for (int i = 0; i < 6; i++) {
             Instant time = START.plusSeconds(i * 5 * 86_400L);
-            ArchivedPicture picture = filed(i, time);
-            StoredFit fit = archive.keepFit(picture.id(), discFit(), "DE405", "Oblate 0.1.0");
+            StoredFit fit = pictures.fitted(pictures.filed(i, facts(time)));
             double lon = OVAL_IAU_DEG + OVAL_RATE_IAU * 5 * i;
-            archive.addMark(mark(picture, fit, Optional.of(oval.id()), lon, -33, "centre"));
-            archive.addMark(mark(picture, fit, Optional.of(shadow.id()), 10, 5, "centre"));
+            archive.addMark(PracticePictures.mark(JUPITER, fit, Optional.of(oval.id()), lon, -33));
+            archive.addMark(PracticePictures.mark(JUPITER, fit, Optional.of(shadow.id()), 10, 5));
             if (i < 2) {
-                archive.addMark(mark(picture, fit, Optional.of(bar.id()), 200, 16, "preceding end"));
+                archive.addMark(PracticePictures.mark(JUPITER, fit, Optional.of(bar.id()), 200, 16, "preceding end"));
             }
             if (i == 3) {
-                archive.addMark(mark(picture, fit, Optional.empty(), 33, 3, "centre"));
-                StoredMark slip = archive.addMark(mark(picture, fit, Optional.of(oval.id()), 300, -33, "centre"));
+                archive.addMark(PracticePictures.mark(JUPITER, fit, Optional.empty(), 33, 3));
+                StoredMark slip =
+                        archive.addMark(PracticePictures.mark(JUPITER, fit, Optional.of(oval.id()), 300, -33));
                 archive.withdrawMark(slip.id(), "a slip of the hand");
                 withdrawn = slip.id();
             }
@@ -102,12 +83,8 @@ class ArchiveTablesTest {
         return archive.addFeature(new Feature(0, "jupiter", name, kind, tone, Optional.empty(), Optional.empty()));
     }
 
-    private static ArchivedPicture filed(int i, Instant time) throws IOException {
-        BufferedImage image = new BufferedImage(64, 64, BufferedImage.TYPE_BYTE_GRAY);
-        image.getRaster().setSample(5, 5, 0, 40 + i);
-        Path file = folder.resolve("jupiter-" + i + ".png");
-        ImageIO.write(image, "png", file.toFile());
-        FilingFacts facts = new FilingFacts(
+    private static FilingFacts facts(Instant time) {
+        return new FilingFacts(
                 Optional.of("jupiter"),
                 Optional.of("Garden"),
                 Optional.of("A. Observer"),
@@ -116,54 +93,8 @@ class ArchiveTablesTest {
                 Optional.of(new Rating("7", "Pickering")),
                 Optional.empty(),
                 Optional.empty(),
-                new TimeWish(
-                        Optional.of(time.toString()),
-                        Optional.empty(),
-                        Optional.empty(),
-                        OptionalDouble.empty(),
-                        Optional.empty()),
+                PracticePictures.takenAt(time),
                 false);
-        PictureReader reader;
-        try (PluginHost host = PluginHost.bundledOnly()) {
-            reader = new PictureReader(host.load(ImageFormat.class), PictureLimits.usual());
-        }
-        List<FilingOutcome> outcomes = new Filing(archive, reader, new CaptureTimes(), Sky.bundled(), List.of(JUPITER))
-                .file(List.of(file), facts, Progress.SILENT);
-        assertThat(outcomes).singleElement().isInstanceOf(FilingOutcome.Filed.class);
-        return ((FilingOutcome.Filed) outcomes.get(0)).picture();
-    }
-
-    private static DiscFit discFit() {
-        return new DiscFit(
-                new Placement(32, 32, 25, 0, false),
-                PlacementCovariance.diagonal(0.1, 0.1, 0.1, 0.3),
-                Trust.TRUSTED,
-                List.of(),
-                "forward model 1",
-                "grey",
-                0.2,
-                200,
-                List.of());
-    }
-
-    private static NewMark mark(
-            ArchivedPicture picture, StoredFit fit, Optional<Long> feature, double lon, double lat, String what) {
-        return new NewMark(
-                picture.id(),
-                Optional.of(fit.id()),
-                feature,
-                new PixelPoint(30, 40),
-                0.3,
-                Optional.of(new SurfacePoint(
-                        ((lon % 360) + 360) % 360,
-                        lat,
-                        JUPITER.globe().figure().centricFromGraphicDeg(lat),
-                        30,
-                        31,
-                        5)),
-                Optional.of(new ErrorBudget(0.1, 0.1, 0.1, 0.1, 0.1, 0.1, 0.1, 0.1, 0.1, 0.4, 0.3)),
-                what,
-                "A. Measurer");
     }
 
     @Test

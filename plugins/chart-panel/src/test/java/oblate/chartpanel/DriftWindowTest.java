@@ -9,15 +9,11 @@ import java.awt.Point;
 import java.awt.event.KeyEvent;
 import java.awt.event.MouseEvent;
 import java.awt.geom.Point2D;
-import java.awt.image.BufferedImage;
 import java.io.IOException;
-import java.nio.file.Path;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
-import javax.imageio.ImageIO;
 import javax.swing.JLabel;
 import javax.swing.JMenuBar;
 import javax.swing.JMenuItem;
@@ -25,25 +21,11 @@ import javax.swing.JTable;
 import javax.swing.JTextField;
 import javax.swing.KeyStroke;
 import oblate.archive.Archive;
-import oblate.archive.ArchivedPicture;
-import oblate.archive.Feature;
-import oblate.archive.FilingFacts;
-import oblate.archive.FilingOutcome;
 import oblate.archive.HistoryEntry;
 import oblate.archive.MarkSearch;
-import oblate.archive.NewMark;
 import oblate.archive.StoredFit;
 import oblate.archive.StoredMark;
-import oblate.base.Progress;
-import oblate.disc.DiscFit;
-import oblate.disc.ErrorBudget;
-import oblate.disc.PixelPoint;
-import oblate.disc.Placement;
-import oblate.disc.PlacementCovariance;
-import oblate.disc.SurfacePoint;
-import oblate.disc.Trust;
-import oblate.image.TimeWish;
-import oblate.sky.Globe;
+import oblate.archive.testing.PracticePictures;
 import oblate.sky.PlanetModel;
 import oblate.workbench.WorkbenchContext;
 import oblate.workbench.testing.OpenWindow;
@@ -66,74 +48,16 @@ class DriftWindowTest extends PanelJourney {
                 .findFirst()
                 .orElseThrow();
         try (Archive archive = context.archive()) {
-            long a = feature(archive, "oval A");
-            long b = feature(archive, "oval B");
+            PracticePictures pictures = new PracticePictures(archive, context.planets(), folder);
+            Optional<Long> a = Optional.of(pictures.feature("oval A", "oval", Optional.empty()));
+            Optional<Long> b = Optional.of(pictures.feature("oval B", "oval", Optional.empty()));
             for (int i = 0; i < 10; i++) {
-                ArchivedPicture picture = filed(context, i, START.plusSeconds(345_600L * i));
-                StoredFit fit = archive.keepFit(picture.id(), discFit(), "DE405", "Oblate 0.1.0");
-                archive.addMark(mark(jupiter.globe(), picture, fit, a, 120 - 0.9 * i));
-                archive.addMark(mark(jupiter.globe(), picture, fit, b, 160 - 1.1 * i));
+                StoredFit fit =
+                        pictures.fitted(pictures.filed(i, PracticePictures.facts(START.plusSeconds(345_600L * i))));
+                archive.addMark(PracticePictures.mark(jupiter, fit, a, 120 - 0.9 * i, -22));
+                archive.addMark(PracticePictures.mark(jupiter, fit, b, 160 - 1.1 * i, -22));
             }
         }
-    }
-
-    private static long feature(Archive archive, String name) {
-        return archive.addFeature(
-                        new Feature(0, "jupiter", name, "oval", Optional.empty(), Optional.empty(), Optional.empty()))
-                .id();
-    }
-
-    private ArchivedPicture filed(WorkbenchContext context, int i, Instant time) throws IOException {
-        BufferedImage image = new BufferedImage(64, 64, BufferedImage.TYPE_BYTE_GRAY);
-        image.getRaster().setSample(5, 5, 0, 40 + i);
-        Path file = folder.resolve("jupiter-" + i + ".png");
-        ImageIO.write(image, "png", file.toFile());
-        FilingFacts facts = new FilingFacts(
-                Optional.of("jupiter"),
-                Optional.empty(),
-                Optional.of("A. Observer"),
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty(),
-                new TimeWish(
-                        Optional.of(time.toString()),
-                        Optional.empty(),
-                        Optional.empty(),
-                        OptionalDouble.empty(),
-                        Optional.empty()),
-                false);
-        return ((FilingOutcome.Filed) context.filing()
-                        .file(List.of(file), facts, Progress.SILENT)
-                        .get(0))
-                .picture();
-    }
-
-    private static DiscFit discFit() {
-        return new DiscFit(
-                new Placement(32, 32, 25, 0, false),
-                PlacementCovariance.diagonal(0.1, 0.1, 0.1, 0.3),
-                Trust.TRUSTED,
-                List.of(),
-                "forward model 1",
-                "grey",
-                0.2,
-                200,
-                List.of());
-    }
-
-    private static NewMark mark(Globe globe, ArchivedPicture picture, StoredFit fit, long feature, double lon) {
-        return new NewMark(
-                picture.id(),
-                Optional.of(fit.id()),
-                Optional.of(feature),
-                new PixelPoint(30, 40),
-                0.3,
-                Optional.of(new SurfacePoint(lon, -22, globe.figure().centricFromGraphicDeg(-22), 30, 31, 5)),
-                Optional.of(new ErrorBudget(0.1, 0.1, 0.1, 0.1, 0.1, 0.1, 0.1, 0.1, 0.1, 0.4, 0.3)),
-                "centre",
-                "A. Measurer");
     }
 
     private DriftCanvas canvas() {
