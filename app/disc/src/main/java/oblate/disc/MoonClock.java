@@ -26,7 +26,7 @@ final class MoonClock {
      * @param way how the picture is turned, with its likelihood over the times
      * @param placement where the disc then lies
      */
-    ClockFinding judge(MoonWay way, Placement placement) {
+    ClockFinding judge(PictureTurn way, Placement placement) {
         Refined at = refine(placement, way.bestS);
         Refined stated = refine(placement, 0);
         boolean elsewhere = way.best - way.near > CLEARLY && at.moons >= 2;

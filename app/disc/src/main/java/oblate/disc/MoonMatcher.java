@@ -61,19 +61,19 @@ final class MoonMatcher {
         if (points.isEmpty()) {
             return Optional.empty();
         }
-        List<MoonWay> ways = new ArrayList<>();
+        List<PictureTurn> ways = new ArrayList<>();
         for (int w = 0; w < 4; w++) {
-            ways.add(new MoonWay((w & 1) == 1, (w & 2) == 2));
+            ways.add(new PictureTurn((w & 1) == 1, (w & 2) == 2));
         }
         for (double t = -REACH_S; t <= REACH_S; t += STEP_S) {
             weigh(ways, t);
         }
-        MoonWay best =
+        PictureTurn best =
                 ways.stream().max(Comparator.comparingDouble(w -> w.evidence)).orElseThrow();
         double all = 0;
         double turned = 0;
         double mirrored = 0;
-        for (MoonWay way : ways) {
+        for (PictureTurn way : ways) {
             double share = Math.exp(way.evidence - best.evidence);
             all += share;
             turned += way.turned ? share : 0;
@@ -99,18 +99,18 @@ final class MoonMatcher {
                 Optional.of(new MoonClock(beside).judge(best, placed))));
     }
 
-    private void weigh(List<MoonWay> ways, double offsetS) {
+    private void weigh(List<PictureTurn> ways, double offsetS) {
         List<MoonPlace> moons = beside.moons(offsetS);
         double slip = offsetS / USUAL_SIGMA_S;
         double prior =
                 (1 - WRONG_SHARE) * Math.exp(-slip * slip / 2) / (USUAL_SIGMA_S * Math.sqrt(2 * Math.PI)) * STEP_S
                         + WRONG_SHARE * STEP_S / (2 * REACH_S);
-        for (MoonWay way : ways) {
+        for (PictureTurn way : ways) {
             way.add(offsetS, likelihood(placement(way), moons), Math.log(prior));
         }
     }
 
-    private Placement placement(MoonWay way) {
+    private Placement placement(PictureTurn way) {
         Placement p = frame.placement();
         return new Placement(
                 p.centreXPx(),

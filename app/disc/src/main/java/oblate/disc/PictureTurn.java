@@ -5,7 +5,8 @@ import java.util.ArrayList;
 import java.util.List;
 
 /** One way the picture may be turned, with its likelihood over the times. */
-final class MoonWay {
+final class PictureTurn {
+    /** Offsets that count as the stated time itself (s). */
     private static final double NEAR_S = 90;
 
     final boolean turned;
@@ -16,7 +17,7 @@ final class MoonWay {
     double evidence = Double.NEGATIVE_INFINITY;
     final List<double[]> good = new ArrayList<>();
 
-    MoonWay(boolean turned, boolean mirrored) {
+    PictureTurn(boolean turned, boolean mirrored) {
         this.turned = turned;
         this.mirrored = mirrored;
     }
