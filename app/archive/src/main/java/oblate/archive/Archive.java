@@ -7,6 +7,8 @@ import java.nio.file.Path;
 import java.time.Clock;
 import java.time.Duration;
 import java.time.Instant;
+import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
@@ -42,6 +44,7 @@ public final class Archive implements AutoCloseable {
     private final FeatureRows features = new FeatureRows();
     private final HistoryRows history = new HistoryRows();
     private final SettlementRows settlements = new SettlementRows();
+    private final SeenStateRows seenStates = new SeenStateRows(gear);
     private final PictureEntering entering = new PictureEntering();
     private final AtomicBoolean written = new AtomicBoolean();
     private final AtomicBoolean closed = new AtomicBoolean();
@@ -408,6 +411,59 @@ public final class Archive implements AutoCloseable {
     /** What was settled by hand about current marks, the newest word about each, in order of the marks' numbers; words taken back are left out. */
     public List<LinkSettlement> linkSettlements() {
         return catalog.read(settlements::current);
+    }
+
+    /**
+     * Keeps what was seen of moons, all of it or, when one is refused, none. What says the same as the newest word about its thing adds nothing.
+     *
+     * @return how many said something new
+     * @throws ProblemException with {@link ArchiveProblem#NO_SUCH_PICTURE}, {@link ArchiveProblem#UNDATED_PICTURE}, {@link ArchiveProblem#OTHER_PLANET} or
+     *     {@link ArchiveProblem#NO_SUCH_SITE}
+     */
+    public int saySeen(List<SeenState> states) {
+        return write(handle -> {
+            Instant now = clock.instant();
+            Map<String, List<SeenState>> known = new HashMap<>();
+            int added = 0;
+            for (SeenState said : states) {
+                said.pictureId().ifPresent(id -> checkSeenOn(existing(handle, id), said.planetId()));
+                List<SeenState> before =
+                        known.computeIfAbsent(said.planetId(), p -> new ArrayList<>(seenStates.current(handle, p)));
+                if (said.addsTo(before)) {
+                    seenStates.add(handle, said, now);
+                    history.add(handle, now, "seen", said.subject(), said.sentence());
+                    before.removeIf(said::isAboutTheSame);
+                    if (!said.isOpen()) {
+                        before.add(said);
+                    }
+                    added++;
+                }
+            }
+            return added;
+        });
+    }
+
+    private static void checkSeenOn(ArchivedPicture picture, String planetId) {
+        if (picture.time().isEmpty()) {
+            throw new ProblemException(ArchiveProblem.UNDATED_PICTURE, picture.id());
+        }
+        if (!picture.planetId().equals(Optional.of(planetId))) {
+            throw new ProblemException(
+                    ArchiveProblem.OTHER_PLANET,
+                    picture.id(),
+                    picture.planetId().orElse("no known planet"),
+                    planetId);
+        }
+    }
+
+    /** What was seen of a planet's moons, the newest word about each thing; words taken back are left out. */
+    public List<SeenState> seenStates(String planetId) {
+        return catalog.read(handle -> seenStates.current(handle, planetId));
+    }
+
+    /** All that was ever said of it, oldest first. */
+    public List<SeenState> seenStateHistory(String planetId) {
+        return catalog.read(handle -> seenStates.all(handle, planetId));
     }
 
     /**

@@ -27,7 +27,7 @@ record MutualTable(EventSearch search, Optional<SiteView> view, Sky sky) {
     /** Every column. */
     ReportTable whole(List<MutualEvent> events) {
         TableOf<MutualEvent> t = new TableOf<>("Mutual events");
-        t.fact("times", "UTC, as seen from the Earth's centre; light time of every leg allowed for");
+        t.fact("times", "UTC, " + SiteView.from(view) + "; light time of every leg allowed for");
         t.fact("depths", DEPTHS);
         t.text("window_start_utc", "start of the span", e -> search.from().iso());
         t.text("window_end_utc", "end of the span", e -> search.to().iso());
@@ -85,7 +85,8 @@ record MutualTable(EventSearch search, Optional<SiteView> view, Sky sky) {
         TableOf<MutualEvent> t = new TableOf<>("Mutual events");
         t.fact(
                 "times",
-                "UTC, as seen from the Earth's centre; drop is the share of the hidden moon's light lost at the middle, both that of both moons, "
+                "UTC, " + SiteView.from(view)
+                        + "; drop is the share of the hidden moon's light lost at the middle, both that of both moons, "
                         + DEPTHS);
         t.text(
                 "mid",

@@ -1,7 +1,10 @@
 /* SPDX-License-Identifier: Apache-2.0 */
 package oblate.command;
 
+import java.util.Locale;
+import java.util.Optional;
 import java.util.function.Function;
+import oblate.sky.GroundSite;
 import oblate.sky.GroundSky;
 import oblate.sky.GroundView;
 import oblate.sky.PlanetModel;
@@ -19,6 +22,20 @@ record SiteView(GroundSky sky) {
 
     /** What counts as observable, in words. */
     static final String RULE = "planet above 5 deg, Sun below -6 deg, and not hidden";
+
+    /** From where times are counted, in words. */
+    static String from(Optional<SiteView> view) {
+        return view.map(v -> {
+                    GroundSite site = v.sky().site();
+                    return String.format(
+                            Locale.ROOT,
+                            "as seen from latitude %.4f, longitude %.4f (east positive), %.0f m",
+                            site.latDeg(),
+                            site.lonEastDeg(),
+                            site.heightM());
+                })
+                .orElse("as seen from the Earth's centre");
+    }
 
     GroundView at(PlanetModel planet, UtcTime time) {
         return sky.view(planet, time);

@@ -11,10 +11,10 @@ import java.util.stream.Collectors;
 import oblate.archive.Archive;
 import oblate.archive.ArchivedPicture;
 import oblate.base.ProblemException;
-import oblate.drift.timing.ArchiveMoons;
 import oblate.drift.timing.MoonState;
 import oblate.drift.timing.Phenomenon;
 import oblate.drift.timing.Shot;
+import oblate.drift.timing.Shots;
 import oblate.drift.timing.StateSaid;
 import oblate.drift.timing.TimingProblem;
 import oblate.sky.MoonFacts;
@@ -98,7 +98,7 @@ final class StateRows {
                     row.row().getRecordNumber(),
                     "\"" + row.needed("sigma_s") + "\" in column sigma_s is no number of seconds from 0 to 86400");
         }
-        return Shot.look(text, time(text, row), sigma, row.text("observer").orElse(""));
+        return Shot.look(text, time(text, row), sigma, row.text("observer").orElse(""), site);
     }
 
     private Instant time(String text, CsvRows.Row row) {
@@ -116,7 +116,8 @@ final class StateRows {
         Archive open = archive.orElseThrow(() -> new UsageException(
                 place + ": names a picture, \"" + word + "\", but no archive is given; add --archive DIR"));
         ArchivedPicture found = open.pictureCalled(word);
-        return ArchiveMoons.shot(found)
+        return new Shots(open)
+                .of(found)
                 .orElseThrow(() -> new ProblemException(TimingProblem.UNDATED, place, found.name()));
     }
 

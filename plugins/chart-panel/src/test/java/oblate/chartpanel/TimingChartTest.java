@@ -39,7 +39,7 @@ class TimingChartTest {
                 Optional.of(at),
                 Optional.of(at),
                 oMinusPS,
-                new Timing.Errors(sigmaS, sigmaS, 0, 0, 0, 0),
+                new Timing.Errors(sigmaS, sigmaS, 0, 0, 0, 0, 0),
                 Optional.empty(),
                 Optional.empty(),
                 Optional.empty(),

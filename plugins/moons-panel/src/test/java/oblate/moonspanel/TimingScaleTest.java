@@ -29,7 +29,7 @@ class TimingScaleTest {
                 Optional.of(at),
                 Optional.of(at),
                 oMinusPS,
-                new Timing.Errors(sigmaS, sigmaS, 0, 0, 0, 0),
+                new Timing.Errors(sigmaS, sigmaS, 0, 0, 0, 0, 0),
                 Optional.empty(),
                 Optional.empty(),
                 Optional.empty(),

@@ -232,7 +232,7 @@ public final class Planner {
             return items;
         }
         try {
-            MoonEvents events = MoonEvents.of(wish.ground().sky(), wish.planet());
+            MoonEvents events = MoonEvents.of(wish.ground(), wish.planet());
             Map<String, Integer> numbers = new HashMap<>();
             for (MoonMoments.Moment moment :
                     MoonMoments.of(events.passages(EventSearch.between(night.from(), night.to())))) {

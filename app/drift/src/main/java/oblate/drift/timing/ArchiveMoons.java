@@ -15,7 +15,6 @@ import oblate.archive.MarkSearch;
 import oblate.archive.StoredFit;
 import oblate.archive.StoredMark;
 import oblate.disc.Trust;
-import oblate.image.CaptureTime;
 import oblate.sky.PlanetModel;
 
 /**
@@ -27,6 +26,7 @@ public final class ArchiveMoons {
 
     private final Archive archive;
     private final PlanetModel planet;
+    private final Shots shots;
     private final Map<Long, ArchivedPicture> pictures = new HashMap<>();
     private final Map<Long, Optional<StoredFit>> fits = new HashMap<>();
 
@@ -37,6 +37,7 @@ public final class ArchiveMoons {
     public ArchiveMoons(Archive archive, PlanetModel planet) {
         this.archive = archive;
         this.planet = planet;
+        shots = new Shots(archive);
     }
 
     /**
@@ -98,26 +99,6 @@ public final class ArchiveMoons {
         return new Found(places, states, remarks);
     }
 
-    /**
-     * A picture as far as its time goes; empty for an undated one.
-     */
-    public static Optional<Shot> shot(ArchivedPicture picture) {
-        return picture.time().map(time -> shot(picture, time));
-    }
-
-    private static Shot shot(ArchivedPicture picture, CaptureTime time) {
-        String observer = picture.observer().orElse("");
-        return picture.night()
-                .map(night -> new Shot(
-                        picture.name(),
-                        time.midUtc(),
-                        time.uncertaintyS(),
-                        time.exposureS().orElse(0),
-                        night,
-                        observer))
-                .orElseGet(() -> Shot.look(picture.name(), time.midUtc(), time.uncertaintyS(), observer));
-    }
-
     private ArchivedPicture picture(StoredMark mark) {
         return pictures.computeIfAbsent(
                 mark.mark().pictureId(), id -> archive.picture(id).orElseThrow());
@@ -125,7 +106,7 @@ public final class ArchiveMoons {
 
     private Optional<PlaceMark> place(StoredMark mark, MoonSubject subject) {
         Optional<StoredFit> fit = fits.computeIfAbsent(mark.mark().pictureId(), id -> archive.currentFit(id));
-        return fit.flatMap(f -> shot(picture(mark))
+        return fit.flatMap(f -> shots.of(picture(mark))
                 .map(shot -> new PlaceMark(
                         shot,
                         subject,
@@ -150,7 +131,7 @@ public final class ArchiveMoons {
                 .map(s -> subject.shadow() && s == MoonState.GONE ? MoonState.NOT_SEEN : s)
                 .map(s -> !subject.shadow() && s == MoonState.NOT_SEEN ? MoonState.GONE : s)
                 .filter(s -> about.isEmpty() || s.belongsTo(about.get()))
-                .flatMap(s -> shot(picture(mark))
+                .flatMap(s -> shots.of(picture(mark))
                         .map(shot -> new StateSaid(shot, subject.moon(), about, s, subject.shadow())));
     }
 }

@@ -29,7 +29,7 @@ class ContactTimingTest {
 
     private static StateSaid said(String moon, Phenomenon phenomenon, MoonState state, Instant utc, double sigmaS) {
         return new StateSaid(
-                Shot.look(utc.toString(), utc, sigmaS, ""),
+                Shot.look(utc.toString(), utc, sigmaS, "", Optional.empty()),
                 Bench.moon(JUPITER, moon),
                 Optional.of(phenomenon),
                 state,
@@ -223,8 +223,14 @@ class ContactTimingTest {
     @Test
     void longCapturesCountInTheError() {
         Shot before = new Shot(
-                "a", Bench.plus(T1, -60), 1, 120, Shot.look("", T1, 1, "").night(), "");
-        Shot after = new Shot("b", Bench.plus(T1, 60), 1, 120, before.night(), "");
+                "a",
+                Bench.plus(T1, -60),
+                1,
+                120,
+                Shot.look("", T1, 1, "", Optional.empty()).night(),
+                "",
+                Optional.empty());
+        Shot after = new Shot("b", Bench.plus(T1, 60), 1, 120, before.night(), "", Optional.empty());
         var moon = Bench.moon(JUPITER, "io");
         Timing t = timed(
                         new StateSaid(before, moon, Optional.empty(), MoonState.CLEAR, false),
