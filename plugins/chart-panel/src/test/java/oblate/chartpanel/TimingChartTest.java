@@ -32,6 +32,7 @@ class TimingChartTest {
         return new Timing(
                 night,
                 "observer-1",
+                Optional.empty(),
                 JUPITER.moons().get(moon),
                 moon == 0 ? Phenomenon.TRANSIT : Phenomenon.ECLIPSE,
                 TimedPoint.MID,

@@ -22,6 +22,7 @@ class TimingScaleTest {
         return new Timing(
                 night,
                 "",
+                Optional.empty(),
                 new Jupiter().moons().get(0),
                 Phenomenon.TRANSIT,
                 TimedPoint.MID,

@@ -101,9 +101,11 @@ class ContactTimingTest {
     private static boolean isAtLitLimb(CSVRecord row, Phenomenon phenomenon, boolean coming) {
         Instant mid = time(row, "mid_utc");
         MoonFacts moon = Bench.moon(JUPITER, row.get("moon"));
-        return new EventBook(Bench.SKY, JUPITER, List.of(mid), Set.of(moon))
-                .nearest(moon, EnumSet.of(phenomenon.kind().orElseThrow()), mid, EventBook.NEAR)
-                .flatMap(p -> ForetoldContact.of(p, coming ? TimedPoint.INGRESS_CENTRE : TimedPoint.EGRESS_CENTRE))
+        Shot shot = Shot.look("", mid, 0, "", Optional.empty());
+        return new EventBook(new Standpoints(Bench.SKY), JUPITER, List.of(shot), Set.of(moon))
+                .nearest(moon, EnumSet.of(phenomenon.kind().orElseThrow()), shot, EventBook.NEAR)
+                .flatMap(e ->
+                        ForetoldContact.of(e.passage(), coming ? TimedPoint.INGRESS_CENTRE : TimedPoint.EGRESS_CENTRE))
                 .filter(c -> c.softS() < MOST_SOFT_S)
                 .isPresent();
     }
