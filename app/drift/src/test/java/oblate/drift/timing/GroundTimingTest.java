@@ -67,7 +67,8 @@ class GroundTimingTest {
         double dec = Math.toRadians(here.decApparentDeg());
         double east = Math.toRadians(Math.IEEEremainder(there.raDeg() - here.raApparentDeg(), 360)) * Math.cos(dec);
         double north = Math.toRadians(there.decDeg() - here.decApparentDeg());
-        // The direction from the place has the turning Earth's aberration in it, which shifts no moon against its planet: 0.3192″ cos φ (cos H, sin H sin δ),
+        // The direction from the place has the turning Earth's aberration in it, which shifts no moon against its
+        // planet: 0.3192″ cos φ (cos H, sin H sin δ),
         // Explanatory Supplement to the Astronomical Almanac, ch. 7, from memory.
         double turning = Math.toRadians(0.3192 / 3600)
                 * Math.cos(Math.toRadians(ground.site().latDeg()));
