@@ -30,7 +30,7 @@ class EventFinderTest {
 
     private List<MoonEvent> night(LocalDate evening, Optional<Site> site) {
         Wish wish = new Wish(jupiter, site, Stretch.NIGHT.from(evening, site));
-        return new EventFinder(sky)
+        return new EventFinder(new Grounds(sky))
                 .find(wish, Progress.SILENT).events().stream()
                         .filter(MoonEvent.class::isInstance)
                         .map(MoonEvent.class::cast)
@@ -101,6 +101,7 @@ class EventFinderTest {
         };
         Wish wish =
                 new Wish(jupiter, Optional.empty(), Stretch.MONTH.from(LocalDate.of(2031, 3, 24), Optional.empty()));
-        assertThat(new EventFinder(sky).find(wish, stopped).events()).isEmpty();
+        assertThat(new EventFinder(new Grounds(sky)).find(wish, stopped).events())
+                .isEmpty();
     }
 }

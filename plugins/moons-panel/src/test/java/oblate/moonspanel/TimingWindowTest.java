@@ -150,15 +150,15 @@ class TimingWindowTest {
         open();
         TimingRows rows = (TimingRows) window.find("moons.timings.rows");
         assertThat(PanelWindow.<Integer>ask(rows::getRowCount)).isEqualTo(1);
-        double oMinusP = PanelWindow.ask(() -> rows.timings().get(0).oMinusPS());
-        double sigma = PanelWindow.ask(() -> rows.timings().get(0).errors().totalS());
+        double oMinusP = PanelWindow.ask(() -> rows.shown().get(0).oMinusPS());
+        double sigma = PanelWindow.ask(() -> rows.shown().get(0).errors().totalS());
         assertThat(oMinusP).isBetween(30 - 3.0, 30 + 3.0);
         assertThat(sigma).isBetween(2.0, 20.0);
         assertThat(PanelWindow.<Object>ask(() -> rows.getValueAt(0, 2))).isEqualTo("transit, mid");
 
         TimingPlot plot = (TimingPlot) window.find("moons.timings.plot");
         PanelWindow.act(() -> {
-            TimingScale scale = TimingScale.of(rows.timings(), plot.getWidth(), plot.getHeight());
+            TimingScale scale = TimingScale.of(rows.shown(), plot.getWidth(), plot.getHeight());
             plot.dispatchEvent(new MouseEvent(
                     plot,
                     MouseEvent.MOUSE_PRESSED,
@@ -176,7 +176,7 @@ class TimingWindowTest {
         assertThat(clock).startsWith("Night 2004-12-04").contains(" ± ").contains("Io");
         String time = PanelWindow.ask(() -> ((JTextField) window.find("moons.time")).getText());
         assertThat(time).isEqualTo(PanelWindow.<String>ask(() -> oblate.sky.UtcTime.of(
-                        rows.timings().get(0).predictedUtc().orElseThrow())
+                        rows.shown().get(0).predictedUtc().orElseThrow())
                 .iso(0)));
     }
 
