@@ -17,6 +17,8 @@ import java.util.TreeSet;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import oblate.drift.timing.MoonState;
+import oblate.drift.timing.Phenomenon;
 import oblate.drift.timing.TimedPoint;
 import oblate.sky.Twilight;
 import oblate.sky.event.EventKind;
@@ -55,6 +57,9 @@ class BundleTest {
         Set<String> keys = new TreeSet<>();
         for (EventKind kind : EventKind.values()) {
             keys.add("kind." + kind.id());
+            for (MoonState state : MoonState.about(Phenomenon.valueOf(kind.name()))) {
+                keys.add("state." + kind.id() + "." + state.id());
+            }
         }
         for (EventKind kind : List.of(EventKind.OCCULTATION, EventKind.ECLIPSE)) {
             keys.add("meeting." + kind.id());
