@@ -57,6 +57,7 @@ final class MoonSheets extends JTabbedPane {
 
     void instant(UtcTime time) {
         lists.instant(time);
+        states.instant(time);
     }
 
     /** Chooses an event that is listed. */

@@ -19,6 +19,7 @@ final class NamePlaces {
     private static final double LIMB_BAND_PX = 7;
     private static final double GAP_PX = 3;
     private static final double EDGE_PX = 2;
+    private static final double APART_PX = 6;
     private static final int DIRECTIONS = 16;
     private static final double[] ROWS_AWAY = {0, 0.6, 1.3, 2.2, 3.4, 5};
     private static final double ACROSS_LIMB = 40;
@@ -106,7 +107,13 @@ final class NamePlaces {
                 && box.getMaxY() <= field.height - EDGE_PX
                 && box.getX() >= EDGE_PX
                 && box.getMaxX() <= field.width - EDGE_PX
-                && taken.stream().noneMatch(box::intersects);
+                && taken.stream().noneMatch(apart(box)::intersects);
+    }
+
+    /** With the room that names keep from one another. */
+    private static Rectangle2D apart(Rectangle2D box) {
+        return new Rectangle2D.Double(
+                box.getX() - APART_PX, box.getY(), box.getWidth() + 2 * APART_PX, box.getHeight());
     }
 
     private double cost(Candidate c, Rectangle2D dot) {

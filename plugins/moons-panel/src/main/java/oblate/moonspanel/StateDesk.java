@@ -97,7 +97,10 @@ record StateDesk(Archive archive, Sky sky, String measurer) {
     }
 
     private static String words(Timing t) {
-        String point = TEXTS.text("point." + t.point().id());
+        String point = TEXTS.text(
+                "states.result.point",
+                TEXTS.text("touch." + t.point().id()).toLowerCase(Locale.ROOT),
+                TEXTS.text("point." + t.point().id()));
         if (t.hasTime()) {
             String result = TEXTS.text("states.result", point, TimingRows.oMinusP(t));
             return t.doubts().isEmpty() ? result : result + " (" + doubts(t) + ")";

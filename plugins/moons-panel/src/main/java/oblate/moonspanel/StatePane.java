@@ -5,6 +5,7 @@ import java.awt.event.HierarchyEvent;
 import java.awt.event.MouseAdapter;
 import java.awt.event.MouseEvent;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
@@ -15,10 +16,12 @@ import javax.swing.JComponent;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
 import javax.swing.JScrollPane;
+import javax.swing.JTextArea;
 import net.miginfocom.swing.MigLayout;
 import oblate.archive.ArchivedPicture;
 import oblate.archive.SeenState;
 import oblate.drift.timing.MoonState;
+import oblate.sky.UtcTime;
 import oblate.workbench.PanelContext;
 import oblate.workbench.actions.Deed;
 import oblate.workbench.look.FlowingRow;
@@ -38,17 +41,18 @@ final class StatePane extends JPanel {
     private final JPanel buttons = new FlowingRow(false);
     private final StateTable table;
     private final PicturePeek peek;
-    private final JLabel hint = new JLabel(" ");
+    private final JTextArea hint = new JTextArea(2, 40);
     private final JLabel result = new JLabel(" ");
     private transient List<MoonEvent> events = List.of();
     private transient List<SeenState> known = List.of();
     private transient Optional<Found> found = Optional.empty();
+    private transient Optional<UtcTime> at = Optional.empty();
     private boolean filling;
     private boolean stale = true;
 
     /** @param whenChosen gets the event that a person chooses here */
     StatePane(PanelContext context, Consumer<Happening> whenChosen) {
-        super(new MigLayout("insets 0, gap 0, fill, hidemode 3", "[grow,fill][28%,fill]", "[][][][grow,fill][]"));
+        super(new MigLayout("insets 0, gap 0, fill, hidemode 3", "[grow,fill][30%,fill]", "[][][][grow,fill][]"));
         this.context = context;
         desk = new StateDesk(
                 context.archive(), context.sky(), context.workbench().measurer());
@@ -60,9 +64,15 @@ final class StatePane extends JPanel {
         choice.setToolTipText(TEXTS.text("states.event.tip"));
         choice.getAccessibleContext().setAccessibleName(TEXTS.text("states.event.name"));
         hint.setName("moons.states.hint");
+        hint.setEditable(false);
+        hint.setFocusable(false);
+        hint.setOpaque(false);
+        hint.setBorder(BorderFactory.createEmptyBorder());
+        hint.setLineWrap(true);
+        hint.setWrapStyleWord(true);
         result.setName("moons.states.result");
         add(choice, "wmin 0, gapleft 16, gapright 16, gaptop 6");
-        add(peek, "spany 5, wmin 0, wrap");
+        add(peek, "spany 5, wmin 0, growy, wrap");
         add(hint, "wmin 0, gapleft 16, gapright 16, gaptop 6, wrap");
         add(buttons, "wmin 0, wrap");
         JScrollPane scroll = new JScrollPane(table);
@@ -91,8 +101,17 @@ final class StatePane extends JPanel {
         addHierarchyListener(e -> {
             if ((e.getChangeFlags() & HierarchyEvent.SHOWING_CHANGED) != 0) {
                 refreshIfShowing();
+                if (isShowing()) {
+                    // the drawing and the inspector show the event whose pictures are listed here
+                    event().ifPresent(whenChosen);
+                }
             }
         });
+    }
+
+    /** The instant that is shown. */
+    void instant(UtcTime moment) {
+        at = Optional.of(moment);
     }
 
     /** The events of a span. */
@@ -160,18 +179,25 @@ final class StatePane extends JPanel {
                     EventClock.day(e.from()),
                     EventClock.clock(e.to())));
         }
-        before.filter(events::contains).ifPresent(e -> choice.setSelectedIndex(events.indexOf(e)));
+        before.filter(events::contains).or(this::likeliest).ifPresent(e -> choice.setSelectedIndex(events.indexOf(e)));
         filling = false;
         stale = true;
         refreshIfShowing();
         fillPictures(Optional.empty());
     }
 
+    /** Of the events, the one nearest the instant shown, rather one that can be seen. */
+    private Optional<MoonEvent> likeliest() {
+        return events.stream()
+                .min(Comparator.comparing((MoonEvent e) -> e.hindrance().isPresent())
+                        .thenComparingDouble(e -> at.map(t -> Math.abs(e.mid().clockSecondsSince(t)))
+                                .orElse(0.0)));
+    }
+
     private void fillPictures(Optional<ArchivedPicture> chosen) {
         Optional<MoonEvent> event = event();
         boolean some = event.isPresent();
         hint.setText(TEXTS.text(some ? "states.hint" : "states.none"));
-        hint.setToolTipText(hint.getText());
         choice.setVisible(some);
         List<StateLine> lines = event.map(e -> StateLine.of(e, near(e), known)).orElse(List.of());
         table.show(lines);

@@ -47,7 +47,7 @@ final class TimingPane extends JPanel {
      * @param toStates shows the sheet in which states are said
      */
     TimingPane(PanelContext context, Consumer<Timing> whenChosen, Runnable toStates) {
-        super(new MigLayout("insets 0, gap 0, fill", "[42%,fill][58%,fill]", "[][grow,fill][]"));
+        super(new MigLayout("insets 0, gap 0, fill", "[38%,fill][62%,fill]", "[][grow,fill][]"));
         this.context = context;
         this.whenChosen = whenChosen;
         setOpaque(false);
@@ -156,7 +156,10 @@ final class TimingPane extends JPanel {
                 .collect(Collectors.joining(" "));
         String doubts =
                 timing.doubts().isEmpty() ? "" : TEXTS.text("timings.doubts", String.join("; ", timing.doubts())) + " ";
-        clock.setText(doubts + night);
+        String site = timing.site()
+                .map(s -> TEXTS.text("timings.for.site", s))
+                .orElseGet(() -> TEXTS.text("timings.for.centre"));
+        clock.setText(doubts + night + " " + site);
         whenChosen.accept(timing);
     }
 

@@ -30,7 +30,8 @@ final class TimingRows extends RowTable<Timing> {
                         .map(b -> Figures.withSigma(b.arcsec(), b.sigmaArcsec(), ""))
                         .orElse("–")),
                 Column.words(
-                        TEXTS.text("timings.site"), t -> t.site().orElseGet(() -> TEXTS.text("timings.geocentre"))));
+                        TEXTS.text("timings.site"),
+                        t -> TEXTS.text(t.site().isPresent() ? "timings.ground" : "timings.geocentre")));
     }
 
     @Override

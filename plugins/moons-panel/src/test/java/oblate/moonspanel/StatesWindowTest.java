@@ -26,6 +26,7 @@ import javax.imageio.ImageIO;
 import javax.swing.JComboBox;
 import javax.swing.JLabel;
 import javax.swing.JTabbedPane;
+import javax.swing.text.JTextComponent;
 import oblate.archive.FilingFacts;
 import oblate.archive.SeenState;
 import oblate.archive.Site;
@@ -212,8 +213,8 @@ class StatesWindowTest {
         String said = PanelWindow.ask(() -> ((JLabel) window.find("moons.states.result")).getText());
         assertThat(said)
                 .startsWith("Observed − predicted, ")
-                .contains("t1: ")
-                .contains("t2: ")
+                .contains("outer touch (t1): ")
+                .contains("inner touch (t2): ")
                 .contains(" ± ");
         List<Timing> timings = timings();
         assertThat(timings).hasSize(3).allSatisfy(t -> {
@@ -259,7 +260,7 @@ class StatesWindowTest {
             date.postActionEvent();
         });
         window.settle();
-        assertThat(PanelWindow.<String>ask(() -> ((JLabel) window.find("moons.states.hint")).getText()))
+        assertThat(PanelWindow.<String>ask(() -> ((JTextComponent) window.find("moons.states.hint")).getText()))
                 .contains("No event of this span has a picture");
         assertThat(PanelWindow.<Integer>ask(() -> table().getRowCount())).isZero();
     }

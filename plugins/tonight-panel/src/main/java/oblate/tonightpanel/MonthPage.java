@@ -147,6 +147,12 @@ final class MonthPage extends JPanel {
         whenPlanned.accept(made);
     }
 
+    /** Takes the colours of the present theme. */
+    void followLook() {
+        said.setForeground(palette.get().quietInk());
+        table.repaint();
+    }
+
     /** The month shown; none while it is being planned or when that was stopped. */
     Optional<Plan> plan() {
         return plan;
