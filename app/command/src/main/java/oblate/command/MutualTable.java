@@ -61,6 +61,7 @@ record MutualTable(EventSearch search, Optional<SiteView> view, Sky sky) {
             v.columns(t, "mid", MutualEvent::planet, MutualEvent::mid);
             t.text("observable", SiteView.RULE, e -> observable(e, v));
         });
+        t.text("seen_from", "where the times are those of", e -> SiteView.seenFrom(view));
         t.text("ephemeris", "planetary ephemeris", e -> sky.ephemeris().name());
         t.text("leap_seconds", "table of leap seconds used", e -> sky.leapSeconds()
                 .saidOf(e.mid().time()));

@@ -75,6 +75,7 @@ record PassageTable(EventSearch search, Optional<SiteView> view, Sky sky) {
                 .orElse(null));
         own(t);
         view.ifPresent(v -> site(t, v));
+        t.text("seen_from", "where the times are those of", p -> SiteView.seenFrom(view));
         t.text("ephemeris", "planetary ephemeris", p -> sky.ephemeris().name());
         t.text("leap_seconds", "table of leap seconds used", p -> sky.leapSeconds()
                 .saidOf(p.mid().time()));

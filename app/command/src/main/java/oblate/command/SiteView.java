@@ -4,6 +4,7 @@ package oblate.command;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Function;
+import oblate.report.TimingTable;
 import oblate.sky.GroundSite;
 import oblate.sky.GroundSky;
 import oblate.sky.GroundView;
@@ -35,6 +36,14 @@ record SiteView(GroundSky sky) {
                             site.heightM());
                 })
                 .orElse("as seen from the Earth's centre");
+    }
+
+    /** The same in a column: {@code geocentre}, or the place. */
+    static String seenFrom(Optional<SiteView> view) {
+        return view.map(v -> v.sky().site())
+                .map(s -> String.format(
+                        Locale.ROOT, "lat %.4f lon %.4f height %.0f m", s.latDeg(), s.lonEastDeg(), s.heightM()))
+                .orElse(TimingTable.GEOCENTRE);
     }
 
     GroundView at(PlanetModel planet, UtcTime time) {

@@ -79,6 +79,27 @@ class TimingsCommandTest {
                 .isCloseTo(-17, within(2.0));
     }
 
+    /** Foretold for a place on the Earth's western edge as Jupiter has it: Io is seen there up to 0.3 s late. */
+    @Test
+    void aLookFromAPlaceIsForetoldForIt() throws IOException {
+        String head = "time_utc,moon,phenomenon,state,sigma_s,site\n";
+        String rows = "2027-09-26T09:30:59Z,io,transit,clear,2,SITE\n2027-09-26T09:34:59Z,io,transit,on_limb,2,SITE\n";
+        CSVRecord centre =
+                row(ofStates(head + rows.replace("SITE", ""), "--format", "csv").rows(), "transit", "t1");
+        assertThat(centre.get("seen_from")).isEqualTo("geocentre");
+        assertThat(number(centre, "sigma_site_s")).isEqualTo(0.1);
+        CSVRecord place = row(
+                ofStates(head + rows.replace("SITE", "\"10,150,0\""), "--format", "csv")
+                        .rows(),
+                "transit",
+                "t1");
+        assertThat(place.get("seen_from")).isEqualTo("10,150,0");
+        assertThat(number(place, "sigma_site_s")).isZero();
+        assertThat(Math.abs(number(place, "o_minus_p_s") - number(centre, "o_minus_p_s")))
+                .isBetween(0.05, 0.35);
+        refused(head + rows.replace("SITE", "nowhere"), "row 1: site: \"nowhere\" is neither LAT,LON,HEIGHT");
+    }
+
     @Test
     void oneSideOnlyIsSaidAsALimit() throws IOException {
         CommandRun run =
