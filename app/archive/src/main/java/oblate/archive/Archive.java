@@ -28,6 +28,7 @@ public final class Archive implements AutoCloseable {
     private final KeptPictures pictures;
     private final KeptFits fits;
     private final KeptMarks marks;
+    private final KeptStates seen;
     private final FeatureRows features = new FeatureRows();
     private final GearRows gear = new GearRows();
     private final HistoryRows history = new HistoryRows();
@@ -42,6 +43,7 @@ public final class Archive implements AutoCloseable {
         this.pictures = new KeptPictures(ledger);
         this.fits = new KeptFits(ledger, pictures);
         this.marks = new KeptMarks(ledger, pictures, this.planets);
+        this.seen = new KeptStates(ledger, pictures);
     }
 
     /**
@@ -233,6 +235,27 @@ public final class Archive implements AutoCloseable {
     /** What was settled by hand about current marks, the newest word about each, in order of the marks' numbers; words taken back are left out. */
     public List<LinkSettlement> linkSettlements() {
         return marks.linkSettlements();
+    }
+
+    /**
+     * Keeps what was seen of moons, all of it or, when one is refused, none. What says the same as the newest word about its thing adds nothing.
+     *
+     * @return how many said something new
+     * @throws ProblemException with {@link ArchiveProblem#NO_SUCH_PICTURE}, {@link ArchiveProblem#UNDATED_PICTURE}, {@link ArchiveProblem#OTHER_PLANET} or
+     *     {@link ArchiveProblem#NO_SUCH_SITE}
+     */
+    public int saySeen(List<SeenState> states) {
+        return seen.say(states);
+    }
+
+    /** What was seen of a planet's moons, the newest word about each thing; words taken back are left out. */
+    public List<SeenState> seenStates(String planetId) {
+        return seen.current(planetId);
+    }
+
+    /** All that was ever said of it, oldest first. */
+    public List<SeenState> seenStateHistory(String planetId) {
+        return seen.all(planetId);
     }
 
     /**

@@ -19,7 +19,10 @@ public enum ArchiveProblem implements ProblemKind {
             "{0}: is a group's catalog, which this does not cover; use the database's own backup and copy the pictures' folder"),
     NO_SUCH_PICTURE("{0}: there is no such picture in the archive; list them with: oblate pictures"),
     AMBIGUOUS_PICTURE("{0}: means {1} pictures in the archive; give the number instead"),
-    UNDATED_PICTURE("picture {0}: has no time, and a mark needs one; file it again with --time"),
+    UNDATED_PICTURE(
+            "picture {0}: has no time, and what is measured or seen on it needs one; file it again with --time"),
+    OTHER_PLANET(
+            "picture {0}: is of {1}, not of {2}; name the right picture, or correct its planet with: oblate correct"),
     NO_MERIDIAN("picture {0}: has no central meridian, since its planet is not known; file it again with --planet"),
     NO_SUCH_MARK("mark {0}: there is no such current mark; list them with: oblate marks"),
     NO_SUCH_FIT("fit {0}: picture {1} has no such disc fit; fit it first with: oblate fit"),

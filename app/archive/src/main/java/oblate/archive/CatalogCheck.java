@@ -39,7 +39,12 @@ record CatalogCheck(Catalog catalog) {
                     join picture p on p.id = m.picture_id
                     where not (m.x_px between -100 * p.width_px and 100 * p.width_px
                            and m.y_px between -100 * p.height_px and 100 * p.height_px)
-                    """, "mark %s: its pixel lies far outside the picture; supersede it"));
+                    """, "mark %s: its pixel lies far outside the picture; supersede it"),
+            new Rule("""
+                    select cast(s.id as text) from seen_state s
+                    join picture p on p.id = s.picture_id
+                    where p.planet_id is null or s.planet_id <> p.planet_id
+                    """, "state seen %s: is of another planet's moon than its picture; correct the picture's planet"));
 
     /** One sentence per fault. */
     List<String> faults() {

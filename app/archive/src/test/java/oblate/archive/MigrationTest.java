@@ -23,6 +23,8 @@ import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.RegisterExtension;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** Older catalogs, interrupted ones, and the likeness of the two kinds. */
 @Tag("postgres")
@@ -92,10 +94,12 @@ class MigrationTest {
                 .containsExactly(2L, added);
     }
 
-    @Test
-    void everyOlderVersionOfAFileIsCopiedAsideAndBroughtUpToDateWithItsRows() throws IOException, SQLException {
+    @ParameterizedTest
+    @ValueSource(ints = {1, 2, 3})
+    void everyOlderVersionOfAFileIsCopiedAsideAndBroughtUpToDateWithItsRows(int version)
+            throws IOException, SQLException {
         Path folder = folder();
-        upTo("1", url(folder), null, Dialect.SQLITE);
+        upTo(Integer.toString(version), url(folder), null, Dialect.SQLITE);
         try (Connection connection = DriverManager.getConnection(url(folder))) {
             fillFirstVersion(connection);
         }
@@ -104,17 +108,19 @@ class MigrationTest {
         }
         try (Stream<Path> copies = Files.list(folder.resolve("backups"))) {
             assertThat(copies.map(p -> p.getFileName().toString()))
-                    .anyMatch(name -> name.startsWith("catalog-before-version-002-") && name.endsWith(".db"));
+                    .anyMatch(name ->
+                            name.startsWith("catalog-before-version-00" + (version + 1) + "-") && name.endsWith(".db"));
         }
         assertThat(Migrations.of(Dialect.SQLITE).newest())
                 .as("a newer version needs its predecessor tested here")
-                .isEqualTo(3);
+                .isEqualTo(4);
     }
 
-    @Test
-    void everyOlderVersionOfAGroupsCatalogIsBroughtUpToDateWithItsRows() throws IOException, SQLException {
+    @ParameterizedTest
+    @ValueSource(ints = {1, 2, 3})
+    void everyOlderVersionOfAGroupsCatalogIsBroughtUpToDateWithItsRows(int version) throws IOException, SQLException {
         GroupCatalog group = SERVER.newDatabase();
-        upTo("1", group.jdbcUrl(), group.user(), Dialect.POSTGRESQL);
+        upTo(Integer.toString(version), group.jdbcUrl(), group.user(), Dialect.POSTGRESQL);
         try (Connection connection = DriverManager.getConnection(group.jdbcUrl(), group.user(), "")) {
             fillFirstVersion(connection);
             try (Statement statement = connection.createStatement()) {

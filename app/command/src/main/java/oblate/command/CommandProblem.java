@@ -8,6 +8,7 @@ public enum CommandProblem implements ProblemKind {
     CANNOT_WRITE("{0}: cannot be written ({1}); choose another place"),
     CANNOT_READ("{0}: cannot be read ({1}); check the path"),
     BAD_CSV("{0}, row {1}: {2}; correct it"),
+    BAD_STATE("{0}: {1}; correct it"),
     NO_PLANET("{0}: which planet is in it is not said; add --planet NAME"),
     NO_TIME("{0}: {1}"),
     NO_FIT("{0}: has no disc fit; run: oblate fit"),

@@ -45,6 +45,12 @@ final class Commands {
         own.put("events", new EventsCommand(services, console));
         own.put("timings", new TimingsCommand(services, console));
         own.put(
+                "states",
+                new CommandLine(new StatesCommand(services, console))
+                        .addSubcommand(new StateChanges.Add(services, console))
+                        .addSubcommand(new StateChanges.Import(services, console))
+                        .addSubcommand(new StateChanges.Withdraw(services, console)));
+        own.put(
                 "site",
                 new CommandLine(new SiteCommand(services, console))
                         .addSubcommand(new SiteCommand.Add(services, console)));

@@ -12,6 +12,7 @@ import oblate.report.ReportTable;
 import oblate.sky.LeapSeconds;
 import oblate.sky.MoonFacts;
 import oblate.sky.PlanetModel;
+import oblate.sky.Standpoint;
 import oblate.sky.UtcTime;
 import oblate.sky.event.EventKind;
 import oblate.sky.event.EventSearch;
@@ -29,7 +30,7 @@ import picocli.CommandLine.Parameters;
                 "Transits, shadow transits, occultations and eclipses of a planet's moons, and events between two moons.",
         footer = {
             "",
-            "An event is listed when its middle lies in the span. Times are those seen from the Earth's centre.",
+            "An event is listed when its middle lies in the span. Times are those seen from the site, or from the Earth's centre without one.",
             "Example:  oblate events jupiter --from 2027-09-22T00:00:00Z --to 2027-09-29T00:00:00Z --moons io,europa"
         })
 final class EventsCommand implements Callable<Integer> {
@@ -83,7 +84,8 @@ final class EventsCommand implements Callable<Integer> {
                 wantedKinds(),
                 misses);
         Optional<SiteView> view = site.view(services);
-        MoonEvents events = MoonEvents.of(services.sky(), model);
+        Standpoint from = view.isPresent() ? view.get().sky() : services.sky();
+        MoonEvents events = MoonEvents.of(from, model);
         ReportTable table = mutual ? mutualTable(events, search, view) : passageTable(events, search, view);
         if (table.rows().isEmpty() && output.isText()) {
             console.say("No event of " + model.label() + "'s moons has its middle from " + from + " to " + to + ".");

@@ -27,7 +27,7 @@ record MutualTable(EventSearch search, Optional<SiteView> view, Sky sky) {
     /** Every column. */
     ReportTable whole(List<MutualEvent> events) {
         TableOf<MutualEvent> t = new TableOf<>("Mutual events");
-        t.fact("times", "UTC, as seen from the Earth's centre; light time of every leg allowed for");
+        t.fact("times", "UTC, " + SiteView.from(view) + "; light time of every leg allowed for");
         t.fact("depths", DEPTHS);
         t.text("window_start_utc", "start of the span", e -> search.from().iso());
         t.text("window_end_utc", "end of the span", e -> search.to().iso());
@@ -61,6 +61,7 @@ record MutualTable(EventSearch search, Optional<SiteView> view, Sky sky) {
             v.columns(t, "mid", MutualEvent::planet, MutualEvent::mid);
             t.text("observable", SiteView.RULE, e -> observable(e, v));
         });
+        t.text("seen_from", "where the times are those of", e -> SiteView.seenFrom(view));
         t.text("ephemeris", "planetary ephemeris", e -> sky.ephemeris().name());
         t.text("leap_seconds", "table of leap seconds used", e -> sky.leapSeconds()
                 .saidOf(e.mid().time()));
@@ -85,7 +86,8 @@ record MutualTable(EventSearch search, Optional<SiteView> view, Sky sky) {
         TableOf<MutualEvent> t = new TableOf<>("Mutual events");
         t.fact(
                 "times",
-                "UTC, as seen from the Earth's centre; drop is the share of the hidden moon's light lost at the middle, both that of both moons, "
+                "UTC, " + SiteView.from(view)
+                        + "; drop is the share of the hidden moon's light lost at the middle, both that of both moons, "
                         + DEPTHS);
         t.text(
                 "mid",

@@ -43,7 +43,7 @@ record PassageTable(EventSearch search, Optional<SiteView> view, Sky sky) {
     /** Every column. */
     ReportTable whole(List<Passage> passages) {
         TableOf<Passage> t = new TableOf<>("Moon events");
-        t.fact("times", "UTC, as seen from the Earth's centre; light time of every leg allowed for");
+        t.fact("times", "UTC, " + SiteView.from(view) + "; light time of every leg allowed for");
         t.fact("shadow events", "seen from the Sun's centre: contacts at half light");
         t.text("window_start_utc", "start of the span", p -> search.from().iso());
         t.text("window_end_utc", "end of the span", p -> search.to().iso());
@@ -75,6 +75,7 @@ record PassageTable(EventSearch search, Optional<SiteView> view, Sky sky) {
                 .orElse(null));
         own(t);
         view.ifPresent(v -> site(t, v));
+        t.text("seen_from", "where the times are those of", p -> SiteView.seenFrom(view));
         t.text("ephemeris", "planetary ephemeris", p -> sky.ephemeris().name());
         t.text("leap_seconds", "table of leap seconds used", p -> sky.leapSeconds()
                 .saidOf(p.mid().time()));
@@ -152,7 +153,7 @@ record PassageTable(EventSearch search, Optional<SiteView> view, Sky sky) {
         TableOf<Passage> t = new TableOf<>("Moon events");
         t.fact(
                 "times",
-                "UTC, as seen from the Earth's centre; outer and inner touch of the moon's disc; err is that of a contact");
+                "UTC, " + SiteView.from(view) + "; outer and inner touch of the moon's disc; err is that of a contact");
         t.text(
                 "mid",
                 "least distance of the centres",

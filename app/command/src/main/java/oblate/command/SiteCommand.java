@@ -82,10 +82,10 @@ final class SiteCommand implements Callable<Integer> {
 
         @Override
         public Integer call() {
-            if (!(Math.abs(latDeg) <= 90 && Math.abs(lonDeg) <= 360 && Math.abs(heightM) < 9000)) {
+            if (!(Math.abs(latDeg) <= 90 && Math.abs(lonDeg) <= 360 && heightM >= -500 && heightM <= 9000)) {
                 throw new UsageException(
                         "a site at latitude " + latDeg + ", longitude " + lonDeg + ", height " + heightM
-                                + " m is not on the globe; latitude is -90 to 90, longitude -180 to 180, east positive");
+                                + " m is not on the globe; latitude is -90 to 90, longitude -180 to 180, east positive, height -500 to 9000 m");
             }
             try (Archive open = services.openOrMakeArchive(archive, console)) {
                 open.keepSite(new Site(

@@ -1,7 +1,11 @@
 /* SPDX-License-Identifier: Apache-2.0 */
 package oblate.command;
 
+import java.util.Locale;
+import java.util.Optional;
 import java.util.function.Function;
+import oblate.report.TimingTable;
+import oblate.sky.GroundSite;
 import oblate.sky.GroundSky;
 import oblate.sky.GroundView;
 import oblate.sky.PlanetModel;
@@ -19,6 +23,28 @@ record SiteView(GroundSky sky) {
 
     /** What counts as observable, in words. */
     static final String RULE = "planet above 5 deg, Sun below -6 deg, and not hidden";
+
+    /** From where times are counted, in words. */
+    static String from(Optional<SiteView> view) {
+        return view.map(v -> {
+                    GroundSite site = v.sky().site();
+                    return String.format(
+                            Locale.ROOT,
+                            "as seen from latitude %.4f, longitude %.4f (east positive), %.0f m",
+                            site.latDeg(),
+                            site.lonEastDeg(),
+                            site.heightM());
+                })
+                .orElse("as seen from the Earth's centre");
+    }
+
+    /** The same in a column: {@code geocentre}, or the place. */
+    static String seenFrom(Optional<SiteView> view) {
+        return view.map(v -> v.sky().site())
+                .map(s -> String.format(
+                        Locale.ROOT, "lat %.4f lon %.4f height %.0f m", s.latDeg(), s.lonEastDeg(), s.heightM()))
+                .orElse(TimingTable.GEOCENTRE);
+    }
 
     GroundView at(PlanetModel planet, UtcTime time) {
         return sky.view(planet, time);

@@ -7,43 +7,43 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
-import java.util.stream.Collectors;
-import oblate.archive.Archive;
-import oblate.archive.ArchivedPicture;
-import oblate.base.ProblemException;
-import oblate.drift.timing.ArchiveMoons;
-import oblate.drift.timing.MoonState;
-import oblate.drift.timing.Phenomenon;
-import oblate.drift.timing.Shot;
 import oblate.drift.timing.StateSaid;
-import oblate.drift.timing.TimingProblem;
-import oblate.sky.MoonFacts;
-import oblate.sky.PlanetModel;
-import oblate.sky.UtcTime;
 
-/** States of moons from a CSV file with the columns picture or time_utc, moon, phenomenon, state, and if known sigma_s, observer. */
+/** States of moons from a CSV file with the columns picture or time_utc, moon, phenomenon, state, and if known sigma_s, observer, site. */
 final class StateRows {
-    /** Uncertainty of a time that states none (s). */
-    static final double ASSUMED_SIGMA_S = 1;
-
-    private final Services services;
-    private final PlanetModel planet;
-    private final Optional<Archive> archive;
+    private final StateReader reader;
     private final List<String> remarks = new ArrayList<>();
 
-    /** @param archive where pictures are looked up */
-    StateRows(Services services, PlanetModel planet, Optional<Archive> archive) {
-        this.services = services;
-        this.planet = planet;
-        this.archive = archive;
+    StateRows(StateReader reader) {
+        this.reader = reader;
     }
 
+    /**
+     * One row.
+     *
+     * @param place file and row, for sentences
+     * @param word what it says
+     */
+    record Row(String place, StateWord word) {}
+
     /** All rows; nothing is read in part. */
-    List<StateSaid> read(String file, Console console) {
-        List<StateSaid> states = new ArrayList<>();
+    List<Row> read(String file, Console console) {
+        List<Row> states = new ArrayList<>();
         int assumed = 0;
         for (CsvRows.Row row : CsvRows.read(file, console)) {
-            states.add(state(row));
+            String place = row.file() + ", row " + row.row().getRecordNumber();
+            states.add(new Row(
+                    place,
+                    reader.read(new StateReader.Words(
+                            place,
+                            row.text("picture"),
+                            row.text("time_utc"),
+                            row.text("sigma_s"),
+                            row.text("observer"),
+                            row.text("site"),
+                            row.needed("moon"),
+                            row.needed("phenomenon"),
+                            row.needed("state")))));
             assumed += row.text("picture").isEmpty() && row.text("sigma_s").isEmpty() ? 1 : 0;
         }
         if (assumed > 0) {
@@ -53,7 +53,7 @@ final class StateRows {
                     file,
                     assumed,
                     states.size(),
-                    ASSUMED_SIGMA_S));
+                    StateReader.ASSUMED_SIGMA_S));
         }
         return states;
     }
@@ -63,67 +63,10 @@ final class StateRows {
         return remarks;
     }
 
-    private StateSaid state(CsvRows.Row row) {
-        String place = row.file() + ", row " + row.row().getRecordNumber();
-        MoonFacts moon = moon(row.needed("moon"), place);
-        Phenomenon phenomenon = Phenomenon.named(row.needed("phenomenon"), place);
-        MoonState state = MoonState.named(row.needed("state"), phenomenon, place);
-        return new StateSaid(
-                shot(row, place), moon, Optional.of(phenomenon), state, phenomenon == Phenomenon.SHADOW_TRANSIT);
-    }
-
-    private MoonFacts moon(String word, String place) {
-        return planet.moons().stream()
-                .filter(m -> m.id().equalsIgnoreCase(word) || m.name().equalsIgnoreCase(word))
-                .findFirst()
-                .orElseThrow(() -> new ProblemException(
-                        TimingProblem.NO_SUCH_MOON,
-                        place,
-                        word,
-                        planet.label(),
-                        planet.moons().stream().map(MoonFacts::id).collect(Collectors.joining(", "))));
-    }
-
-    private Shot shot(CsvRows.Row row, String place) {
-        Optional<String> picture = row.text("picture");
-        if (picture.isPresent()) {
-            return picture(picture.get(), place);
-        }
-        String text = row.text("time_utc").orElseThrow(() -> new ProblemException(TimingProblem.NO_TIME, place));
-        double sigma = row.text("sigma_s").map(t -> row.number("sigma_s")).orElse(ASSUMED_SIGMA_S);
-        if (!(sigma >= 0 && sigma <= 86_400)) {
-            throw new ProblemException(
-                    CommandProblem.BAD_CSV,
-                    row.file(),
-                    row.row().getRecordNumber(),
-                    "\"" + row.needed("sigma_s") + "\" in column sigma_s is no number of seconds from 0 to 86400");
-        }
-        return Shot.look(text, time(text, row), sigma, row.text("observer").orElse(""));
-    }
-
-    private Instant time(String text, CsvRows.Row row) {
-        try {
-            Instant time = UtcTime.parse(text, services.sky().leapSeconds()).toInstant();
-            services.sky().disc(planet, time);
-            return time;
-        } catch (ProblemException e) {
-            throw new ProblemException(
-                    e, CommandProblem.BAD_CSV, row.file(), row.row().getRecordNumber(), "time_utc: " + e.getMessage());
-        }
-    }
-
-    private Shot picture(String word, String place) {
-        Archive open = archive.orElseThrow(() -> new UsageException(
-                place + ": names a picture, \"" + word + "\", but no archive is given; add --archive DIR"));
-        ArchivedPicture found = open.pictureCalled(word);
-        return ArchiveMoons.shot(found)
-                .orElseThrow(() -> new ProblemException(TimingProblem.UNDATED, place, found.name()));
-    }
-
     /** Those of some moons and some span. */
-    static List<StateSaid> within(
-            List<StateSaid> states, Set<String> moons, Optional<Instant> from, Optional<Instant> to) {
+    static List<StateSaid> within(List<Row> states, Set<String> moons, Optional<Instant> from, Optional<Instant> to) {
         return states.stream()
+                .map(r -> r.word().said())
                 .filter(s -> moons.isEmpty() || moons.contains(s.moon().id()))
                 .filter(s -> from.map(f -> !s.shot().midUtc().isBefore(f)).orElse(true))
                 .filter(s -> to.map(t -> s.shot().midUtc().isBefore(t)).orElse(true))

@@ -19,7 +19,7 @@ import oblate.drift.timing.Timings;
 import oblate.sky.MoonFacts;
 import oblate.sky.PlanetModel;
 
-/** Works out timings from an archive's marks and a file of states. */
+/** Works out timings from an archive's marks and states seen, and from a file of states. */
 final class TimingSource {
     private final Services services;
     private final Console console;
@@ -73,7 +73,7 @@ final class TimingSource {
         if (wish.observations().isEmpty()) {
             return List.of();
         }
-        StateRows rows = new StateRows(services, planet, open);
+        StateRows rows = new StateRows(new StateReader(services, planet, open));
         List<StateSaid> states = StateRows.within(
                 rows.read(wish.observations().get(), console), ids(planet, wish), wish.from(), wish.to());
         rows.remarks().forEach(console::say);

@@ -18,10 +18,11 @@ final class TimingText {
                 .fact(
                         "O-P",
                         "observed minus predicted, s; positive when seen later than foretold, as a fast clock makes it")
-                .fact("times", "UTC by the pictures' clock; foretold for the Earth's centre")
+                .fact("times", "UTC by the pictures' clock; foretold for the site seen from, or for the Earth's centre")
                 .fact("off its way", "distance of the marks across the foretold way, arcsec: a check")
                 .fact("errors", "one standard error")
                 .text("Night", "", x -> x.night().toString())
+                .text("Seen from", "", x -> x.site().orElse(TimingTable.GEOCENTRE))
                 .text("Moon", "", Timing::words)
                 .text("Phenomenon", "", x -> x.phenomenon().words())
                 .text("Moment", "", x -> x.point().id().replace('_', ' '))

@@ -19,7 +19,8 @@ import picocli.CommandLine.Option;
         description = {
             "Observed minus predicted times (O-P) of transits, shadows, occultations, eclipses, and what they say of each night's clock.",
             "Times come from moons and shadows marked on fitted pictures, and from states: what was seen before and after a contact.",
-            "States are marks whose \"what\" is one (oblate marks add … --what clear), or rows of a CSV file."
+            "States are kept in the archive (oblate states), are marks whose \"what\" is one (oblate marks add … --what clear), or rows of a CSV file.",
+            "Foretold is what the site of the picture sees; without a site, what the Earth's centre sees, and the error says so."
         },
         footer = {
             "",
@@ -63,8 +64,9 @@ final class TimingsCommand implements Callable<Integer> {
     @Option(
             names = "--observations",
             paramLabel = "FILE",
-            description = "CSV of states: picture or time_utc, moon, phenomenon, state, and if known sigma_s, observer;"
-                    + " - for standard input")
+            description =
+                    "CSV of states, besides those of the archive: picture or time_utc, moon, phenomenon, state, and if known sigma_s, observer, site;"
+                            + " - for standard input")
     private String observations;
 
     @Option(

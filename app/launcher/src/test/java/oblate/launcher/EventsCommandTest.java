@@ -141,6 +141,13 @@ class EventsCommandTest {
         assertThat(run(with(base, "--site", "gardn", "--archive", archive)).err())
                 .contains("did you mean garden");
         assertThat(run(with(base, "--site", "garden")).status()).isEqualTo(2);
+        assertThat(run(with(base, "--site", "48.2,16.3,170")).rows())
+                .extracting(r -> r.get("seen_from"))
+                .containsOnly("lat 48.2000 lon 16.3000 height 170 m");
+        assertThat(run(base).rows()).extracting(r -> r.get("seen_from")).containsOnly("geocentre");
+        assertThat(run("events", "jupiter", "--from", FROM, "--to", TO, "--site", "48.2,16.3,170")
+                        .out())
+                .contains("as seen from latitude 48.2000, longitude 16.3000 (east positive), 170 m");
     }
 
     private static String[] with(String[] base, String... more) {

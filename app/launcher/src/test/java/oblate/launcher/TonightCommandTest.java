@@ -73,7 +73,7 @@ class TonightCommandTest {
         assertThat(run.err()).contains("No time for Lone", "No time for Brief", "No time for Unmarked", "Local codes");
     }
 
-    /** The moons' times are those of {@code oblate events}. */
+    /** The moons' times are those of {@code oblate events} for the same site. */
     @Test
     void moonEventsAgreeWithTheEvents() {
         CommandRun run = tonight("--month", "2024-12", "--format", "csv");
@@ -84,6 +84,8 @@ class TonightCommandTest {
                 "2024-12-01T11:00:00Z",
                 "--to",
                 "2025-01-01T10:00:00Z",
+                "--site",
+                "48.2,16.3,170",
                 "--format",
                 "csv");
         List<CSVRecord> moons =

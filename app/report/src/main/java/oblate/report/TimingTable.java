@@ -11,6 +11,9 @@ import oblate.sky.PlanetModel;
 
 /** The tables of timings: one row per moment of an event, or per picture; and one row per night for its clock. */
 public final class TimingTable {
+    /** What stands for a prediction that no place was known for. */
+    public static final String GEOCENTRE = "geocentre";
+
     private static final int TENTHS_MS = 100;
 
     private TimingTable() {}
@@ -32,7 +35,9 @@ public final class TimingTable {
 
     private static void facts(TableDraft<?> draft, PlanetModel planet, String ephemeris) {
         draft.fact("planet", planet.label())
-                .fact("times", "UTC; observed by the pictures' clock, predicted as seen from the Earth's centre")
+                .fact(
+                        "times",
+                        "UTC; observed by the pictures' clock, predicted as seen from the site in seen_from, or from the Earth's centre")
                 .fact(
                         "o_minus_p",
                         "observed minus predicted; positive when seen later than foretold, as a clock that is fast makes it")
@@ -65,6 +70,13 @@ public final class TimingTable {
         text(draft, "night", "Night", "time.start;obs", "date of the evening", t -> t.night()
                 .toString());
         text(draft, "observer", "Observer", "obs.observer", "whose clock it was", Timing::observer);
+        text(
+                draft,
+                "seen_from",
+                "Seen from",
+                "obs.observer;pos",
+                "site the prediction is for; geocentre where the pictures' site is not known",
+                t -> t.site().orElse(GEOCENTRE));
         text(draft, "moon", "Moon", "meta.id;src", "moon", t -> t.moon().id());
         text(
                 draft,
@@ -137,6 +149,12 @@ public final class TimingTable {
                 "phase",
                 "part of it from where the light of the moon lies on it",
                 t -> t.errors().phaseS());
+        seconds(
+                draft,
+                "sigma_site_s",
+                "site",
+                "part of it from the observer's place on the Earth, where the prediction is for its centre",
+                t -> t.errors().siteS());
     }
 
     private static void check(TableDraft<Timing> draft) {

@@ -3,6 +3,7 @@ package oblate.sky;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.hipparchus.geometry.euclidean.threed.Vector3D;
 import org.orekit.bodies.GeodeticPoint;
 import org.orekit.bodies.OneAxisEllipsoid;
@@ -23,7 +24,7 @@ import org.orekit.utils.IERSConventions;
  * <p>Sidereal time and the ellipsoid are Orekit's, precession and nutation those of {@link EarthAxis}: Orekit's own chain of Earth frames, against
  * which this is tested, costs half a second to set up and milliseconds at a date far from the last one. Polar motion (0.5 arcsec) is left out.
  */
-public final class GroundSky {
+public final class GroundSky implements Standpoint {
     /** IERS Conventions (2010), table 1.1: 7.292115e-5 rad/s. */
     private static final double EARTH_SPIN_RAD_PER_DAY = 7.292115e-5 * 86400;
 
@@ -113,6 +114,22 @@ public final class GroundSky {
                 air);
     }
 
+    /** The planet's moons and their shadows from the place; light times, too, are those to the place. */
+    @Override
+    public List<MoonPlace> moons(PlanetModel planet, UtcTime time) {
+        return sky.moons(planet, time, Optional.of(this::fromCentreKm));
+    }
+
+    @Override
+    public PlanetSystem system(PlanetModel planet) {
+        return sky.system(planet, Optional.of(this::fromCentreKm));
+    }
+
+    /** From the Earth's centre to the place (km, ICRF axes). UT1 is taken for UTC: up to 0.4 km. */
+    private Vec3 fromCentreKm(double ttDays) {
+        return sky.toDate(ttDays).thenZ(siderealRad(ttDays)).undo(placeKm);
+    }
+
     /**
      * Altitude of the Sun's centre (deg), without refraction.
      *
@@ -172,7 +189,10 @@ public final class GroundSky {
 
     /** Apparent sidereal time at longitude 0 (rad): turns the true equator and equinox of date to Earth-fixed axes. */
     private double siderealRad(EarthView earth) {
-        double ttDays = earth.moment().ttDays();
+        return siderealRad(earth.moment().ttDays());
+    }
+
+    private double siderealRad(double ttDays) {
         AbsoluteDate date = new AbsoluteDate(DateComponents.J2000_EPOCH, tt).shiftedBy(ttDays * 86400 + 43200);
         return meanSiderealRad.value(date) + sky.equationOfEquinoxesRad(ttDays);
     }

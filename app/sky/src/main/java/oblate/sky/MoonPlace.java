@@ -4,7 +4,7 @@ package oblate.sky;
 import java.util.Optional;
 
 /**
- * A moon as seen from the Earth's centre at an instant.
+ * A moon as seen at an instant from a {@link Standpoint}: the Earth's centre or a place on the ground.
  *
  * @param moon the moon
  * @param dRaCosDecArcsec apparent right ascension minus the planet's, times cos of the planet's declination (arcsec, of date)
@@ -12,7 +12,7 @@ import java.util.Optional;
  * @param xWestRadii along the planet's equator as seen, to celestial west (equatorial radii), in the plane through the planet's centre
  * @param yNorthRadii across it, to the planet's north (equatorial radii)
  * @param zTowardEarthRadii toward the Earth (equatorial radii); positive on the near side
- * @param distanceAu distance from the Earth's centre (au), at the moon's own light time
+ * @param distanceAu distance from there (au), at the moon's own light time
  * @param planetRadiusArcsec equatorial radius of the planet as seen (arcsec)
  * @param diameterArcsec the moon's diameter (arcsec)
  * @param inTransit whether the moon's centre stands in front of the planet's outline

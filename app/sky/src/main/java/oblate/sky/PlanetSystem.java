@@ -4,21 +4,25 @@ package oblate.sky;
 import java.util.Optional;
 
 /**
- * A planet with Sun and Earth as points that move, for those who follow light between them at times of their own choice. Places are km on ICRF
+ * A planet with Sun, Earth and the place it is looked at from as points that move, for those who follow light between them at times of their own choice. Places are km on ICRF
  * axes, barycentric; times are days of TDB from J2000. Immutable and safe for many threads.
  */
 public final class PlanetSystem {
     /** Speed of light (km per day). */
     public static final double C_KM_PER_DAY = Starlight.C_KM_PER_DAY;
 
+    private static final Vec3 NOWHERE = new Vec3(0, 0, 0);
+
     private final PlanetModel planet;
     private final Ephemeris ephemeris;
     private final LeapSeconds leapSeconds;
+    private final Optional<Foothold> foothold;
 
-    PlanetSystem(PlanetModel planet, Ephemeris ephemeris, LeapSeconds leapSeconds) {
+    PlanetSystem(PlanetModel planet, Ephemeris ephemeris, LeapSeconds leapSeconds, Optional<Foothold> foothold) {
         this.planet = planet;
         this.ephemeris = ephemeris;
         this.leapSeconds = leapSeconds;
+        this.foothold = foothold;
     }
 
     /** The planet. */
@@ -34,6 +38,17 @@ public final class PlanetSystem {
     /** The Earth's centre (km). */
     public Vec3 earthKm(double tdbDays) {
         return ephemeris.earthKm(tdbDays);
+    }
+
+    /** Whether it is looked at from a place on the ground, and not from the Earth's centre. */
+    public boolean isFromGround() {
+        return foothold.isPresent();
+    }
+
+    /** From the Earth's centre to the place looked from (km); nothing when it is the centre. */
+    public Vec3 fromEarthKm(double tdbDays) {
+        // TT for TDB: the Earth turns a place on by a metre in the 2 ms between them.
+        return foothold.map(f -> f.fromCentreKm(tdbDays)).orElse(NOWHERE);
     }
 
     /** The barycentre of planet and moons (km). */

@@ -3,6 +3,7 @@ package oblate.sky;
 
 import java.time.Instant;
 import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.atomic.AtomicReference;
 import java.util.function.Supplier;
 import oblate.base.ProblemException;
@@ -12,7 +13,7 @@ import oblate.base.ProblemException;
  *
  * <p>Making one reads the ephemeris (about a tenth of a second), so make one and hand it on; {@link #later} reads it when it is first asked.
  */
-public final class Sky {
+public final class Sky implements Standpoint {
     /** Light from the farthest planet and from the Sun to it is under way for less than this (days). */
     private static final double LIGHT_MARGIN_DAYS = 0.9;
 
@@ -115,18 +116,32 @@ public final class Sky {
      * @throws ProblemException {@link SkyProblem#NO_MOONS} for a planet without, {@link SkyProblem#OUTSIDE_MOONS} outside the span of their
      *     motion, {@link SkyProblem#OUTSIDE_EPHEMERIS} outside the ephemeris' span
      */
+    @Override
     public List<MoonPlace> moons(PlanetModel planet, UtcTime time) {
+        return moons(planet, time, Optional.empty());
+    }
+
+    /** The same from a place that stands off the Earth's centre. */
+    List<MoonPlace> moons(PlanetModel planet, UtcTime time, Optional<Foothold> foothold) {
         if (planet.moons().isEmpty()) {
             throw new ProblemException(SkyProblem.NO_MOONS, planet.label());
         }
-        Sighting seen = sighting(planet, time);
+        checkSpan(planet.label(), time);
+        WorkSighting work = work(planet, foothold);
+        work.look(time);
+        Sighting seen = work.frozen();
         checkMoonSpan(planet, seen);
         return new MoonWatch(planet, seen, data.get().ephemeris()).places();
     }
 
     /** A planet with Sun and Earth as points that move. */
+    @Override
     public PlanetSystem system(PlanetModel planet) {
-        return new PlanetSystem(planet, data.get().ephemeris(), data.get().leapSeconds());
+        return system(planet, Optional.empty());
+    }
+
+    PlanetSystem system(PlanetModel planet, Optional<Foothold> foothold) {
+        return new PlanetSystem(planet, data.get().ephemeris(), data.get().leapSeconds(), foothold);
     }
 
     /** First instant the ephemeris covers, light time allowed for; the start of a day. */
@@ -160,7 +175,7 @@ public final class Sky {
     EarthView earthView(String what, UtcTime time) {
         checkSpan(what, time);
         Data known = data.get();
-        WorkEarth earth = new WorkEarth(known.ephemeris(), known.leapSeconds(), known.earthAxis());
+        WorkEarth earth = new WorkEarth(known.ephemeris(), known.leapSeconds(), known.earthAxis(), Optional.empty());
         earth.look(time);
         return earth.frozen();
     }
@@ -175,9 +190,20 @@ public final class Sky {
     }
 
     private WorkSighting work(PlanetModel planet) {
+        return work(planet, Optional.empty());
+    }
+
+    private WorkSighting work(PlanetModel planet, Optional<Foothold> foothold) {
         Data known = data.get();
-        WorkEarth earth = new WorkEarth(known.ephemeris(), known.leapSeconds(), known.earthAxis());
+        WorkEarth earth = new WorkEarth(known.ephemeris(), known.leapSeconds(), known.earthAxis(), foothold);
         return new WorkSighting(planet, earth, known.ephemeris());
+    }
+
+    /** Turn to the true equator and equinox of date. */
+    Turn toDate(double ttDays) {
+        WorkTurn turn = new WorkTurn();
+        data.get().earthAxis().at(ttDays, turn);
+        return turn.frozen();
     }
 
     /** Apparent minus mean sidereal time (rad). */

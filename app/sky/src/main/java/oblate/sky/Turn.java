@@ -24,4 +24,9 @@ record Turn(Vec3 xAxis, Vec3 yAxis, Vec3 zAxis) {
     Vec3 apply(Vec3 v) {
         return new Vec3(xAxis.dot(v), yAxis.dot(v), zAxis.dot(v));
     }
+
+    /** Coordinates in the old frame of a vector given in the new one. */
+    Vec3 undo(Vec3 v) {
+        return xAxis.times(v.x()).plus(v.y(), yAxis).plus(v.z(), zAxis);
+    }
 }

@@ -4,6 +4,7 @@ package oblate.workbench;
 import java.util.List;
 import java.util.Optional;
 import oblate.archive.PictureFacts;
+import oblate.archive.SeenState;
 
 /**
  * Something a person did to the archive, told by the numbers of the rows it made. Immutable, and complete enough to be taken back or done again by another
@@ -157,6 +158,50 @@ public sealed interface Edit {
         @Override
         public int weight() {
             return settled.size();
+        }
+    }
+
+    /**
+     * What was said of a moon in one picture; looks without one are not said here.
+     *
+     * @param before the newest word before; empty when there was none
+     * @param after the word now; one that takes the earlier back has its own state for that
+     */
+    record StateChange(Optional<SeenState> before, SeenState after) {
+        /** Leaves out when it was said. */
+        public StateChange {
+            before = before.map(StateChange::undated);
+            after = undated(after);
+        }
+
+        private static SeenState undated(SeenState s) {
+            return SeenState.in(
+                    s.pictureId().orElseThrow(), s.planetId(), s.moonId(), s.phenomenon(), s.state(), s.seenBy());
+        }
+    }
+
+    /**
+     * States of a moon were said, or taken back, of pictures together.
+     *
+     * @param changes one for each picture, at least one
+     */
+    record StatesSeen(List<StateChange> changes) implements Edit {
+        /** Copies the list. */
+        public StatesSeen {
+            changes = List.copyOf(changes);
+            if (changes.isEmpty()) {
+                throw new IllegalArgumentException("no state");
+            }
+        }
+
+        @Override
+        public long pictureId() {
+            return changes.get(0).after().pictureId().orElseThrow();
+        }
+
+        @Override
+        public int weight() {
+            return changes.size();
         }
     }
 }

@@ -21,10 +21,12 @@ final class EditPerformer {
     private final Archive archive;
 
     private final PictureEdits pictures;
+    private final StateEdits states;
 
     EditPerformer(Archive archive, Sky sky) {
         this.archive = archive;
         pictures = new PictureEdits(archive, sky);
+        states = new StateEdits(archive);
     }
 
     /** What came of it. */
@@ -66,6 +68,9 @@ final class EditPerformer {
         if (edit instanceof Edit.FitWithdrawn e) {
             return keepAgain(journal, e, e.fitId());
         }
+        if (edit instanceof Edit.StatesSeen e) {
+            return states.undo(e, journal);
+        }
         return pictures.undo(edit, journal);
     }
 
@@ -87,6 +92,9 @@ final class EditPerformer {
         }
         if (edit instanceof Edit.FitWithdrawn e) {
             return withdrawFit(journal, e, e.fitId(), REDONE);
+        }
+        if (edit instanceof Edit.StatesSeen e) {
+            return states.redo(e, journal);
         }
         return pictures.redo(edit, journal);
     }

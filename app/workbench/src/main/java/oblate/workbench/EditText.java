@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import oblate.archive.SeenState;
 
 /**
  * Edits as named words, for the journal's file. Of an edit of several pictures each picture's words begin with its number in the list and a blank.
@@ -52,8 +53,35 @@ final class EditText {
                 parts.put(i + " picture", Long.toString(e.settled().get(i).pictureId()));
                 sentences(parts, i, e.settled().get(i).conflicts());
             }
+        } else if (edit instanceof Edit.StatesSeen e) {
+            parts.put("edit", "states seen");
+            for (int i = 0; i < e.changes().size(); i++) {
+                Edit.StateChange change = e.changes().get(i);
+                state(parts, i + " now ", change.after());
+                int at = i;
+                change.before().ifPresent(b -> state(parts, at + " was ", b));
+            }
         }
         return parts;
+    }
+
+    private static void state(Map<String, String> parts, String lead, SeenState state) {
+        parts.put(lead + "picture", Long.toString(state.pictureId().orElseThrow()));
+        parts.put(lead + "planet", state.planetId());
+        parts.put(lead + "moon", state.moonId());
+        parts.put(lead + "phenomenon", state.phenomenon());
+        parts.put(lead + "state", state.state());
+        parts.put(lead + "by", state.seenBy());
+    }
+
+    private static SeenState state(Map<String, String> parts, String lead) {
+        return SeenState.in(
+                number(parts, lead + "picture"),
+                parts.getOrDefault(lead + "planet", ""),
+                parts.getOrDefault(lead + "moon", ""),
+                parts.getOrDefault(lead + "phenomenon", ""),
+                parts.getOrDefault(lead + "state", ""),
+                parts.getOrDefault(lead + "by", ""));
     }
 
     private static void mark(Map<String, String> parts, String kind, long picture, long mark) {
@@ -99,6 +127,16 @@ final class EditText {
                     settled.add(new Edit.Disagreement(number(parts, i + " picture"), sentences(parts, i)));
                 }
                 yield new Edit.TimesSettled(settled, parts.getOrDefault("words", ""));
+            }
+            case "states seen" -> {
+                List<Edit.StateChange> changes = new ArrayList<>();
+                for (int i = 0; parts.containsKey(i + " now picture"); i++) {
+                    Optional<SeenState> before = parts.containsKey(i + " was picture")
+                            ? Optional.of(state(parts, i + " was "))
+                            : Optional.empty();
+                    changes.add(new Edit.StateChange(before, state(parts, i + " now ")));
+                }
+                yield new Edit.StatesSeen(changes);
             }
             default -> throw new IllegalArgumentException("an edit of the kind \"" + kind + "\"");
         };

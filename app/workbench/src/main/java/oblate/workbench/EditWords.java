@@ -25,6 +25,10 @@ final class EditWords {
         if (edit instanceof Edit.FitWithdrawn) {
             return TEXTS.text("edit.what.fit.withdrawn");
         }
+        if (edit instanceof Edit.StatesSeen e) {
+            boolean back = e.changes().stream().allMatch(c -> c.after().isOpen());
+            return TEXTS.text(back ? "edit.what.state.back" : "edit.what.state");
+        }
         return edit instanceof Edit.FactsCorrected e
                 ? TEXTS.text("edit.what.corrected", e.words())
                 : TEXTS.text("edit.what.settled");

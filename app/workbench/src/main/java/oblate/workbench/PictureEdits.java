@@ -75,7 +75,7 @@ final class PictureEdits {
         return asExpected;
     }
 
-    private static EditPerformer.Outcome told(Edit edit, EditJournal journal, int left) {
+    static EditPerformer.Outcome told(Edit edit, EditJournal journal, int left) {
         if (left == edit.weight()) {
             return EditPerformer.elsewhere(edit, "edit.elsewhere.picture");
         }

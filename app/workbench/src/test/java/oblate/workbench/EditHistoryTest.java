@@ -21,6 +21,7 @@ import oblate.archive.MarkSearch;
 import oblate.archive.NewMark;
 import oblate.archive.PictureCorrections;
 import oblate.archive.PictureFacts;
+import oblate.archive.SeenState;
 import oblate.archive.StoredFit;
 import oblate.archive.StoredMark;
 import oblate.base.PluginHost;
@@ -287,6 +288,47 @@ class EditHistoryTest {
                 .contains("skipped");
         assertThat(archive().picture(picture.id()).orElseThrow().notes()).contains("calm");
         assertThat(edits.nextUndo()).isEmpty();
+    }
+
+    private List<String> states() {
+        return archive().seenStates("jupiter").stream().map(SeenState::state).toList();
+    }
+
+    private void say(String state) {
+        perform(() -> {
+            Optional<SeenState> before =
+                    archive().seenStates("jupiter").stream().findFirst();
+            SeenState now = SeenState.in(picture.id(), "jupiter", "io", "transit", state, "tester");
+            archive().saySeen(List.of(now));
+            return EditHistory.Done.of(new Edit.StatesSeen(List.of(new Edit.StateChange(before, now))), now);
+        });
+    }
+
+    @Test
+    void aStateSeenIsTakenBackAndSaidAgainByNewRows() {
+        say("clear");
+        say("on_limb");
+        say(SeenState.OPEN);
+        assertThat(edits.nextUndo()).contains("taking a state back");
+        undo();
+        assertThat(states()).containsExactly("on_limb");
+        startAgain();
+        assertThat(edits.nextUndo()).contains("the state seen");
+        undo();
+        assertThat(states()).containsExactly("clear");
+        undo();
+        assertThat(states()).isEmpty();
+        redo();
+        redo();
+        assertThat(states()).containsExactly("on_limb");
+        redo();
+        assertThat(states()).isEmpty();
+        assertThat(archive().seenStateHistory("jupiter")).hasSize(9);
+        undo();
+        archive().saySeen(List.of(SeenState.in(picture.id(), "jupiter", "io", "transit", "on_disc", "another")));
+        undo();
+        assertThat(said).last().asString().contains("changed elsewhere");
+        assertThat(states()).containsExactly("on_disc");
     }
 
     @Test

@@ -23,6 +23,7 @@ import net.jqwik.api.lifecycle.AfterContainer;
 import net.jqwik.api.lifecycle.BeforeContainer;
 import oblate.archive.PictureFacts;
 import oblate.archive.Rating;
+import oblate.archive.SeenState;
 import oblate.base.ProblemException;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -90,6 +91,17 @@ class EditJournalTest {
         return Combinators.combine(ids(), sentences()).as(Edit.Disagreement::new);
     }
 
+    private static Arbitrary<SeenState> states() {
+        return Combinators.combine(
+                        ids(),
+                        Arbitraries.of("io", "europa"),
+                        Arbitraries.of("transit", "shadow_transit", "occultation", "eclipse"),
+                        Arbitraries.of("clear", "on_limb", "on_disc", "gone", "seen", "not_seen", SeenState.OPEN),
+                        Arbitraries.strings().ofMaxLength(9))
+                .as((picture, moon, phenomenon, state, by) ->
+                        SeenState.in(picture, "jupiter", moon, phenomenon, state, by));
+    }
+
     private static Arbitrary<Edit> edits() {
         return Arbitraries.oneOf(
                 Combinators.combine(ids(), ids()).as(Edit.MarkAdded::new),
@@ -106,7 +118,13 @@ class EditJournalTest {
                 Combinators.combine(
                                 disagreements().list().ofMinSize(1).ofMaxSize(4),
                                 Arbitraries.strings().ofMaxLength(9))
-                        .as(Edit.TimesSettled::new));
+                        .as(Edit.TimesSettled::new),
+                Combinators.combine(states().optional(), states())
+                        .as(Edit.StateChange::new)
+                        .list()
+                        .ofMinSize(1)
+                        .ofMaxSize(4)
+                        .map(Edit.StatesSeen::new));
     }
 
     @Provide

@@ -32,6 +32,7 @@ class TimingChartTest {
         return new Timing(
                 night,
                 "observer-1",
+                Optional.empty(),
                 JUPITER.moons().get(moon),
                 moon == 0 ? Phenomenon.TRANSIT : Phenomenon.ECLIPSE,
                 TimedPoint.MID,
@@ -39,7 +40,7 @@ class TimingChartTest {
                 Optional.of(at),
                 Optional.of(at),
                 oMinusPS,
-                new Timing.Errors(sigmaS, sigmaS, 0, 0, 0, 0),
+                new Timing.Errors(sigmaS, sigmaS, 0, 0, 0, 0, 0),
                 Optional.empty(),
                 Optional.empty(),
                 Optional.empty(),

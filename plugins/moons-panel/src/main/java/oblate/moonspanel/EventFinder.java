@@ -12,7 +12,6 @@ import oblate.sky.DarkWindow;
 import oblate.sky.GroundNight;
 import oblate.sky.GroundSky;
 import oblate.sky.MoonFacts;
-import oblate.sky.Sky;
 import oblate.sky.TimeSpan;
 import oblate.sky.event.EventSearch;
 import oblate.sky.event.MoonEvents;
@@ -22,16 +21,16 @@ import oblate.workbench.words.Texts;
 final class EventFinder {
     private static final Texts TEXTS = Texts.of(EventFinder.class);
     private static final double TRACK_STEP_MIN = 720;
-    private final Sky sky;
+    private final Grounds grounds;
 
-    EventFinder(Sky sky) {
-        this.sky = sky;
+    EventFinder(Grounds grounds) {
+        this.grounds = grounds;
     }
 
     Found find(Wish wish, Progress progress) {
-        MoonEvents events = MoonEvents.of(sky, wish.planet());
+        MoonEvents events = MoonEvents.of(grounds.from(wish.site()), wish.planet());
         EventSearch search = EventSearch.between(wish.span().from(), wish.span().to());
-        Optional<GroundSky> ground = wish.ground(sky);
+        Optional<GroundSky> ground = grounds.over(wish.site());
         List<MoonFacts> moons = wish.planet().moons();
         List<Happening> found = new ArrayList<>();
         for (int i = 0; i < moons.size() && !progress.isCancelled(); i++) {

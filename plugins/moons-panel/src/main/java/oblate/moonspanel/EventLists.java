@@ -82,17 +82,10 @@ final class EventLists extends JPanel {
 
     /** Chooses an event that is listed. */
     void choose(Happening event) {
-        int row = table.events().indexOf(event);
-        if (row >= 0) {
-            table.setRowSelectionInterval(row, row);
-            table.scrollRectToVisible(table.getCellRect(row, 0, true));
-        }
+        table.choose(event);
     }
 
     Optional<Happening> chosen() {
-        int row = table.getSelectedRow();
-        return row < 0 || row >= table.events().size()
-                ? Optional.empty()
-                : Optional.of(table.events().get(row));
+        return table.chosen();
     }
 }

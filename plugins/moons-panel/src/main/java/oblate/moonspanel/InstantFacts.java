@@ -53,11 +53,12 @@ record InstantFacts(
      */
     record Question(Wish wish, UtcTime time, double captureS, RotationSystem system, double lonDeg) {}
 
-    static InstantFacts of(Sky sky, Question q) {
+    static InstantFacts of(Grounds grounds, Question q) {
+        Sky sky = grounds.sky();
         ApparentDisc disc = sky.disc(q.wish().planet(), q.time());
         List<Line> site = new ArrayList<>();
         Optional<String> caution = Optional.empty();
-        Optional<GroundSky> ground = q.wish().ground(sky);
+        Optional<GroundSky> ground = grounds.over(q.wish().site());
         if (ground.isPresent()) {
             GroundView view = ground.get().view(q.wish().planet(), q.time());
             overSite(site, view);

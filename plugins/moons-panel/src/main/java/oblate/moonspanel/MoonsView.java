@@ -11,11 +11,9 @@ import javax.swing.BorderFactory;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
 import javax.swing.JSplitPane;
-import javax.swing.JTabbedPane;
 import oblate.archive.ArchivedPicture;
 import oblate.archive.Site;
 import oblate.base.ProblemException;
-import oblate.drift.timing.Timing;
 import oblate.sky.PlanetModel;
 import oblate.sky.TimeSpan;
 import oblate.sky.UtcTime;
@@ -31,10 +29,10 @@ final class MoonsView extends JPanel implements MoonsBar.Listener, EventBands.Li
     private final transient PanelContext context;
     private final MoonsBar bar;
     private final InstantPane pane;
-    private final EventLists lists;
+    private final MoonSheets sheets;
+    private final transient Grounds grounds;
     private final FactsColumn facts;
     private final EventDetails details;
-    private final TimingPane timings;
     private final transient NewestOnly<Question, Scene> scenes;
     private final transient NewestOnly<InstantFacts.Question, InstantFacts> figures;
     private transient LocalDate evening;
@@ -43,7 +41,7 @@ final class MoonsView extends JPanel implements MoonsBar.Listener, EventBands.Li
     private boolean stale = true;
 
     /** What the drawing is asked for. */
-    private record Question(PlanetModel planet, UtcTime time) {}
+    private record Question(PlanetModel planet, Optional<Site> site, UtcTime time) {}
 
     MoonsView(PanelContext context, Clock clock) {
         super(new BorderLayout());
@@ -57,15 +55,20 @@ final class MoonsView extends JPanel implements MoonsBar.Listener, EventBands.Li
         evening = Stretch.eveningOf(at, Optional.empty());
         bar = new MoonsBar(withMoons, Facing.like(context.bearing()), this, context::say);
         pane = new InstantPane(context::palette, this::instant, this::enteredTime);
-        lists = new EventLists(context::palette, this, this::chosen);
+        grounds = new Grounds(context.sky());
+        sheets = new MoonSheets(context, this, this::chosen, t -> t.predictedUtc()
+                .map(UtcTime::of)
+                .ifPresent(this::goTo));
         facts = new FactsColumn(context::palette, context.settings());
         details = new EventDetails(context::palette, context::openPicture, facts);
-        timings = new TimingPane(context, this::timed);
         scenes = new NewestOnly<>(
-                context.background(), q -> Scene.at(context.sky(), q.planet(), q.time()), pane::show, this::noScene);
+                context.background(),
+                q -> Scene.at(grounds, q.site(), q.planet(), q.time()),
+                pane::show,
+                this::noScene);
         figures = new NewestOnly<>(
                 context.background(),
-                q -> InstantFacts.of(context.sky(), q),
+                q -> InstantFacts.of(grounds, q),
                 f -> facts.show(f, bar.site().map(Site::name)),
                 facts::showProblem);
         if (withMoons.isEmpty()) {
@@ -79,22 +82,13 @@ final class MoonsView extends JPanel implements MoonsBar.Listener, EventBands.Li
     }
 
     private JSplitPane middle() {
-        JSplitPane split = new JSplitPane(JSplitPane.VERTICAL_SPLIT, pane, tabs());
+        JSplitPane split = new JSplitPane(JSplitPane.VERTICAL_SPLIT, pane, sheets);
         split.setBorder(BorderFactory.createEmptyBorder());
         split.setResizeWeight(0.5);
         split.setDividerLocation(context.settings().number("divider", 330));
         split.addPropertyChangeListener(JSplitPane.DIVIDER_LOCATION_PROPERTY, e -> context.settings()
                 .keep("divider", split.getDividerLocation()));
         return split;
-    }
-
-    /** The events to come and gone, and what was observed of them. */
-    private JTabbedPane tabs() {
-        JTabbedPane tabs = new JTabbedPane();
-        tabs.setName("moons.tabs");
-        tabs.addTab(TEXTS.text("tab.events"), lists);
-        tabs.addTab(TEXTS.text("tab.timings"), timings);
-        return tabs;
     }
 
     private void listen() {
@@ -195,36 +189,28 @@ final class MoonsView extends JPanel implements MoonsBar.Listener, EventBands.Li
         pane.face(bar.facing(), bar.isMirrored());
     }
 
-    /** Goes to the moment of a timing. */
-    private void timed(Timing timing) {
-        timing.predictedUtc().map(UtcTime::of).ifPresent(time -> {
-            if (span().contains(time)) {
-                instant(time);
-            } else {
-                at = time;
-                dated(Stretch.eveningOf(time, bar.site()));
-            }
-        });
-    }
-
     private void enteredTime(String text) {
         try {
-            UtcTime entered = UtcTime.parse(text.strip(), context.sky().leapSeconds());
-            if (span().contains(entered)) {
-                instant(entered);
-            } else {
-                at = entered;
-                dated(Stretch.eveningOf(entered, bar.site()));
-            }
+            goTo(UtcTime.parse(text.strip(), context.sky().leapSeconds()));
         } catch (ProblemException e) {
             context.say(e.getMessage());
+        }
+    }
+
+    /** Goes to a moment, and to its night when it lies outside the span. */
+    private void goTo(UtcTime time) {
+        if (span().contains(time)) {
+            instant(time);
+        } else {
+            at = time;
+            dated(Stretch.eveningOf(time, bar.site()));
         }
     }
 
     /** The drawing follows the pointer along the bands, and goes back when it has left. */
     @Override
     public void pointed(Optional<UtcTime> time) {
-        scenes.ask(new Question(bar.planet(), time.orElse(at)));
+        scenes.ask(new Question(bar.planet(), bar.site(), time.orElse(at)));
     }
 
     @Override
@@ -234,7 +220,7 @@ final class MoonsView extends JPanel implements MoonsBar.Listener, EventBands.Li
 
     @Override
     public void picked(Happening event) {
-        lists.choose(event);
+        sheets.choose(event);
     }
 
     private void chosen(Optional<Happening> event) {
@@ -246,17 +232,15 @@ final class MoonsView extends JPanel implements MoonsBar.Listener, EventBands.Li
     private void search() {
         search.ifPresent(Job::stop);
         Wish wish = wish();
-        timings.show(wish.planet());
         bar.showDate(evening);
         pane.span(wish.span());
-        lists.showSearching(wish);
-        lists.showPictures(pictures());
+        sheets.showSearching(wish, pictures());
         instant(wish.span().contains(at) ? at : wish.span().from().plusClockSeconds(43_200));
         showChosen();
         Job job = context.background()
                 .run(
                         TEXTS.text("search.title", wish.planet().label()),
-                        progress -> new EventFinder(context.sky()).find(wish, progress),
+                        progress -> new EventFinder(grounds).find(wish, progress),
                         this::show);
         search = Optional.of(job);
     }
@@ -272,7 +256,7 @@ final class MoonsView extends JPanel implements MoonsBar.Listener, EventBands.Li
     }
 
     private void show(Found found) {
-        lists.show(found);
+        sheets.show(found);
         showChosen();
     }
 
@@ -280,8 +264,8 @@ final class MoonsView extends JPanel implements MoonsBar.Listener, EventBands.Li
     private void instant(UtcTime moment) {
         at = moment;
         pane.instant(moment);
-        lists.instant(moment);
-        scenes.ask(new Question(bar.planet(), at));
+        sheets.instant(moment);
+        scenes.ask(new Question(bar.planet(), bar.site(), at));
         askFigures();
     }
 
@@ -296,7 +280,7 @@ final class MoonsView extends JPanel implements MoonsBar.Listener, EventBands.Li
     }
 
     private void showChosen() {
-        Optional<Happening> event = lists.chosen();
+        Optional<Happening> event = sheets.chosen();
         pane.choose(event);
         List<ArchivedPicture> near = event.map(e -> NearPictures.near(
                         context.shelf().pictures(), bar.planet(), e.from().toInstant(), e.to().toInstant()))

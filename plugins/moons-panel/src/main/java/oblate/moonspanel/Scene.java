@@ -2,10 +2,11 @@
 package oblate.moonspanel;
 
 import java.util.List;
+import java.util.Optional;
+import oblate.archive.Site;
 import oblate.sky.ApparentDisc;
 import oblate.sky.MoonPlace;
 import oblate.sky.PlanetModel;
-import oblate.sky.Sky;
 import oblate.sky.UtcTime;
 
 /**
@@ -19,8 +20,9 @@ record Scene(ApparentDisc disc, List<MoonPlace> moons) {
         moons = List.copyOf(moons);
     }
 
-    static Scene at(Sky sky, PlanetModel planet, UtcTime time) {
-        return new Scene(sky.disc(planet, time), sky.moons(planet, time));
+    /** @param site where the moons are looked at from; none for the Earth's centre */
+    static Scene at(Grounds grounds, Optional<Site> site, PlanetModel planet, UtcTime time) {
+        return new Scene(grounds.sky().disc(planet, time), grounds.from(site).moons(planet, time));
     }
 
     /** How far the outermost moon stands from the centre as seen (equatorial radii), at least 3. */

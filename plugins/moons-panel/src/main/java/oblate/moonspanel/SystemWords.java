@@ -11,10 +11,9 @@ import java.awt.geom.Line2D;
 import java.awt.geom.Point2D;
 import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;
-import java.util.Arrays;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Set;
-import java.util.stream.Stream;
 import oblate.sky.MoonPlace;
 import oblate.workbench.look.Ink;
 import oblate.workbench.look.Palette;
@@ -36,45 +35,111 @@ record SystemWords(
     private static final Texts TEXTS = Texts.of(SystemWords.class);
     private static final double LETTER_RADII = 1.22;
     private static final double LETTER_RINGS_RADII = 2.42;
+    private static final double LETTER_PX = 18;
 
     void paint(Graphics2D g, Facing facing, boolean mirrored, boolean ringed) {
         ScaleBar scale = ScaleBar.of(g, now, place, closeUp, field);
         scale.paint(g, colours);
-        names(g, facing, mirrored, scale.box());
+        names(g, facing, mirrored, scale.box(), ringed);
         if (closeUp) {
             sense(g, facing, mirrored, ringed);
         }
     }
 
-    private void names(Graphics2D g, Facing facing, boolean mirrored, Rectangle2D scale) {
-        List<Rectangle2D> taken = new ArrayList<>();
-        taken.add(scale);
+    /**
+     * Something to be named.
+     *
+     * @param text its name
+     * @param dot where it is drawn (px)
+     * @param isChosen whether it stands out
+     */
+    record Named(String text, Rectangle2D dot, boolean isChosen) {}
+
+    /** What is named, those nearest the limb, which have least room, first. */
+    List<Named> named() {
+        List<Named> all = new ArrayList<>();
         Rectangle2D whole = new Rectangle2D.Double(0, 0, field.width, field.height);
-        g.setFont(Theme.bodyFont(-1));
-        if (closeUp) {
-            FontMetrics metrics = g.getFontMetrics();
-            taken.add(new Rectangle2D.Double(
-                    0, 0, 12.0 + metrics.stringWidth(senseWords(facing, mirrored)), 10.0 + metrics.getHeight()));
-        }
         for (MoonPlace moon : now.moons()) {
-            Point2D at = SystemDrawing.screen(moon, place);
-            if (whole.contains(at)) {
-                g.setColor(chosenMoons.contains(moon.id()) ? colours.of(Ink.CHOSEN) : colours.nightInk());
-                name(g, words(moon), at, SystemDrawing.sizePx(moon, place), taken);
+            Rectangle2D dot = dot(SystemDrawing.screen(moon, place), SystemDrawing.sizePx(moon, place));
+            if (whole.contains(dot.getCenterX(), dot.getCenterY())) {
+                all.add(new Named(words(moon), dot, chosenMoons.contains(moon.id())));
             }
-        }
-        if (closeUp) {
-            for (MoonPlace moon : now.moons()) {
-                g.setColor(chosenMoons.contains(moon.id()) ? colours.of(Ink.CHOSEN) : colours.nightInk());
+            if (closeUp) {
                 moon.shadow()
-                        .ifPresent(s -> name(
-                                g,
-                                TEXTS.text("shadow.of", moon.name()),
-                                place.toScreen(s.xWestRadii(), s.yNorthRadii()),
-                                SystemDrawing.sizePx(moon, place),
-                                taken));
+                        .map(s ->
+                                dot(place.toScreen(s.xWestRadii(), s.yNorthRadii()), SystemDrawing.sizePx(moon, place)))
+                        .ifPresent(d -> all.add(
+                                new Named(TEXTS.text("shadow.of", moon.name()), d, chosenMoons.contains(moon.id()))));
             }
         }
+        all.sort(Comparator.comparingDouble(n -> Math.abs(
+                Math.hypot(n.dot().getCenterX() - place.centreXPx(), n.dot().getCenterY() - place.centreYPx())
+                        - place.pxPerRadius())));
+        return all;
+    }
+
+    private static Rectangle2D dot(Point2D at, double sizePx) {
+        return new Rectangle2D.Double(at.getX() - sizePx / 2, at.getY() - sizePx / 2, sizePx, sizePx);
+    }
+
+    /** Room for names about what is drawn, with what the words at the edges take left out. */
+    NamePlaces places(List<Named> named) {
+        return new NamePlaces(
+                field,
+                place.transform().createTransformedShape(new GlobeView(now.disc()).outline()),
+                named.stream().map(Named::dot).toList());
+    }
+
+    private void names(Graphics2D g, Facing facing, boolean mirrored, Rectangle2D scale, boolean ringed) {
+        g.setFont(Theme.bodyFont(-1));
+        FontMetrics metrics = g.getFontMetrics();
+        List<Named> named = named();
+        NamePlaces places = places(named);
+        places.keepOff(scale);
+        if (closeUp) {
+            places.keepOff(new Rectangle2D.Double(
+                    0, 0, 12.0 + metrics.stringWidth(senseWords(facing, mirrored)), 10.0 + metrics.getHeight()));
+            places.keepOff(letterBox(0, LETTER_RADII));
+            places.keepOff(letterBox(-90, ringed ? LETTER_RINGS_RADII : LETTER_RADII));
+        }
+        double height = (double) metrics.getAscent() + metrics.getDescent();
+        for (Named each : named) {
+            places.place(each.dot(), metrics.stringWidth(each.text()), height).ifPresent(p -> {
+                Color ink = each.isChosen() ? colours.of(Ink.CHOSEN) : colours.nightInk();
+                Rectangle2D box = p.box();
+                if (p.isAway()) {
+                    lead(g, each.dot(), box, ink);
+                }
+                g.setColor(new Color(0, 0, 0, 150));
+                g.fill(new Rectangle2D.Double(box.getX() - 2, box.getY(), box.getWidth() + 4, height));
+                g.setColor(ink);
+                g.drawString(each.text(), (float) box.getX(), (float) (box.getY() + metrics.getAscent()));
+            });
+        }
+    }
+
+    /** A thin line from a name to what it names. */
+    private static void lead(Graphics2D g, Rectangle2D dot, Rectangle2D box, Color ink) {
+        double x = Math.max(box.getMinX(), Math.min(box.getMaxX(), dot.getCenterX()));
+        double y = Math.max(box.getMinY(), Math.min(box.getMaxY(), dot.getCenterY()));
+        double length = Math.hypot(x - dot.getCenterX(), y - dot.getCenterY());
+        double from = (dot.getWidth() / 2 + 1.5) / length;
+        if (from < 1) {
+            g.setColor(new Color(ink.getRed(), ink.getGreen(), ink.getBlue(), 130));
+            g.setStroke(new BasicStroke(0.8f));
+            g.draw(new Line2D.Double(
+                    dot.getCenterX() + from * (x - dot.getCenterX()),
+                    dot.getCenterY() + from * (y - dot.getCenterY()),
+                    x,
+                    y));
+        }
+    }
+
+    private Rectangle2D letterBox(double fromPoleDeg, double radii) {
+        Point2D d = place.direction(fromPoleDeg);
+        double far = radii * place.pxPerRadius();
+        return dot(
+                new Point2D.Double(place.centreXPx() + far * d.getX(), place.centreYPx() + far * d.getY()), LETTER_PX);
     }
 
     private static String words(MoonPlace moon) {
@@ -82,53 +147,6 @@ record SystemWords(
             return TEXTS.text("moon.behind", moon.name());
         }
         return moon.eclipsed() ? TEXTS.text("moon.eclipsed", moon.name()) : moon.name();
-    }
-
-    /** Writes a name beside its moon, where there is room: below, above, right or left; leaves it out in the strip when there is none. */
-    private void name(Graphics2D g, String text, Point2D at, double sizePx, List<Rectangle2D> taken) {
-        Color ink = g.getColor();
-        FontMetrics metrics = g.getFontMetrics();
-        double w = metrics.stringWidth(text);
-        double h = metrics.getAscent() + metrics.getDescent();
-        double away = sizePx / 2 + 3;
-        double[][] corners = {
-            {at.getX() - w / 2, at.getY() + away},
-            {at.getX() - w / 2, at.getY() - away - h},
-            {at.getX() + away, at.getY() - h / 2},
-            {at.getX() - away - w, at.getY() - h / 2},
-            {at.getX() - w / 2, at.getY() + away + h},
-            {at.getX() - w / 2, at.getY() - away - 2 * h},
-            {at.getX() - w / 2, at.getY() + away + 2 * h},
-            {at.getX() - w / 2, at.getY() - away - 3 * h}
-        };
-        List<Rectangle2D> free = Arrays.stream(corners)
-                .<Rectangle2D>map(
-                        c -> new Rectangle2D.Double(Math.max(2, Math.min(field.width - w - 2, c[0])), c[1], w, h))
-                .filter(box -> taken.stream().noneMatch(box::intersects)
-                        && box.getY() > 0
-                        && box.getMaxY() < field.height - (closeUp ? 0 : 2))
-                .toList();
-        // rather where no moon is covered
-        free.stream()
-                .filter(box -> dots().noneMatch(box::intersects))
-                .findFirst()
-                .or(() -> free.stream().findFirst())
-                .ifPresent(box -> {
-                    taken.add(box);
-                    g.setColor(new Color(0, 0, 0, 150));
-                    g.fill(new Rectangle2D.Double(box.getX() - 2, box.getY(), w + 4, h));
-                    g.setColor(ink);
-                    g.drawString(text, (float) box.getX(), (float) (box.getY() + metrics.getAscent()));
-                });
-    }
-
-    /** Where the moons are drawn. */
-    private Stream<Rectangle2D> dots() {
-        return now.moons().stream().map(moon -> {
-            double size = SystemDrawing.sizePx(moon, place);
-            Point2D at = SystemDrawing.screen(moon, place);
-            return new Rectangle2D.Double(at.getX() - size / 2, at.getY() - size / 2, size, size);
-        });
     }
 
     private static String senseWords(Facing facing, boolean mirrored) {

@@ -8,6 +8,7 @@ import java.util.Set;
 import java.util.function.Consumer;
 import java.util.stream.Collectors;
 import javax.swing.BorderFactory;
+import javax.swing.JButton;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
 import javax.swing.JScrollPane;
@@ -41,15 +42,18 @@ final class TimingPane extends JPanel {
     private transient Optional<Job> job = Optional.empty();
     private boolean stale = true;
 
-    /** @param whenChosen told when a person chooses a timing */
-    TimingPane(PanelContext context, Consumer<Timing> whenChosen) {
-        super(new MigLayout("insets 0, gap 0, fill", "[42%,fill][58%,fill]", "[][grow,fill][]"));
+    /**
+     * @param whenChosen told when a person chooses a timing
+     * @param toStates shows the sheet in which states are said
+     */
+    TimingPane(PanelContext context, Consumer<Timing> whenChosen, Runnable toStates) {
+        super(new MigLayout("insets 0, gap 0, fill", "[38%,fill][62%,fill]", "[][grow,fill][]"));
         this.context = context;
         this.whenChosen = whenChosen;
         setOpaque(false);
         setName("moons.timings");
-        plot = new TimingPlot(context::palette, this::pick);
         rows = new TimingRows(context::palette);
+        plot = new TimingPlot(context::palette, rows::choose);
         head.setName("moons.timings.head");
         clock.setName("moons.timings.clock");
         clock.setEditable(false);
@@ -57,7 +61,12 @@ final class TimingPane extends JPanel {
         clock.setOpaque(false);
         clock.setLineWrap(true);
         clock.setWrapStyleWord(true);
-        add(head, "span 2, gapleft 16, gaptop 4, gapbottom 4, wmin 0, wrap");
+        add(head, "span 2, split 2, gapleft 16, gaptop 4, gapbottom 4, wmin 0, growx, pushx");
+        JButton states = new JButton(TEXTS.text("timings.states"));
+        states.setName("moons.timings.states");
+        states.setToolTipText(TEXTS.text("timings.states.tip"));
+        states.addActionListener(e -> toStates.run());
+        add(states, "gapright 8, gaptop 2, gapbottom 2, wrap");
         add(plot, "wmin 0, hmin 80");
         JScrollPane scroll = new JScrollPane(rows);
         scroll.setBorder(BorderFactory.createEmptyBorder());
@@ -65,10 +74,11 @@ final class TimingPane extends JPanel {
         add(clock, "span 2, gapleft 16, gapright 16, gaptop 4, gapbottom 6, wmin 0");
         rows.getSelectionModel().addListSelectionListener(e -> {
             if (!e.getValueIsAdjusting()) {
-                chosen().ifPresent(this::choose);
+                rows.chosen().ifPresent(this::choose);
             }
         });
         context.shelf().whenChanged(this::changed);
+        context.edits().whenChanged(this::changed);
         addHierarchyListener(e -> {
             if ((e.getChangeFlags() & HierarchyEvent.SHOWING_CHANGED) != 0) {
                 refreshIfShowing();
@@ -137,21 +147,6 @@ final class TimingPane extends JPanel {
         return count == 1 ? TEXTS.text(one) : TEXTS.text(many, Integer.toString(count));
     }
 
-    private Optional<Timing> chosen() {
-        int row = rows.getSelectedRow();
-        return row < 0 || row >= rows.timings().size()
-                ? Optional.empty()
-                : Optional.of(rows.timings().get(row));
-    }
-
-    private void pick(Timing timing) {
-        int row = rows.timings().indexOf(timing);
-        if (row >= 0) {
-            rows.setRowSelectionInterval(row, row);
-            rows.scrollRectToVisible(rows.getCellRect(row, 0, true));
-        }
-    }
-
     private void choose(Timing timing) {
         plot.choose(Optional.of(timing));
         clock.setFont(Theme.bodyFont(0));
@@ -161,7 +156,10 @@ final class TimingPane extends JPanel {
                 .collect(Collectors.joining(" "));
         String doubts =
                 timing.doubts().isEmpty() ? "" : TEXTS.text("timings.doubts", String.join("; ", timing.doubts())) + " ";
-        clock.setText(doubts + night);
+        String site = timing.site()
+                .map(s -> TEXTS.text("timings.for.site", s))
+                .orElseGet(() -> TEXTS.text("timings.for.centre"));
+        clock.setText(doubts + night + " " + site);
         whenChosen.accept(timing);
     }
 

@@ -3,10 +3,7 @@ package oblate.moonspanel;
 
 import java.util.Optional;
 import oblate.archive.Site;
-import oblate.sky.GroundSite;
-import oblate.sky.GroundSky;
 import oblate.sky.PlanetModel;
-import oblate.sky.Sky;
 import oblate.sky.TimeSpan;
 
 /**
@@ -16,9 +13,4 @@ import oblate.sky.TimeSpan;
  * @param site the place; none for the Earth's centre
  * @param span the time
  */
-record Wish(PlanetModel planet, Optional<Site> site, TimeSpan span) {
-    /** The sky over the place. */
-    Optional<GroundSky> ground(Sky sky) {
-        return site.map(s -> GroundSky.over(sky, new GroundSite(s.latDeg(), s.lonDeg(), s.heightM())));
-    }
-}
+record Wish(PlanetModel planet, Optional<Site> site, TimeSpan span) {}

@@ -28,7 +28,7 @@ class BandLayoutTest {
 
     private Found found(String evening, Optional<Site> site) {
         Wish wish = new Wish(jupiter, site, Stretch.NIGHT.from(LocalDate.parse(evening), site));
-        return new EventFinder(sky).find(wish, Progress.SILENT);
+        return new EventFinder(new Grounds(sky)).find(wish, Progress.SILENT);
     }
 
     /** The night of 15 August 2021, in the season of the moons' mutual events: three moons before the disc, and Ganymede hides Europa. */
@@ -79,7 +79,7 @@ class BandLayoutTest {
     void theTintedStretchIsWhenThePlanetIsUpAndTheSkyDark() {
         Found found = found("2021-08-15", Optional.of(FIELD));
         assertThat(found.seen()).hasSize(1);
-        var ground = found.wish().ground(sky).orElseThrow();
+        var ground = new Grounds(sky).over(found.wish().site()).orElseThrow();
         UtcTime from = found.seen().get(0).from();
         UtcTime to = found.seen().get(0).to();
         for (UtcTime end : List.of(from, to)) {

@@ -5,6 +5,8 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Set;
 import java.util.TreeSet;
+import oblate.drift.timing.MoonState;
+import oblate.drift.timing.Phenomenon;
 import oblate.drift.timing.TimedPoint;
 import oblate.sky.Twilight;
 import oblate.sky.event.EventKind;
@@ -18,6 +20,9 @@ class BundleTest extends BundleContract {
         Set<String> keys = new TreeSet<>();
         for (EventKind kind : EventKind.values()) {
             keys.add("kind." + kind.id());
+            for (MoonState state : MoonState.about(Phenomenon.valueOf(kind.name()))) {
+                keys.add("state." + kind.id() + "." + state.id());
+            }
         }
         for (EventKind kind : List.of(EventKind.OCCULTATION, EventKind.ECLIPSE)) {
             keys.add("meeting." + kind.id());

@@ -30,7 +30,7 @@ class EventFinderTest {
 
     private List<MoonEvent> night(LocalDate evening, Optional<Site> site) {
         Wish wish = new Wish(jupiter, site, Stretch.NIGHT.from(evening, site));
-        return new EventFinder(sky)
+        return new EventFinder(new Grounds(sky))
                 .find(wish, Progress.SILENT).events().stream()
                         .filter(MoonEvent.class::isInstance)
                         .map(MoonEvent.class::cast)
@@ -74,6 +74,26 @@ class EventFinderTest {
         assertThat(events.stream().map(MoonEvent::hindrance).distinct().count()).isGreaterThan(1);
     }
 
+    /** Callisto is seen up to 2.3 s earlier or later from a place on the ground than from the Earth's centre. */
+    @Test
+    void eventsAreThoseThatTheSiteSees() {
+        Optional<Site> site = Optional.of(site(100));
+        Wish wish = new Wish(jupiter, site, Stretch.MONTH.from(LocalDate.of(2027, 2, 1), site));
+        Wish centre = new Wish(jupiter, Optional.empty(), wish.span());
+        List<Happening> there =
+                new EventFinder(new Grounds(sky)).find(wish, Progress.SILENT).events();
+        List<Happening> here =
+                new EventFinder(new Grounds(sky)).find(centre, Progress.SILENT).events();
+        assertThat(there).hasSameSizeAs(here);
+        double most = 0;
+        for (int i = 0; i < there.size(); i++) {
+            double off =
+                    Math.abs(there.get(i).mid().clockSecondsSince(here.get(i).mid()));
+            most = Math.max(most, there.get(i) instanceof MoonEvent ? off : 0);
+        }
+        assertThat(most).isBetween(0.8, 2.4);
+    }
+
     @Test
     void aNightBeginsAtTheSitesOwnNoon() {
         LocalDate evening = LocalDate.of(2031, 3, 24);
@@ -101,6 +121,7 @@ class EventFinderTest {
         };
         Wish wish =
                 new Wish(jupiter, Optional.empty(), Stretch.MONTH.from(LocalDate.of(2031, 3, 24), Optional.empty()));
-        assertThat(new EventFinder(sky).find(wish, stopped).events()).isEmpty();
+        assertThat(new EventFinder(new Grounds(sky)).find(wish, stopped).events())
+                .isEmpty();
     }
 }

@@ -10,6 +10,7 @@ import java.awt.geom.PathIterator;
 import java.awt.geom.Point2D;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import oblate.base.PluginHost;
 import oblate.sky.MoonPlace;
 import oblate.sky.PlanetModel;
@@ -30,7 +31,8 @@ class GeometryTest {
     }
 
     private Scene scene(CsvRows.Row row) {
-        return Scene.at(sky, planet(row.text("planet")), UtcTime.parse(row.text("time_utc")));
+        return Scene.at(
+                new Grounds(sky), Optional.empty(), planet(row.text("planet")), UtcTime.parse(row.text("time_utc")));
     }
 
     private static Placement placement(Scene scene, Facing facing, boolean mirrored) {

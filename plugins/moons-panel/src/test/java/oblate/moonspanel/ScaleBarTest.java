@@ -8,6 +8,7 @@ import java.awt.Graphics2D;
 import java.awt.geom.Point2D;
 import java.awt.image.BufferedImage;
 import java.util.HashSet;
+import java.util.Optional;
 import java.util.Set;
 import java.util.function.Supplier;
 import oblate.base.PluginHost;
@@ -37,7 +38,7 @@ class ScaleBarTest {
             drawing.face(Facing.SKY_NORTH_UP, false);
             UtcTime first = UtcTime.parse("2027-09-20T00:00:00Z");
             for (int i = 0; i < 240; i++) {
-                Scene now = Scene.at(sky, jupiter, first.plusClockSeconds(1800.0 * i));
+                Scene now = Scene.at(new Grounds(sky), Optional.empty(), jupiter, first.plusClockSeconds(1800.0 * i));
                 Placement place = drawing.placement(now, FIELD.width, FIELD.height);
                 ScaleBar scale = ScaleBar.of(g, now, place, true, FIELD);
                 corners.add(new Point2D.Double(scale.box().getX(), scale.box().getY()));

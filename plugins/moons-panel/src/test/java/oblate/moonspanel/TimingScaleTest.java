@@ -22,6 +22,7 @@ class TimingScaleTest {
         return new Timing(
                 night,
                 "",
+                Optional.empty(),
                 new Jupiter().moons().get(0),
                 Phenomenon.TRANSIT,
                 TimedPoint.MID,
@@ -29,7 +30,7 @@ class TimingScaleTest {
                 Optional.of(at),
                 Optional.of(at),
                 oMinusPS,
-                new Timing.Errors(sigmaS, sigmaS, 0, 0, 0, 0),
+                new Timing.Errors(sigmaS, sigmaS, 0, 0, 0, 0, 0),
                 Optional.empty(),
                 Optional.empty(),
                 Optional.empty(),

@@ -111,15 +111,15 @@ class TimingWindowTest extends PanelJourney {
         open();
         TimingRows rows = (TimingRows) window.find("moons.timings.rows");
         assertThat(OpenWindow.<Integer>ask(rows::getRowCount)).isEqualTo(1);
-        double oMinusP = OpenWindow.ask(() -> rows.timings().get(0).oMinusPS());
-        double sigma = OpenWindow.ask(() -> rows.timings().get(0).errors().totalS());
+        double oMinusP = OpenWindow.ask(() -> rows.shown().get(0).oMinusPS());
+        double sigma = OpenWindow.ask(() -> rows.shown().get(0).errors().totalS());
         assertThat(oMinusP).isBetween(30 - 3.0, 30 + 3.0);
         assertThat(sigma).isBetween(2.0, 20.0);
         assertThat(OpenWindow.<Object>ask(() -> rows.getValueAt(0, 2))).isEqualTo("transit, mid");
 
         TimingPlot plot = (TimingPlot) window.find("moons.timings.plot");
         OpenWindow.act(() -> {
-            TimingScale scale = TimingScale.of(rows.timings(), plot.getWidth(), plot.getHeight());
+            TimingScale scale = TimingScale.of(rows.shown(), plot.getWidth(), plot.getHeight());
             plot.dispatchEvent(new MouseEvent(
                     plot,
                     MouseEvent.MOUSE_PRESSED,
@@ -137,7 +137,7 @@ class TimingWindowTest extends PanelJourney {
         assertThat(clock).startsWith("Night 2004-12-04").contains(" ± ").contains("Io");
         String time = OpenWindow.ask(() -> ((JTextField) window.find("moons.time")).getText());
         assertThat(time).isEqualTo(OpenWindow.<String>ask(() -> oblate.sky.UtcTime.of(
-                        rows.timings().get(0).predictedUtc().orElseThrow())
+                        rows.shown().get(0).predictedUtc().orElseThrow())
                 .iso(0)));
     }
 

@@ -10,6 +10,7 @@ import java.awt.event.MouseEvent;
 import java.awt.geom.Rectangle2D;
 import java.time.LocalDate;
 import java.time.format.TextStyle;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -75,9 +76,19 @@ final class MonthTable extends JTable {
                 .bind(this, WHEN_ANCESTOR_OF_FOCUSED_COMPONENT);
     }
 
+    /** Shows these nights; what is chosen stays so when they are those shown already. */
     void show(List<PlanNight> nights) {
-        rows.nights = List.copyOf(nights);
-        rows.fireTableDataChanged();
+        if (!rows.nights.equals(nights)) {
+            rows.nights = new ArrayList<>(nights);
+            rows.fireTableDataChanged();
+        }
+    }
+
+    /** Shows one night more. */
+    void add(PlanNight night) {
+        int at = rows.nights.size();
+        rows.nights.add(night);
+        rows.fireTableRowsInserted(at, at);
     }
 
     private Optional<PlanNight> night(int row) {
@@ -145,7 +156,7 @@ final class MonthTable extends JTable {
     /** The rows. */
     private static final class Rows extends AbstractTableModel {
         private static final long serialVersionUID = 1L;
-        private transient List<PlanNight> nights = List.of();
+        private transient List<PlanNight> nights = new ArrayList<>();
 
         @Override
         public int getRowCount() {

@@ -102,8 +102,12 @@ abstract class NightDrawing extends JComponent {
         g2.dispose();
     }
 
-    /** The pointer's line, and the present moment's when the night is going on. */
-    void marks(Graphics2D g, TimeAxis axis, double topPx, double bottomPx) {
+    /**
+     * The pointer's line, and the present moment's when the night is going on.
+     *
+     * @param named whether the present moment is named
+     */
+    void marks(Graphics2D g, TimeAxis axis, double topPx, double bottomPx, boolean named) {
         Palette colours = palette.get();
         UtcTime moment = UtcTime.of(now.get());
         if (axis.span().contains(moment)) {
@@ -111,14 +115,28 @@ abstract class NightDrawing extends JComponent {
             g.setColor(colours.alarm());
             g.setStroke(new BasicStroke(1.6f, BasicStroke.CAP_BUTT, BasicStroke.JOIN_ROUND, 10, DASHES, 0));
             g.draw(new Line2D.Double(x, topPx, x, bottomPx));
-            g.setFont(Theme.bodyFont(-2));
-            g.drawString(TEXTS.text("now"), (float) x + 4, (float) topPx + 12);
+            if (named) {
+                name(g, axis, x, topPx, colours);
+            }
         }
         pointer.hover().ifPresent(t -> {
             g.setColor(colours.ink());
             g.setStroke(new BasicStroke(1));
             g.draw(new Line2D.Double(axis.x(t), topPx, axis.x(t), bottomPx));
         });
+    }
+
+    /** On a plate, so that a curve behind it does not make it unreadable; to the left where there is no room on the right. */
+    private static void name(Graphics2D g, TimeAxis axis, double x, double topPx, Palette colours) {
+        g.setFont(Theme.bodyFont(-2));
+        FontMetrics m = g.getFontMetrics();
+        String word = TEXTS.text("now");
+        double width = m.stringWidth(word);
+        double left = x + 4 + width > axis.rightPx() ? x - 4 - width : x + 4;
+        g.setColor(Tints.alpha(colours.ground(), 200));
+        g.fill(new java.awt.geom.Rectangle2D.Double(left - 2, topPx + 2, width + 4, m.getHeight()));
+        g.setColor(colours.alarm());
+        g.drawString(word, (float) left, (float) topPx + 2 + m.getAscent());
     }
 
     /** Hours under a line, with short strokes. */

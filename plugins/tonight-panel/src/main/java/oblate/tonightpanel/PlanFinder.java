@@ -4,8 +4,10 @@ package oblate.tonightpanel;
 import java.time.Clock;
 import java.time.LocalDate;
 import java.time.YearMonth;
+import java.util.function.Consumer;
 import oblate.base.Progress;
 import oblate.drift.plan.Plan;
+import oblate.drift.plan.PlanNight;
 import oblate.drift.plan.Planner;
 import oblate.sky.GroundSky;
 import oblate.sky.Sky;
@@ -32,9 +34,13 @@ final class PlanFinder {
         return NightSheet.of(plan, asked.place());
     }
 
-    /** All nights of a month; stopped, those done so far. */
-    Plan month(Asked asked, YearMonth month, Progress progress) {
-        return planner.plan(asked.month(ground(asked), month), followed.of(asked.planet()), progress);
+    /**
+     * All nights of a month; stopped, those done so far.
+     *
+     * @param whenNight gets each night as soon as it is planned, on this thread
+     */
+    Plan month(Asked asked, YearMonth month, Progress progress, Consumer<PlanNight> whenNight) {
+        return planner.plan(asked.month(ground(asked), month), followed.of(asked.planet()), progress, whenNight);
     }
 
     private GroundSky ground(Asked asked) {

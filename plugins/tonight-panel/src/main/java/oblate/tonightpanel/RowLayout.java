@@ -21,7 +21,7 @@ record RowLayout(TimeAxis axis, List<NightRow> rows) {
     /** Height of a row (px). */
     static final int ROW_PX = 20;
     /** Room over the first row (px). */
-    static final int TOP_PX = 4;
+    static final int TOP_PX = 8;
     /** A bar is at least so wide (px), so that a sure time is seen too. */
     static final double LEAST_BAR_PX = 4;
 

@@ -101,10 +101,11 @@ final class RowsPlot extends NightDrawing {
                     && sheet.night().items().stream().noneMatch(i -> i.kind() == PlanItem.Kind.CROSSING);
             g.drawString(TEXTS.text(none ? "rows.none" : "rows.nothing"), 16f, RowLayout.TOP_PX + 15f);
         }
+        // Under the rows, so that no time is struck through; the word for it stands over them, in the plot of the sky.
+        marks(g, layout.axis(), 0, foot, false);
         for (int i = 0; i < sheet.rows().size(); i++) {
             row(g, layout, i, colours);
         }
-        marks(g, layout.axis(), 0, foot);
         new RowLegend(colours).paint(g, SkyScales.LEFT_PX, foot, getWidth());
     }
 

@@ -51,7 +51,7 @@ final class SkyPlot extends NightDrawing {
         twilightNames(g, sheet, scales, colours);
         bracket(g, sheet, scales, colours);
         axes(g, scales, colours);
-        marks(g, scales.axis(), scales.topPx(), scales.bottomPx());
+        marks(g, scales.axis(), scales.topPx(), scales.bottomPx(), true);
     }
 
     private static void lights(Graphics2D g, NightSheet sheet, SkyScales scales, Tints tints) {

@@ -108,6 +108,7 @@ final class TonightView extends JPanel implements ChoiceBar.Listener {
             figures.choose(pointer.chosen());
             showCautions();
             night.sheet().ifPresent(this::showNight);
+            month.followLook();
         });
         Timer now = new Timer(NOW_MS, e -> night.repaintNow());
         addHierarchyListener(e -> {

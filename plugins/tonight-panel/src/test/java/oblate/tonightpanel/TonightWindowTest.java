@@ -15,17 +15,21 @@ import java.io.IOException;
 import java.io.StringReader;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import javax.swing.AbstractButton;
 import javax.swing.JComboBox;
 import javax.swing.JFileChooser;
 import javax.swing.JLabel;
+import javax.swing.JProgressBar;
 import javax.swing.JSpinner;
 import javax.swing.JTable;
 import javax.swing.JTextArea;
 import javax.swing.JTextField;
+import javax.swing.event.TableModelEvent;
 import oblate.sky.UtcTime;
 import oblate.workbench.look.Theme;
 import oblate.workbench.testing.OpenWindow;
@@ -323,12 +327,36 @@ class TonightWindowTest extends PanelJourney {
             ((AbstractButton) window.find("tonight.month.stop")).doClick();
         });
         window.settle();
-        assertThat(text("tonight.month.said")).contains("Stopped");
-        assertThat(OpenWindow.<Integer>ask(((JTable) window.find("tonight.month"))::getRowCount))
-                .isZero();
+        int done = OpenWindow.<Integer>ask(((JTable) window.find("tonight.month"))::getRowCount);
+        assertThat(text("tonight.month.said")).startsWith("Stopped after " + done + " of 31 nights.");
+        assertThat(done).isLessThan(31);
         press("tonight.month.toggle");
         assertThat(OpenWindow.<Integer>ask(((JTable) window.find("tonight.month"))::getRowCount))
                 .isEqualTo(31);
+    }
+
+    @Test
+    void nightsOfAMonthAppearAsTheyArePlanned() throws IOException {
+        open(true);
+        window.enter("tonight.date", NIGHT);
+        JTable month = (JTable) window.find("tonight.month");
+        JProgressBar progress = (JProgressBar) window.find("tonight.month.progress");
+        List<Integer> counts = new ArrayList<>();
+        List<Boolean> shown = new ArrayList<>();
+        OpenWindow.act(() -> {
+            month.getModel().addTableModelListener(e -> {
+                if (e.getType() == TableModelEvent.INSERT) {
+                    counts.add(month.getModel().getRowCount());
+                    shown.add(progress.isVisible());
+                }
+            });
+            ((AbstractButton) window.find("tonight.month.toggle")).doClick();
+        });
+        window.settle();
+        assertThat(counts).isEqualTo(IntStream.rangeClosed(1, 31).boxed().toList());
+        assertThat(shown.subList(0, 30)).doesNotContain(false);
+        assertThat(OpenWindow.<Boolean>ask(progress::isVisible)).isFalse();
+        assertThat(text("tonight.month.said")).contains("of 31 nights");
     }
 
     @Test

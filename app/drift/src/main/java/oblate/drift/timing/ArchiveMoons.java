@@ -5,6 +5,7 @@ import java.time.Instant;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -12,21 +13,22 @@ import oblate.archive.Archive;
 import oblate.archive.ArchivedPicture;
 import oblate.archive.Feature;
 import oblate.archive.MarkSearch;
+import oblate.archive.SeenState;
 import oblate.archive.StoredFit;
 import oblate.archive.StoredMark;
 import oblate.disc.Trust;
-import oblate.image.CaptureTime;
 import oblate.sky.PlanetModel;
 
 /**
- * Finds what an archive's marks say of a planet's moons: places from marks of a centre, states from marks whose {@code what} is one, such as "clear", "on disc" or
- * "eclipse: gone". Belongs to one thread.
+ * Finds what an archive says of a planet's moons: places from marks of a centre; states from what was seen in pictures and looks, and from marks whose {@code what} is
+ * one, such as "clear", "on disc" or "eclipse: gone". Belongs to one thread.
  */
 public final class ArchiveMoons {
     private static final String CENTRE = "centre";
 
     private final Archive archive;
     private final PlanetModel planet;
+    private final Shots shots;
     private final Map<Long, ArchivedPicture> pictures = new HashMap<>();
     private final Map<Long, Optional<StoredFit>> fits = new HashMap<>();
 
@@ -37,6 +39,7 @@ public final class ArchiveMoons {
     public ArchiveMoons(Archive archive, PlanetModel planet) {
         this.archive = archive;
         this.planet = planet;
+        shots = new Shots(archive);
     }
 
     /**
@@ -57,7 +60,7 @@ public final class ArchiveMoons {
     }
 
     /**
-     * Looks at all current marks of moons and shadows.
+     * Looks at all current marks of moons and shadows, and all states seen.
      *
      * @param moons ids of the moons wanted; empty for all
      * @param from pictures not before
@@ -95,37 +98,41 @@ public final class ArchiveMoons {
                                         + "\" is neither its centre nor a state that is known, and is passed over"));
             }
         }
+        for (SeenState seen : archive.seenStates(planet.id())) {
+            said(seen, moons)
+                    .filter(s -> from.map(f -> !s.shot().midUtc().isBefore(f)).orElse(true))
+                    .filter(s -> to.map(t -> s.shot().midUtc().isBefore(t)).orElse(true))
+                    .ifPresent(states::add);
+        }
         return new Found(places, states, remarks);
     }
 
-    /**
-     * A picture as far as its time goes; empty for an undated one.
-     */
-    public static Optional<Shot> shot(ArchivedPicture picture) {
-        return picture.time().map(time -> shot(picture, time));
-    }
-
-    private static Shot shot(ArchivedPicture picture, CaptureTime time) {
-        String observer = picture.observer().orElse("");
-        return picture.night()
-                .map(night -> new Shot(
-                        picture.name(),
-                        time.midUtc(),
-                        time.uncertaintyS(),
-                        time.exposureS().orElse(0),
-                        night,
-                        observer))
-                .orElseGet(() -> Shot.look(picture.name(), time.midUtc(), time.uncertaintyS(), observer));
-    }
-
     private ArchivedPicture picture(StoredMark mark) {
-        return pictures.computeIfAbsent(
-                mark.mark().pictureId(), id -> archive.picture(id).orElseThrow());
+        return picture(mark.mark().pictureId());
+    }
+
+    private ArchivedPicture picture(long pictureId) {
+        return pictures.computeIfAbsent(pictureId, id -> archive.picture(id).orElseThrow());
+    }
+
+    /** What a kept state says; empty for another moon, and for a picture that has lost its time since. */
+    private Optional<StateSaid> said(SeenState seen, Set<String> moons) {
+        Optional<Shot> shot = seen.pictureId().map(id -> shots.of(picture(id))).orElseGet(() -> seen.look()
+                .map(shots::of));
+        return planet.moons().stream()
+                .filter(m -> m.id().equals(seen.moonId()) && (moons.isEmpty() || moons.contains(m.id())))
+                .findFirst()
+                .flatMap(moon -> shot.map(s -> {
+                    Phenomenon phenomenon = Phenomenon.valueOf(seen.phenomenon().toUpperCase(Locale.ROOT));
+                    MoonState state = MoonState.valueOf(seen.state().toUpperCase(Locale.ROOT));
+                    return new StateSaid(
+                            s, moon, Optional.of(phenomenon), state, phenomenon == Phenomenon.SHADOW_TRANSIT);
+                }));
     }
 
     private Optional<PlaceMark> place(StoredMark mark, MoonSubject subject) {
         Optional<StoredFit> fit = fits.computeIfAbsent(mark.mark().pictureId(), id -> archive.currentFit(id));
-        return fit.flatMap(f -> shot(picture(mark))
+        return fit.flatMap(f -> shots.of(picture(mark))
                 .map(shot -> new PlaceMark(
                         shot,
                         subject,
@@ -150,7 +157,7 @@ public final class ArchiveMoons {
                 .map(s -> subject.shadow() && s == MoonState.GONE ? MoonState.NOT_SEEN : s)
                 .map(s -> !subject.shadow() && s == MoonState.NOT_SEEN ? MoonState.GONE : s)
                 .filter(s -> about.isEmpty() || s.belongsTo(about.get()))
-                .flatMap(s -> shot(picture(mark))
+                .flatMap(s -> shots.of(picture(mark))
                         .map(shot -> new StateSaid(shot, subject.moon(), about, s, subject.shadow())));
     }
 }

@@ -21,12 +21,14 @@ import oblate.sky.event.Passage;
  */
 final class ContactBrackets {
     private final Passage passage;
+    private final double unknownKm;
     private final Phenomenon phenomenon;
     private final List<StateSaid> states;
 
     /** @param states all about this event */
-    ContactBrackets(Passage passage, List<StateSaid> states) {
-        this.passage = passage;
+    ContactBrackets(Foretold event, List<StateSaid> states) {
+        passage = event.passage();
+        unknownKm = event.unknownKm();
         phenomenon = Phenomenon.of(passage.kind());
         this.states = states.stream()
                 .sorted(Comparator.comparing(s -> s.shot().midUtc()))
@@ -210,6 +212,9 @@ final class ContactBrackets {
         shared.put(ErrorParts.CLOCK + before.shot().clock(), before.shot().sigmaS() / 2);
         shared.merge(ErrorParts.CLOCK + after.shot().clock(), after.shot().sigmaS() / 2, Double::sum);
         shared.put(ErrorParts.ORBIT + passage.moon().id(), foretold.sigmaS());
+        // Moons before and behind their planet, who go opposite ways, are both seen late from the Earth's western edge:
+        // one sign for all.
+        shared.put(ErrorParts.SITE + before.shot().clock() + " west", unknownKm / foretold.speedKmS());
         ErrorParts errors = new ErrorParts(own, shared);
         double oMinusP = Duration.between(foretold.time(), middle).toMillis() / 1000.0;
         List<String> doubts = new ArrayList<>(foretold.doubts());

@@ -18,6 +18,9 @@ record ErrorParts(double ownS, Map<String, Double> shared) {
 
     static final String ORBIT = "orbit ";
     static final String PHASE = "phase ";
+    /** Where on the Earth the observer is, when that is not known. */
+    static final String SITE = "place on the Earth ";
+
     static final String PICTURE = "fit of picture ";
     static final String NIGHT_FIT = "fits of night ";
 

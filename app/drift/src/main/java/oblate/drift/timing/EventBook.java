@@ -6,14 +6,17 @@ import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Comparator;
+import java.util.HashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import oblate.base.ProblemException;
 import oblate.sky.MoonFacts;
+import oblate.sky.MoonPlace;
 import oblate.sky.PlanetModel;
-import oblate.sky.Sky;
 import oblate.sky.UtcTime;
 import oblate.sky.event.ContactKind;
 import oblate.sky.event.EventKind;
@@ -21,7 +24,7 @@ import oblate.sky.event.EventSearch;
 import oblate.sky.event.MoonEvents;
 import oblate.sky.event.Passage;
 
-/** The foretold events about some instants. */
+/** The foretold events about some pictures, each as its place sees it. Belongs to one thread. */
 final class EventBook {
     /** Instants farther apart are looked up apart. */
     private static final Duration GAP = Duration.ofDays(12);
@@ -34,13 +37,24 @@ final class EventBook {
     /** How far beside an event a picture may be whose state was said. */
     static final Duration SAID = Duration.ofHours(6);
 
-    private final List<Passage> passages = new ArrayList<>();
-    private final List<String> problems = new ArrayList<>();
+    private final Standpoints standpoints;
+    private final PlanetModel planet;
+    private final Map<Optional<ShotSite>, List<Passage>> passages = new HashMap<>();
+    private final Set<String> problems = new LinkedHashSet<>();
 
-    EventBook(Sky sky, PlanetModel planet, Collection<Instant> instants, Set<MoonFacts> moons) {
-        List<Instant> sorted = instants.stream().sorted().toList();
+    EventBook(Standpoints standpoints, PlanetModel planet, Collection<Shot> shots, Set<MoonFacts> moons) {
+        this.standpoints = standpoints;
+        this.planet = planet;
         Set<String> ids = moons.stream().map(MoonFacts::id).collect(Collectors.toSet());
-        MoonEvents events = MoonEvents.of(sky, planet);
+        shots.stream()
+                .collect(Collectors.groupingBy(Shot::site))
+                .forEach((site, there) -> passages.put(site, found(site, there, ids)));
+    }
+
+    private List<Passage> found(Optional<ShotSite> site, List<Shot> shots, Set<String> ids) {
+        List<Instant> sorted = shots.stream().map(Shot::midUtc).sorted().toList();
+        MoonEvents events = MoonEvents.of(standpoints.of(site), planet);
+        List<Passage> found = new ArrayList<>();
         int start = 0;
         for (int i = 0; i < sorted.size(); i++) {
             boolean last = i + 1 == sorted.size();
@@ -50,7 +64,7 @@ final class EventBook {
                                 UtcTime.of(sorted.get(i).plus(MARGIN)))
                         .ofMoons(ids);
                 try {
-                    passages.addAll(events.passages(search));
+                    found.addAll(events.passages(search));
                 } catch (ProblemException e) {
                     // Near the ends of the moons' span: places can still be told there, events not.
                     problems.add(e.getMessage());
@@ -58,19 +72,34 @@ final class EventBook {
                 start = i + 1;
             }
         }
+        return found;
     }
 
     /** What could not be looked up, one sentence each. */
     List<String> problems() {
-        return problems;
+        return List.copyOf(problems);
     }
 
-    /** The nearest event of a moon of some kinds, no farther from an instant than {@code reach}. */
-    Optional<Passage> nearest(MoonFacts moon, Set<EventKind> kinds, Instant time, Duration reach) {
-        return passages.stream()
+    /** The nearest event of a moon of some kinds, no farther from a picture than {@code reach}, as the picture's place sees it. */
+    Optional<Foretold> nearest(MoonFacts moon, Set<EventKind> kinds, Shot shot, Duration reach) {
+        return passages.getOrDefault(shot.site(), List.of()).stream()
                 .filter(p -> p.moon().id().equals(moon.id()) && kinds.contains(p.kind()))
-                .filter(p -> away(p, time).compareTo(reach) <= 0)
-                .min(Comparator.comparing((Passage p) -> away(p, time)));
+                .filter(p -> away(p, shot.midUtc()).compareTo(reach) <= 0)
+                .min(Comparator.comparing((Passage p) -> away(p, shot.midUtc())))
+                .map(p -> new Foretold(p, shot.site(), unknownKm(p, shot.site())));
+    }
+
+    private double unknownKm(Passage p, Optional<ShotSite> site) {
+        if (site.isPresent() || p.kind().fromSun()) {
+            return 0;
+        }
+        MoonPlace place = standpoints.sky().moons(planet, p.mid().time()).stream()
+                .filter(m -> m.id().equals(p.moon().id()))
+                .findFirst()
+                .orElseThrow();
+        double depthKm =
+                Math.abs(place.zTowardEarthRadii()) * planet.globe().figure().equatorialRadiusKm();
+        return Standpoints.unknownShift(site, depthKm, place.distanceAu());
     }
 
     private static Duration away(Passage p, Instant time) {

@@ -16,17 +16,19 @@ import oblate.sky.event.Passage;
 /** All that was marked and said of one event, or of a moon beside the disc in one night, as rows. */
 final class EventTimings {
     private final Phenomenon phenomenon;
+    private final Optional<Foretold> foretold;
     private final Optional<Passage> passage;
     private final List<PlaceTiming> places;
     private final List<BracketTiming> brackets;
     private final List<PlaceTiming> usable;
 
-    EventTimings(Phenomenon phenomenon, Optional<Passage> passage, List<PlaceTiming> places, List<StateSaid> states) {
+    EventTimings(Phenomenon phenomenon, Optional<Foretold> foretold, List<PlaceTiming> places, List<StateSaid> states) {
         this.phenomenon = phenomenon;
-        this.passage = passage;
+        this.foretold = foretold;
+        passage = foretold.map(Foretold::passage);
         this.places = List.copyOf(places);
-        brackets = passage.filter(p -> !states.isEmpty())
-                .map(p -> new ContactBrackets(p, states).timings())
+        brackets = foretold.filter(f -> !states.isEmpty())
+                .map(f -> new ContactBrackets(f, states).timings())
                 .orElse(List.of());
         usable = places.stream().filter(p -> p.hasTime() && p.usable()).toList();
     }
@@ -68,6 +70,10 @@ final class EventTimings {
         return rows;
     }
 
+    private static Optional<String> site(Shot shot) {
+        return shot.site().map(ShotSite::name);
+    }
+
     private MoonFacts moon() {
         return passage.map(Passage::moon)
                 .orElseGet(() -> places.get(0).mark().subject().moon());
@@ -78,6 +84,7 @@ final class EventTimings {
         return new Timing(
                 shot.night(),
                 shot.observer(),
+                site(shot),
                 moon(),
                 phenomenon,
                 TimedPoint.PLACE,
@@ -102,6 +109,7 @@ final class EventTimings {
         return new Timing(
                 shot.night(),
                 shot.observer(),
+                site(shot),
                 b.passage().moon(),
                 phenomenon,
                 b.point(),
@@ -234,6 +242,7 @@ final class EventTimings {
         return new Timing(
                 shot.night(),
                 shot.observer(),
+                site(shot),
                 moon(),
                 phenomenon,
                 point,

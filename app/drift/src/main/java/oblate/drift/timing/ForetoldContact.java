@@ -20,9 +20,11 @@ import oblate.sky.event.Passage;
  * @param sigmaS standard error of orbit and limb (s)
  * @param softS more of it where the edge is the soft one between day and night (s)
  * @param crossingS from outer to inner touch (s); 0 where there is no inner one
+ * @param speedKmS speed across the edge (km/s)
  * @param doubts why it cannot be seen, or may not happen
  */
-record ForetoldContact(Instant time, double sigmaS, double softS, double crossingS, List<String> doubts) {
+record ForetoldContact(
+        Instant time, double sigmaS, double softS, double crossingS, double speedKmS, List<String> doubts) {
     /** Share of the shift from the outline to the lit edge that is taken as its uncertainty: light fades over it, it does not end. */
     private static final double SOFT_SHARE = 0.3;
 
@@ -45,8 +47,13 @@ record ForetoldContact(Instant time, double sigmaS, double softS, double crossin
             doubts.add(EventNote.DOUBTFUL.words());
         }
         Instant time = contact.get().time().toInstant().plusMillis(Math.round(shiftS * 1000));
-        return Optional.of(
-                new ForetoldContact(time, contact.get().sigmaS(), SOFT_SHARE * Math.abs(shiftS), crossingS, doubts));
+        return Optional.of(new ForetoldContact(
+                time,
+                contact.get().sigmaS(),
+                SOFT_SHARE * Math.abs(shiftS),
+                crossingS,
+                contact.get().speedKmS(),
+                doubts));
     }
 
     /** Seconds from the outline to the edge that is seen. */

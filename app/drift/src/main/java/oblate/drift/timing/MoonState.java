@@ -2,6 +2,7 @@
 package oblate.drift.timing;
 
 import java.util.Arrays;
+import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Collectors;
@@ -55,14 +56,18 @@ public enum MoonState {
         return name().toLowerCase(Locale.ROOT);
     }
 
-    boolean belongsTo(Phenomenon phenomenon) {
+    /** The states that can be seen about a phenomenon, from outside in. */
+    public static List<MoonState> about(Phenomenon phenomenon) {
         return switch (phenomenon) {
-            case TRANSIT -> this == CLEAR || this == ON_LIMB || this == ON_DISC;
-            case SHADOW_TRANSIT -> this == ON_LIMB || this == ON_DISC || this == SEEN || this == NOT_SEEN;
-            case OCCULTATION -> this == CLEAR || this == ON_LIMB || this == GONE || this == SEEN;
-            case ECLIPSE -> this == CLEAR || this == ON_LIMB || this == GONE || this == SEEN;
-            case BESIDE -> false;
+            case TRANSIT -> List.of(CLEAR, ON_LIMB, ON_DISC);
+            case SHADOW_TRANSIT -> List.of(NOT_SEEN, ON_LIMB, SEEN, ON_DISC);
+            case OCCULTATION, ECLIPSE -> List.of(CLEAR, ON_LIMB, SEEN, GONE);
+            case BESIDE -> List.of();
         };
+    }
+
+    boolean belongsTo(Phenomenon phenomenon) {
+        return about(phenomenon).contains(this);
     }
 
     Side side(Phenomenon phenomenon, Edge edge) {
@@ -121,9 +126,6 @@ public enum MoonState {
     }
 
     private static String known(Phenomenon phenomenon) {
-        return Arrays.stream(values())
-                .filter(s -> s.belongsTo(phenomenon))
-                .map(MoonState::id)
-                .collect(Collectors.joining(", "));
+        return about(phenomenon).stream().map(MoonState::id).collect(Collectors.joining(", "));
     }
 }

@@ -5,6 +5,7 @@ import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.EnumSet;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
@@ -20,7 +21,6 @@ import oblate.sky.PlanetModel;
 import oblate.sky.Sky;
 import oblate.sky.UtcTime;
 import oblate.sky.event.EventKind;
-import oblate.sky.event.Passage;
 
 /** Works marks and states of a planet's moons into timings. Immutable and safe for many threads. */
 public final class MoonTimings {
@@ -45,16 +45,19 @@ public final class MoonTimings {
                         marks.stream().map(PlaceMark::shot), states.stream().map(StateSaid::shot))
                 .toList();
         Set<Shot> outside = outsideSpan(shots, remarks);
-        List<PlaceTiming> places =
-                places(marks.stream().filter(m -> !outside.contains(m.shot())).toList(), progress);
+        Standpoints standpoints = new Standpoints(sky);
+        List<PlaceTiming> places = places(
+                standpoints,
+                marks.stream().filter(m -> !outside.contains(m.shot())).toList(),
+                progress);
         List<StateSaid> inSpan =
                 states.stream().filter(s -> !outside.contains(s.shot())).toList();
-        Map<Key, Group> groups = grouped(places, inSpan, remarks);
+        Map<Key, Group> groups = grouped(standpoints, places, inSpan, remarks);
         List<Timing> events = new ArrayList<>();
         List<Timing> singles = new ArrayList<>();
         ClockBook clocks = new ClockBook();
         groups.values().forEach(group -> {
-            EventTimings worked = new EventTimings(group.phenomenon, group.passage, group.places, group.states);
+            EventTimings worked = new EventTimings(group.phenomenon, group.event, group.places, group.states);
             events.addAll(worked.rows());
             singles.addAll(worked.singles());
             clocks.add(worked);
@@ -70,9 +73,9 @@ public final class MoonTimings {
         return new Timings(planet, events, singles, clocks.nights(), remarks);
     }
 
-    private List<PlaceTiming> places(List<PlaceMark> marks, Progress progress) {
+    private List<PlaceTiming> places(Standpoints standpoints, List<PlaceMark> marks, Progress progress) {
         List<PlaceTiming> places = new ArrayList<>();
-        PlaceTimer timer = new PlaceTimer(sky, planet);
+        Map<Optional<ShotSite>, PlaceTimer> timers = new HashMap<>();
         List<PlaceMark> inOrder = marks.stream()
                 .sorted(Comparator.comparing(m -> m.shot().midUtc()))
                 .toList();
@@ -81,7 +84,8 @@ public final class MoonTimings {
             if (progress.isCancelled()) {
                 break;
             }
-            places.add(timer.time(mark));
+            places.add(timers.computeIfAbsent(mark.shot().site(), s -> new PlaceTimer(sky, standpoints.of(s), planet))
+                    .time(mark));
             progress.report(++done, inOrder.size(), mark.shot().name());
         }
         return places.stream()
@@ -125,62 +129,68 @@ public final class MoonTimings {
                 .orElse(Instant.EPOCH);
     }
 
-    /** What belongs together: an event seen by one observer, or a moon beside the disc in one night. */
-    private record Key(String clock, String moon, Phenomenon phenomenon, Optional<Instant> mid) {}
+    /** What belongs together: an event seen by one observer from one place, or a moon beside the disc in one night. */
+    private record Key(
+            String clock, Optional<ShotSite> site, String moon, Phenomenon phenomenon, Optional<Instant> mid) {}
 
     /** What was marked and said of it. */
     private static final class Group {
         final Phenomenon phenomenon;
-        final Optional<Passage> passage;
+        final Optional<Foretold> event;
         final List<PlaceTiming> places = new ArrayList<>();
         final List<StateSaid> states = new ArrayList<>();
 
-        Group(Phenomenon phenomenon, Optional<Passage> passage) {
+        Group(Phenomenon phenomenon, Optional<Foretold> event) {
             this.phenomenon = phenomenon;
-            this.passage = passage;
+            this.event = event;
         }
     }
 
-    private Map<Key, Group> grouped(List<PlaceTiming> places, List<StateSaid> states, List<String> remarks) {
-        List<Instant> instants = new ArrayList<>();
+    private Map<Key, Group> grouped(
+            Standpoints standpoints, List<PlaceTiming> places, List<StateSaid> states, List<String> remarks) {
+        List<Shot> shots = new ArrayList<>();
         Set<MoonFacts> moons = new LinkedHashSet<>();
         places.forEach(p -> {
-            instants.add(p.mark().shot().midUtc());
+            shots.add(p.mark().shot());
             moons.add(p.mark().subject().moon());
         });
         states.forEach(s -> {
-            instants.add(s.shot().midUtc());
+            shots.add(s.shot());
             moons.add(s.moon());
         });
         Map<Key, Group> groups = new LinkedHashMap<>();
-        if (instants.isEmpty()) {
+        if (shots.isEmpty()) {
             return groups;
         }
-        EventBook book = new EventBook(sky, planet, instants, moons);
+        EventBook book = new EventBook(standpoints, planet, shots, moons);
         remarks.addAll(book.problems());
         for (PlaceTiming place : places) {
             MoonSubject subject = place.mark().subject();
             Set<EventKind> kinds = subject.shadow()
                     ? EnumSet.of(EventKind.SHADOW_TRANSIT)
                     : EnumSet.of(EventKind.TRANSIT, EventKind.OCCULTATION);
-            Optional<Passage> passage =
-                    book.nearest(subject.moon(), kinds, place.mark().shot().midUtc(), EventBook.NEAR);
-            Phenomenon phenomenon = passage.map(p -> Phenomenon.of(p.kind()))
+            Optional<Foretold> event =
+                    book.nearest(subject.moon(), kinds, place.mark().shot(), EventBook.NEAR);
+            Phenomenon phenomenon = event.map(e -> Phenomenon.of(e.passage().kind()))
                     .orElse(subject.shadow() ? Phenomenon.SHADOW_TRANSIT : Phenomenon.BESIDE);
-            group(groups, place.mark().shot(), subject.moon(), phenomenon, passage)
+            group(groups, place.mark().shot(), subject.moon(), phenomenon, event)
                     .places
                     .add(place);
         }
         for (StateSaid said : states) {
-            Optional<Passage> passage =
-                    book.nearest(said.moon(), kinds(said), said.shot().midUtc(), EventBook.SAID);
-            if (passage.isEmpty()) {
+            Optional<Foretold> event = book.nearest(said.moon(), kinds(said), said.shot(), EventBook.SAID);
+            if (event.isEmpty()) {
                 remarks.add(said.shot().name() + ": no "
                         + said.phenomenon().map(Phenomenon::words).orElse("event") + " of "
                         + said.moon().name() + " is foretold within 6 h of it.");
                 continue;
             }
-            group(groups, said.shot(), said.moon(), Phenomenon.of(passage.get().kind()), passage)
+            group(
+                            groups,
+                            said.shot(),
+                            said.moon(),
+                            Phenomenon.of(event.get().passage().kind()),
+                            event)
                     .states
                     .add(said);
         }
@@ -188,11 +198,12 @@ public final class MoonTimings {
     }
 
     private static Group group(
-            Map<Key, Group> groups, Shot shot, MoonFacts moon, Phenomenon phenomenon, Optional<Passage> passage) {
-        Key key = new Key(shot.clock(), moon.id(), phenomenon, passage.map(p -> p.mid()
+            Map<Key, Group> groups, Shot shot, MoonFacts moon, Phenomenon phenomenon, Optional<Foretold> event) {
+        Key key = new Key(shot.clock(), shot.site(), moon.id(), phenomenon, event.map(e -> e.passage()
+                .mid()
                 .time()
                 .toInstant()));
-        return groups.computeIfAbsent(key, k -> new Group(phenomenon, passage));
+        return groups.computeIfAbsent(key, k -> new Group(phenomenon, event));
     }
 
     /** Kinds of events a state can be about. */

@@ -4,7 +4,7 @@ package oblate.drift.timing;
 import java.util.Optional;
 import oblate.sky.MoonPlace;
 import oblate.sky.PlanetModel;
-import oblate.sky.Sky;
+import oblate.sky.Standpoint;
 import oblate.sky.UtcTime;
 
 /** The foretold way of a moon or shadow across the sky, in equatorial radii: x to celestial west along the equator as seen, y to the planet's north. */
@@ -12,11 +12,11 @@ final class MoonWay {
     /** Half the step for a speed (s): over it the path of the fastest moon bends by less than 1e-5 radii. */
     private static final double STEP_S = 15;
 
-    private final Sky sky;
+    private final Standpoint from;
     private final PlanetModel planet;
 
-    MoonWay(Sky sky, PlanetModel planet) {
-        this.sky = sky;
+    MoonWay(Standpoint from, PlanetModel planet) {
+        this.from = from;
         this.planet = planet;
     }
 
@@ -62,7 +62,7 @@ final class MoonWay {
     }
 
     private MoonPlace place(String id, UtcTime time) {
-        return sky.moons(planet, time).stream()
+        return from.moons(planet, time).stream()
                 .filter(m -> m.id().equals(id))
                 .findFirst()
                 .orElseThrow();

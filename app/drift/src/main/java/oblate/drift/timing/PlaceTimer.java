@@ -13,6 +13,7 @@ import oblate.sky.MoonFacts;
 import oblate.sky.MoonPlace;
 import oblate.sky.PlanetModel;
 import oblate.sky.Sky;
+import oblate.sky.Standpoint;
 import oblate.sky.UtcTime;
 
 /**
@@ -48,10 +49,11 @@ final class PlaceTimer {
     private final PlanetModel planet;
     private final MoonWay way;
 
-    PlaceTimer(Sky sky, PlanetModel planet) {
+    /** @param from where the marks to be timed were seen from */
+    PlaceTimer(Sky sky, Standpoint from, PlanetModel planet) {
         this.sky = sky;
         this.planet = planet;
-        way = new MoonWay(sky, planet);
+        way = new MoonWay(from, planet);
     }
 
     PlaceTiming time(PlaceMark mark) {
@@ -212,6 +214,13 @@ final class PlaceTimer {
         double orbitRadii =
                 mark.subject().moon().sigmaKm() / planet.globe().figure().equatorialRadiusKm();
         shared.put(ErrorParts.ORBIT + mark.subject().moon().id(), orbitRadii * scale);
+        if (!mark.subject().shadow()) {
+            // A moon before its planet is seen the farther east of it the farther west the observer is.
+            double aside = Standpoints.unknownShift(
+                    mark.shot().site(), p.place().zTowardEarthRadii(), p.place().distanceAu());
+            shared.put(ErrorParts.SITE + mark.shot().clock() + " west", -aside * unitX * scale);
+            shared.put(ErrorParts.SITE + mark.shot().clock() + " north", -aside * unitY * scale);
+        }
         double light = phase(mark.subject(), p.place(), disc);
         if (light > 0) {
             double angle = Math.toRadians(disc.brightLimbPaDeg() - disc.northPolePaDeg());

@@ -3,6 +3,8 @@ package oblate.drift.timing;
 
 import java.time.Instant;
 import java.time.LocalDate;
+import java.time.ZoneOffset;
+import java.util.Optional;
 
 /**
  * A picture, or a look, as far as its time goes.
@@ -13,8 +15,16 @@ import java.time.LocalDate;
  * @param exposureS length of the capture (s), 0 when not known
  * @param night date of the evening
  * @param observer whose clock it was; may be empty
+ * @param site where it was taken; empty when not known
  */
-public record Shot(String name, Instant midUtc, double sigmaS, double exposureS, LocalDate night, String observer) {
+public record Shot(
+        String name,
+        Instant midUtc,
+        double sigmaS,
+        double exposureS,
+        LocalDate night,
+        String observer,
+        Optional<ShotSite> site) {
     private static final double SECONDS_PER_HALF_DAY = 43_200;
 
     /**
@@ -29,11 +39,11 @@ public record Shot(String name, Instant midUtc, double sigmaS, double exposureS,
     }
 
     /** A look that is no picture of an archive; its night runs from noon to noon, UTC. */
-    public static Shot look(String name, Instant midUtc, double sigmaS, String observer) {
+    public static Shot look(String name, Instant midUtc, double sigmaS, String observer, Optional<ShotSite> site) {
         LocalDate night = midUtc.minusSeconds((long) SECONDS_PER_HALF_DAY)
-                .atOffset(java.time.ZoneOffset.UTC)
+                .atOffset(ZoneOffset.UTC)
                 .toLocalDate();
-        return new Shot(name, midUtc, sigmaS, 0, night, observer);
+        return new Shot(name, midUtc, sigmaS, 0, night, observer, site);
     }
 
     /** What tells it from other pictures, which may have its name. */

@@ -12,12 +12,13 @@ import oblate.sky.MoonFacts;
  *
  * @param night date of the evening
  * @param observer whose clock it was; may be empty
+ * @param site name of the place it was foretold for; empty for the Earth's centre
  * @param moon the moon
  * @param phenomenon what it was doing
  * @param point the moment
  * @param method how it was timed
  * @param observedUtc observed time by the pictures' clock; empty where only a limit is known, or nothing
- * @param predictedUtc foretold time, seen from the Earth's centre
+ * @param predictedUtc foretold time, as seen from the site, or from the Earth's centre without one
  * @param oMinusPS observed minus predicted (s), positive when seen later than foretold; NaN without a time
  * @param errors its standard errors; all 0 without a time
  * @param beside distance of the marks from the foretold way, and its standard error; empty when none were marked
@@ -30,6 +31,7 @@ import oblate.sky.MoonFacts;
 public record Timing(
         LocalDate night,
         String observer,
+        Optional<String> site,
         MoonFacts moon,
         Phenomenon phenomenon,
         TimedPoint point,
@@ -79,9 +81,11 @@ public record Timing(
      * @param clockS the clock, as the pictures state it
      * @param orbitS the moon's orbit and the planet's edge
      * @param phaseS the moon's own phase
+     * @param siteS the observer's place on the Earth, where it is not known
      */
-    public record Errors(double totalS, double ownS, double fitS, double clockS, double orbitS, double phaseS) {
-        static final Errors NONE = new Errors(0, 0, 0, 0, 0, 0);
+    public record Errors(
+            double totalS, double ownS, double fitS, double clockS, double orbitS, double phaseS, double siteS) {
+        static final Errors NONE = new Errors(0, 0, 0, 0, 0, 0, 0);
 
         static Errors of(ErrorParts parts) {
             return new Errors(
@@ -90,7 +94,8 @@ public record Timing(
                     parts.partS(ErrorParts.PICTURE, ErrorParts.NIGHT_FIT),
                     parts.partS(ErrorParts.CLOCK),
                     parts.partS(ErrorParts.ORBIT),
-                    parts.partS(ErrorParts.PHASE));
+                    parts.partS(ErrorParts.PHASE),
+                    parts.partS(ErrorParts.SITE));
         }
     }
 

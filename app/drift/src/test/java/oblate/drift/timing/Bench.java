@@ -133,7 +133,7 @@ final class Bench {
         PixelPoint picked = new PixelPoint(
                 at.xPx() + q.pickPx() * random.nextGaussian(), at.yPx() + q.pickPx() * random.nextGaussian());
         return new PlaceMark(
-                Shot.look(seen.name(), seen.statedUtc(), seen.sigmaTimeS(), ""),
+                Shot.look(seen.name(), seen.statedUtc(), seen.sigmaTimeS(), "", Optional.empty()),
                 seen.subject(),
                 fitted,
                 PlacementCovariance.diagonal(q.centrePx(), q.centrePx(), q.radiusPx(), q.angleDeg()),

@@ -29,7 +29,7 @@ class ContactTimingTest {
 
     private static StateSaid said(String moon, Phenomenon phenomenon, MoonState state, Instant utc, double sigmaS) {
         return new StateSaid(
-                Shot.look(utc.toString(), utc, sigmaS, ""),
+                Shot.look(utc.toString(), utc, sigmaS, "", Optional.empty()),
                 Bench.moon(JUPITER, moon),
                 Optional.of(phenomenon),
                 state,
@@ -101,9 +101,11 @@ class ContactTimingTest {
     private static boolean isAtLitLimb(CSVRecord row, Phenomenon phenomenon, boolean coming) {
         Instant mid = time(row, "mid_utc");
         MoonFacts moon = Bench.moon(JUPITER, row.get("moon"));
-        return new EventBook(Bench.SKY, JUPITER, List.of(mid), Set.of(moon))
-                .nearest(moon, EnumSet.of(phenomenon.kind().orElseThrow()), mid, EventBook.NEAR)
-                .flatMap(p -> ForetoldContact.of(p, coming ? TimedPoint.INGRESS_CENTRE : TimedPoint.EGRESS_CENTRE))
+        Shot shot = Shot.look("", mid, 0, "", Optional.empty());
+        return new EventBook(new Standpoints(Bench.SKY), JUPITER, List.of(shot), Set.of(moon))
+                .nearest(moon, EnumSet.of(phenomenon.kind().orElseThrow()), shot, EventBook.NEAR)
+                .flatMap(e ->
+                        ForetoldContact.of(e.passage(), coming ? TimedPoint.INGRESS_CENTRE : TimedPoint.EGRESS_CENTRE))
                 .filter(c -> c.softS() < MOST_SOFT_S)
                 .isPresent();
     }
@@ -223,8 +225,14 @@ class ContactTimingTest {
     @Test
     void longCapturesCountInTheError() {
         Shot before = new Shot(
-                "a", Bench.plus(T1, -60), 1, 120, Shot.look("", T1, 1, "").night(), "");
-        Shot after = new Shot("b", Bench.plus(T1, 60), 1, 120, before.night(), "");
+                "a",
+                Bench.plus(T1, -60),
+                1,
+                120,
+                Shot.look("", T1, 1, "", Optional.empty()).night(),
+                "",
+                Optional.empty());
+        Shot after = new Shot("b", Bench.plus(T1, 60), 1, 120, before.night(), "", Optional.empty());
         var moon = Bench.moon(JUPITER, "io");
         Timing t = timed(
                         new StateSaid(before, moon, Optional.empty(), MoonState.CLEAR, false),

@@ -50,7 +50,7 @@ class PlaceTimingTest {
     }
 
     private static PlaceTiming time(PlaceMark mark, PlanetModel planet) {
-        return new PlaceTimer(SKY, planet).time(mark);
+        return new PlaceTimer(SKY, SKY, planet).time(mark);
     }
 
     /**

@@ -20,14 +20,10 @@ import oblate.sky.UtcTime;
 
 /** A plan to read at the telescope: one screen for a night, a few lines per night for several. */
 public final class PlanText {
-    private static final int WIDTH = 96;
-    private static final char HARD_SPACE = '\u00a0';
-    private static final String HEAD = "  %-10s %s%n";
-
     private final Plan plan;
     private final PlanWish wish;
     private final String place;
-    private final StringBuilder out = new StringBuilder();
+    private final TextLines out = new TextLines();
 
     private PlanText(Plan plan, String place) {
         this.plan = plan;
@@ -55,18 +51,18 @@ public final class PlanText {
     private record Line(UtcTime time, String error, String what, String altitude, String more) {}
 
     private void oneNight(PlanNight night) {
-        line(
+        out.line(
                 "%s, night of %s to %s, all times UTC",
                 wish.planet().label(),
                 night.date(),
                 night.date().plusDays(1).toString().substring(8));
-        line("%s", where());
-        out.append(System.lineSeparator());
+        out.line("%s", where());
+        out.blank();
         head(night);
         if (night.windows().isEmpty()) {
             return;
         }
-        out.append(System.lineSeparator());
+        out.blank();
         List<Line> list = new ArrayList<>();
         for (DarkWindow window : night.windows()) {
             list.add(new Line(
@@ -94,7 +90,7 @@ public final class PlanText {
         int wide = list.stream().mapToInt(l -> l.what().length()).max().orElse(0);
         int most = Math.min(wide, 44);
         for (Line l : list) {
-            line(
+            out.line(
                     "  %s %-8s  %-" + most + "s  %7s  %s",
                     PlanWords.clock(l.time()),
                     l.error(),
@@ -103,7 +99,7 @@ public final class PlanText {
                     l.more());
         }
         if (night.observable().isEmpty()) {
-            line("  Neither a followed feature on the meridian nor a moon event falls into the window.");
+            out.line("  Neither a followed feature on the meridian nor a moon event falls into the window.");
         }
         missed(night);
     }
@@ -115,26 +111,26 @@ public final class PlanText {
     private void head(PlanNight night) {
         String planet = wish.planet().label();
         if (night.windows().isEmpty()) {
-            item("Window", PlanWords.of("none: at no time is %s", PlanWords.rule(wish, " and ")));
-            item(
+            out.item("Window", PlanWords.of("none: at no time is %s", PlanWords.rule(wish, " and ")));
+            out.item(
                     "",
                     plan.nextWindow()
                             .map(d -> "the next such night is about " + d)
                             .orElse("no such night within two years"));
         } else {
-            item(
+            out.item(
                     "Window",
                     night.windows().stream().map(w -> PlanWords.span(w.span())).collect(Collectors.joining(" and "))
                             + PlanWords.of(" (%.1f h): %s", night.windowHours(), PlanWords.rule(wish, ", ")));
         }
-        item(planet, course(night.course()));
-        item("Sun", sun(night.sun()));
+        out.item(planet, course(night.course()));
+        out.item("Sun", sun(night.sun()));
         night.best()
-                .ifPresent(b -> item(
+                .ifPresent(b -> out.item(
                         "Best hour", PlanWords.span(night.bestHour().orElseThrow()) + ": " + PlanWords.stand(b, wish)));
         String capture = PlanWords.capture(night, wish);
         if (!capture.isEmpty()) {
-            item("Capture", capture);
+            out.item("Capture", capture);
         }
     }
 
@@ -199,11 +195,11 @@ public final class PlanText {
                 .values()
                 .stream()
                 .flatMap(Optional::stream)
-                .map(i -> together(i.subject() + " " + PlanWords.clock(i.time()) + " (" + i.whyNot() + ")"))
+                .map(i -> TextLines.together(i.subject() + " " + PlanWords.clock(i.time()) + " (" + i.whyNot() + ")"))
                 .toList();
         if (!said.isEmpty()) {
-            out.append(System.lineSeparator());
-            wrapped("  Outside the window: ", String.join(", ", said));
+            out.blank();
+            out.wrapped("  Outside the window: ", String.join(", ", said));
         }
     }
 
@@ -217,31 +213,26 @@ public final class PlanText {
                 .orElse(0);
     }
 
-    /** Words that are not parted at a line's end. */
-    private static String together(String words) {
-        return words.replace(' ', HARD_SPACE);
-    }
-
     private void manyNights() {
-        line("%s, nights of %s to %s, all times UTC", wish.planet().label(), wish.first(), wish.last());
-        line("%s", where());
-        wrapped(
+        out.line("%s, nights of %s to %s, all times UTC", wish.planet().label(), wish.first(), wish.last());
+        out.line("%s", where());
+        out.wrapped(
                 "Window: ",
                 PlanWords.rule(wish, ", ") + ". After it the best moment, its altitude, the longest capture for "
                         + wish.smear().said()
                         + ", the number of moon events; below it crossings of the meridian, errors in minutes.");
-        out.append(System.lineSeparator());
+        out.blank();
         for (PlanNight night : plan.nights()) {
             String day =
                     night.date() + " " + night.date().getDayOfWeek().getDisplayName(TextStyle.SHORT, Locale.ENGLISH);
             if (night.windows().isEmpty()) {
-                line("%s  no window", day);
+                out.line("%s  no window", day);
                 continue;
             }
             long moons = night.observable().stream()
                     .filter(i -> i.kind() == PlanItem.Kind.MOON)
                     .count();
-            line(
+            out.line(
                     "%s  %s  best %s %2.0f deg  %s%s",
                     day,
                     night.windows().stream().map(w -> PlanWords.span(w.span())).collect(Collectors.joining(" and ")),
@@ -253,15 +244,15 @@ public final class PlanText {
                     wish.planet().moons().isEmpty() ? "" : "  moons " + moons);
             List<String> crossings = night.observable().stream()
                     .filter(i -> i.kind() == PlanItem.Kind.CROSSING)
-                    .map(i -> together(PlanWords.clock(i.time()) + " " + i.subject() + " "
+                    .map(i -> TextLines.together(PlanWords.clock(i.time()) + " " + i.subject() + " "
                             + PlanWords.error(i).replace(" min", "")))
                     .toList();
             if (!crossings.isEmpty()) {
-                wrapped("                ", String.join(", ", crossings));
+                out.wrapped("                ", String.join(", ", crossings));
             }
         }
         if (!plan.hasWindow()) {
-            line(
+            out.line(
                     "%s",
                     plan.nextWindow()
                             .map(d -> "The next night with a window is about " + d + ".")
@@ -271,16 +262,12 @@ public final class PlanText {
 
     private void foot() {
         if (!plan.untimed().isEmpty() || !plan.remarks().isEmpty()) {
-            out.append(System.lineSeparator());
+            out.blank();
         }
-        plan.untimed().forEach(u -> wrapped("  No time for: ", u.feature() + ": " + u.why()));
-        plan.remarks().forEach(r -> wrapped("  ", r));
-        out.append(System.lineSeparator());
-        plan.cautions().forEach(c -> wrapped("  ", c));
-    }
-
-    private void item(String name, String said) {
-        out.append(PlanWords.of(HEAD, name, said));
+        plan.untimed().forEach(u -> out.wrapped("  No time for: ", u.feature() + ": " + u.why()));
+        plan.remarks().forEach(r -> out.wrapped("  ", r));
+        out.blank();
+        plan.cautions().forEach(c -> out.wrapped("  ", c));
     }
 
     private static String altitude(oblate.sky.GroundView view) {
@@ -298,27 +285,5 @@ public final class PlanText {
 
     private static String cut(String text, int most) {
         return text.length() <= most ? text : text.substring(0, most - 1) + "…";
-    }
-
-    private void line(String template, Object... parts) {
-        out.append(PlanWords.of(template, parts).stripTrailing()).append(System.lineSeparator());
-    }
-
-    /** Words within the width, lines that go on set in as far as the first. */
-    private void wrapped(String lead, String said) {
-        StringBuilder line = new StringBuilder(lead);
-        String in = " ".repeat(lead.length());
-        boolean fresh = true;
-        for (String word : said.split(" ", -1)) {
-            if (!fresh && line.length() + 1 + word.length() > WIDTH) {
-                out.append(line.toString().replace(HARD_SPACE, ' ').stripTrailing())
-                        .append(System.lineSeparator());
-                line = new StringBuilder(in);
-                fresh = true;
-            }
-            line.append(fresh ? "" : " ").append(word);
-            fresh = false;
-        }
-        out.append(line.toString().replace(HARD_SPACE, ' ').stripTrailing()).append(System.lineSeparator());
     }
 }

@@ -3,6 +3,7 @@ package oblate.sky.event;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import oblate.sky.MoonFacts;
 import oblate.sky.PlanetSystem;
 import oblate.sky.Vec3;
@@ -16,12 +17,14 @@ import oblate.sky.Vec3;
 final class Clockwork {
     private static final double SUN_PIECE_DAYS = 16;
     private static final double EARTH_PIECE_DAYS = 2;
+    private static final double GROUND_PIECE_DAYS = 1.0 / 8;
     private static final int PIECES_PER_TURN = 8;
 
     private final PlanetSystem system;
     private final Track sun;
     private final Track earth;
     private final Track centre;
+    private final Optional<Track> ground;
     private final List<Track> moons = new ArrayList<>();
 
     Clockwork(PlanetSystem system, List<Orbit> orbits, double fromDay, double toDay) {
@@ -29,6 +32,9 @@ final class Clockwork {
         List<MoonFacts> facts = system.planet().moons();
         sun = new Track(system::sunKm, SUN_PIECE_DAYS, fromDay, toDay);
         earth = new Track(system::earthKm, EARTH_PIECE_DAYS, fromDay, toDay);
+        ground = system.isFromGround()
+                ? Optional.of(new Track(system::fromEarthKm, GROUND_PIECE_DAYS, fromDay, toDay))
+                : Optional.empty();
         double shortest = Double.MAX_VALUE;
         for (int i = 0; i < facts.size(); i++) {
             double piece = orbits.get(i).periodDays() / PIECES_PER_TURN;
@@ -61,8 +67,10 @@ final class Clockwork {
         return sun.at(day);
     }
 
-    Vec3 earthKm(double day) {
-        return earth.at(day);
+    /** The one who sees it all: the Earth's centre, or a place on the ground. */
+    Vec3 viewerKm(double day) {
+        Vec3 place = earth.at(day);
+        return ground.isPresent() ? place.plus(1, ground.get().at(day)) : place;
     }
 
     Vec3 centreKm(double day) {
@@ -77,11 +85,11 @@ final class Clockwork {
         return centre.at(day).plus(moons.get(moon).at(day));
     }
 
-    /** When light that leaves a place (km) at a moment comes to the Earth. */
+    /** When light that leaves a place (km) at a moment comes to the viewer. */
     double arrivalDay(Vec3 fromKm, double day) {
         double arrival = day;
         for (int i = 0; i < 4; i++) {
-            arrival = day + earthKm(arrival).minus(fromKm).norm() / PlanetSystem.C_KM_PER_DAY;
+            arrival = day + viewerKm(arrival).minus(fromKm).norm() / PlanetSystem.C_KM_PER_DAY;
         }
         return arrival;
     }

@@ -6,7 +6,7 @@ import oblate.sky.UtcTime;
 /**
  * One moment of an event.
  *
- * @param time when the Earth's centre sees it
+ * @param time when it is seen from the standpoint asked for, the Earth's centre or a place on the ground
  * @param sigmaS standard error (s), from the orbit, the radii, and how slowly the edge is crossed; large where it is grazed
  * @param speedKmS speed at which the moon crosses the edge at right angles to it (km/s, positive); small where it is grazed
  */

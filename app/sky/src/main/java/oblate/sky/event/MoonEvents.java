@@ -10,8 +10,8 @@ import oblate.base.ProblemException;
 import oblate.sky.MoonFacts;
 import oblate.sky.PlanetModel;
 import oblate.sky.PlanetSystem;
-import oblate.sky.Sky;
 import oblate.sky.SkyProblem;
+import oblate.sky.Standpoint;
 import oblate.sky.UtcTime;
 
 /** Foretells the events of a planet's moons. Immutable and safe for many threads. */
@@ -44,13 +44,14 @@ public final class MoonEvents {
     /**
      * The events of a planet's moons.
      *
+     * @param from who sees them: times are those at which light comes to it
      * @throws ProblemException {@link SkyProblem#NO_MOONS} for a planet without
      */
-    public static MoonEvents of(Sky sky, PlanetModel planet) {
+    public static MoonEvents of(Standpoint from, PlanetModel planet) {
         if (planet.moons().isEmpty()) {
             throw new ProblemException(SkyProblem.NO_MOONS, planet.label());
         }
-        return new MoonEvents(sky.system(planet));
+        return new MoonEvents(from.system(planet));
     }
 
     /**

@@ -12,7 +12,7 @@ import oblate.sky.MoonFacts;
 import oblate.sky.PlanetModel;
 
 /**
- * One moon occults another, or eclipses it with its shadow. Times are those of an observer at the Earth's centre.
+ * One moon occults another, or eclipses it with its shadow. Times are those at the standpoint asked for, the Earth's centre or a place on it.
  *
  * @param planet the planet
  * @param front the moon that hides or casts the shadow

@@ -12,8 +12,8 @@ import oblate.sky.MoonFacts;
 import oblate.sky.PlanetModel;
 
 /**
- * One passage of a moon before or behind its planet, as seen from the Earth or from the Sun; also one that misses. All times are those of an
- * observer at the Earth's centre.
+ * One passage of a moon before or behind its planet, as seen from the Earth or from the Sun; also one that misses. All times are those at
+ * the standpoint asked for, the Earth's centre or a place on it.
  *
  * @param planet the planet
  * @param moon the moon

@@ -7,7 +7,8 @@ import oblate.sky.Spheroid;
 import oblate.sky.Vec3;
 
 /**
- * The line from a viewer to a planet and one of its moons. Its clock is the viewer's own: for the Earth the moment the light comes in, for the
+ * The line from a viewer to a planet and one of its moons. The viewer is the Sun's centre, or the Earth: its centre
+ * or a place on it. Its clock is the viewer's own: for the Earth the moment the light comes in, for the
  * Sun the moment it leaves. Light touches moon and planet at different moments, each solved by itself.
  */
 final class Sightline {
@@ -37,7 +38,7 @@ final class Sightline {
 
     /** Where the viewer stands (km) at a moment of its clock. */
     Vec3 viewerKm(double day) {
-        return fromSun ? clockwork.sunKm(day) : clockwork.earthKm(day);
+        return fromSun ? clockwork.sunKm(day) : clockwork.viewerKm(day);
     }
 
     /**

@@ -4,7 +4,7 @@
  *
  * <p>The concept a newcomer gets wrong: an event has no one moment. A moon has a disc, so an edge is crossed in minutes between outer and inner
  * touch; it is seen late by the light's way, and each leg Sun, moon, planet, Earth has its own. All times handed out are those at which the
- * Earth's centre sees the thing.
+ * thing is seen from the Earth's centre, or from a place on the ground where one is asked for.
  *
  * <pre>{@code
  * MoonEvents events = MoonEvents.of(sky, jupiter);
