@@ -34,6 +34,7 @@ import oblate.disc.Placement;
 import oblate.disc.PlacementCovariance;
 import oblate.disc.Trust;
 import oblate.image.TimeWish;
+import oblate.workbench.testing.OpenWindow;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Tag;
@@ -57,7 +58,7 @@ class EditHistoryTest {
 
     @BeforeEach
     void fileAPicture() throws IOException {
-        context = WindowPictures.context(folder.resolve("archive"), folder.resolve("settings"), plugins);
+        context = OpenWindow.context(folder.resolve("archive"), folder.resolve("settings"), plugins);
         Path file = folder.resolve("20310324T210530Z.png");
         ImageIO.write(new BufferedImage(64, 64, BufferedImage.TYPE_BYTE_GRAY), "png", file.toFile());
         TimeWish wish = new TimeWish(
@@ -84,7 +85,7 @@ class EditHistoryTest {
 
     private void open() {
         background = new Background(said::add);
-        edits = WindowPictures.ask(
+        edits = OpenWindow.ask(
                 () -> new EditHistory(archive(), context.sky(), folder.resolve("settings"), background, said::add));
         settle();
     }
@@ -107,7 +108,7 @@ class EditHistoryTest {
     }
 
     private void settle() {
-        WindowPictures.await("the background", background::isIdle);
+        OpenWindow.await("the background", background::isIdle);
     }
 
     private List<StoredMark> marks() {
@@ -137,7 +138,7 @@ class EditHistoryTest {
 
     private <T> T perform(java.util.function.Supplier<EditHistory.Done<T>> deed) {
         List<T> result = new ArrayList<>();
-        WindowPictures.act(() -> edits.perform(deed, result::add, said::add));
+        OpenWindow.act(() -> edits.perform(deed, result::add, said::add));
         settle();
         return result.get(0);
     }
@@ -181,12 +182,12 @@ class EditHistoryTest {
     }
 
     private void undo() {
-        WindowPictures.act(edits::undo);
+        OpenWindow.act(edits::undo);
         settle();
     }
 
     private void redo() {
-        WindowPictures.act(edits::redo);
+        OpenWindow.act(edits::redo);
         settle();
     }
 
@@ -368,7 +369,7 @@ class EditHistoryTest {
     @Test
     void whatTheArchiveRefusesIsToldAndNotRemembered() {
         StoredFit fit = keepFit(32);
-        WindowPictures.act(() -> edits.perform(
+        OpenWindow.act(() -> edits.perform(
                 () -> {
                     StoredMark stored = archive().addMark(at(30, fit, Optional.of(77L)));
                     return EditHistory.Done.of(new Edit.MarkAdded(picture.id(), stored.id()), stored);

@@ -3,15 +3,10 @@ package oblate.moonspanel;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
-import static org.junit.jupiter.api.Assertions.fail;
 
-import java.awt.AWTException;
 import java.awt.Component;
-import java.awt.GraphicsEnvironment;
 import java.awt.Point;
 import java.awt.Rectangle;
-import java.awt.Robot;
-import java.awt.event.InputEvent;
 import java.awt.event.KeyEvent;
 import java.awt.image.BufferedImage;
 import java.io.IOException;
@@ -30,54 +25,29 @@ import javax.swing.text.JTextComponent;
 import oblate.archive.FilingFacts;
 import oblate.archive.SeenState;
 import oblate.archive.Site;
-import oblate.base.PluginHost;
 import oblate.base.Progress;
 import oblate.drift.timing.Timing;
 import oblate.image.TimeWish;
 import oblate.workbench.WorkbenchContext;
-import org.assertj.swing.edt.FailOnThreadViolationRepaintManager;
+import oblate.workbench.testing.Hand;
+import oblate.workbench.testing.OpenWindow;
+import oblate.workbench.testing.PanelJourney;
 import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeEach;
-import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.Timeout;
-import org.junit.jupiter.api.io.TempDir;
 
 /** States said in the window by mouse and keys, undone, and timed. */
-@Tag("window")
-@Timeout(value = 180, threadMode = Timeout.ThreadMode.SEPARATE_THREAD)
-class StatesWindowTest {
+class StatesWindowTest extends PanelJourney {
     /** Io's transit of 2027-09-26: outer touch 09:32:59, inner touch 09:36:35, of an independent table (JPL orbits by way of the Swiss Ephemeris 2.10). */
     private static final List<String> PICTURES =
             List.of("20270926T093100Z", "20270926T093500Z", "20270926T093600Z", "20270926T094000Z");
 
-    private static final int PATIENCE_MS = 20_000;
-
-    @TempDir
-    Path folder;
-
-    private PluginHost plugins;
-    private PanelWindow window;
-    private Robot robot;
-
-    @BeforeEach
-    void needADisplay() throws AWTException {
-        if (GraphicsEnvironment.isHeadless()) {
-            fail(
-                    "The window tests need a display: run under xvfb-run -a, or leave them out with -DexcludedTags=window");
-        }
-        FailOnThreadViolationRepaintManager.install();
-        plugins = PluginHost.bundledOnly();
-        robot = new Robot();
-    }
+    private Hand hand;
 
     @AfterEach
-    void close() {
-        if (window != null) {
-            window.close();
+    void letGo() {
+        if (hand != null) {
+            hand.close();
         }
-        plugins.close();
-        FailOnThreadViolationRepaintManager.uninstall();
     }
 
     private void filePictures() throws IOException {
@@ -88,7 +58,7 @@ class StatesWindowTest {
             files.add(folder.resolve(name + ".png"));
             ImageIO.write(image, "png", files.get(files.size() - 1).toFile());
         }
-        WorkbenchContext context = PanelWindow.context(folder.resolve("archive"), folder.resolve("settings"), plugins);
+        WorkbenchContext context = context();
         try (var archive = context.archive()) {
             archive.keepSite(new Site("Hill", 35, 170, 300, Optional.empty()));
             FilingFacts facts = new FilingFacts(
@@ -113,20 +83,24 @@ class StatesWindowTest {
 
     private void open() throws IOException {
         filePictures();
-        window = new PanelWindow(folder.resolve("archive"), folder.resolve("settings"), plugins);
-        PanelWindow.act(() -> {
-            window.workbench().frame().setBounds(0, 0, 1400, 900);
-            window.workbench().showPanel("moons");
-        });
-        window.settle();
+        open("moons");
+        hand = new Hand();
         JTabbedPane tabs = (JTabbedPane) window.find("moons.tabs");
-        Rectangle tab = PanelWindow.ask(() -> tabs.getBoundsAt(1));
-        click(tabs, tab.x + tab.width / 2, tab.y + tab.height / 2, () -> tabs.getSelectedIndex() == 1);
+        Rectangle tab = OpenWindow.ask(() -> tabs.getBoundsAt(1));
+        click(
+                tabs,
+                new Point(tab.x + tab.width / 2, tab.y + tab.height / 2),
+                "the timings",
+                () -> tabs.getSelectedIndex() == 1);
         // the way from the timings to the states
         Component way = window.find("moons.timings.states");
-        click(way, way.getWidth() / 2, way.getHeight() / 2, () -> tabs.getSelectedIndex() == 2);
+        click(
+                way,
+                new Point(way.getWidth() / 2, way.getHeight() / 2),
+                "the states",
+                () -> tabs.getSelectedIndex() == 2);
         JComboBox<?> events = (JComboBox<?>) window.find("moons.states.event");
-        PanelWindow.act(() -> events.setSelectedItem(java.util.stream.IntStream.range(0, events.getItemCount())
+        OpenWindow.act(() -> events.setSelectedItem(java.util.stream.IntStream.range(0, events.getItemCount())
                 .mapToObj(events::getItemAt)
                 .filter(e -> e.toString().startsWith("Io transit"))
                 .findFirst()
@@ -138,56 +112,39 @@ class StatesWindowTest {
         return (StateTable) window.find("moons.states.rows");
     }
 
-    /** Clicks until what the click is to bring about is there, for a click may come before the window is drawn. */
-    private void click(Component on, int x, int y, BooleanSupplier done) {
-        long end = System.currentTimeMillis() + PATIENCE_MS;
-        while (!PanelWindow.ask(done::getAsBoolean)) {
-            Point at = PanelWindow.ask(on::getLocationOnScreen);
-            robot.mouseMove(at.x + x, at.y + y);
-            robot.mousePress(InputEvent.BUTTON1_DOWN_MASK);
-            robot.mouseRelease(InputEvent.BUTTON1_DOWN_MASK);
-            robot.delay(60);
-            window.settle();
-            assertThat(System.currentTimeMillis())
-                    .as("a click on " + on.getName())
-                    .isLessThan(end);
-        }
+    private void click(Component on, Point place, String what, BooleanSupplier done) {
+        hand.click(on, place);
+        OpenWindow.await(what, done::getAsBoolean);
+        window.settle();
     }
 
     private void clickRow(int row) {
-        Rectangle cell = PanelWindow.ask(() -> table().getCellRect(row, 1, true));
+        Rectangle cell = OpenWindow.ask(() -> table().getCellRect(row, 1, true));
         click(
                 table(),
-                cell.x + cell.width / 2,
-                cell.y + cell.height / 2,
+                new Point(cell.x + cell.width / 2, cell.y + cell.height / 2),
+                "row " + row,
                 () -> table().getSelectedRow() == row && table().isFocusOwner());
     }
 
-    private void key(int key, BooleanSupplier done) {
-        robot.keyPress(key);
-        robot.keyRelease(key);
-        long end = System.currentTimeMillis() + PATIENCE_MS;
-        while (!PanelWindow.ask(done::getAsBoolean)) {
-            robot.delay(30);
-            assertThat(System.currentTimeMillis())
-                    .as("key " + KeyEvent.getKeyText(key))
-                    .isLessThan(end);
-        }
+    private void key(BooleanSupplier done, int... keys) {
+        hand.strike(keys);
+        OpenWindow.await("what a key does", done::getAsBoolean);
         window.settle();
     }
 
     private List<String> states() {
-        return PanelWindow.ask(() -> table().shown().stream()
+        return OpenWindow.ask(() -> table().shown().stream()
                 .map(l -> l.said().map(SeenState::state).orElse("-"))
                 .toList());
     }
 
     private List<Timing> timings() {
         JTabbedPane tabs = (JTabbedPane) window.find("moons.tabs");
-        PanelWindow.act(() -> tabs.setSelectedIndex(1));
+        OpenWindow.act(() -> tabs.setSelectedIndex(1));
         window.settle();
-        List<Timing> timings = PanelWindow.ask(() -> ((TimingRows) window.find("moons.timings.rows")).shown());
-        PanelWindow.act(() -> tabs.setSelectedIndex(2));
+        List<Timing> timings = OpenWindow.ask(() -> ((TimingRows) window.find("moons.timings.rows")).shown());
+        OpenWindow.act(() -> tabs.setSelectedIndex(2));
         window.settle();
         return timings;
     }
@@ -195,22 +152,22 @@ class StatesWindowTest {
     @Test
     void statesAreSaidByKeysAndButtonsAndTimed() throws IOException {
         open();
-        assertThat(PanelWindow.<Integer>ask(() -> table().getRowCount())).isEqualTo(4);
-        assertThat(PanelWindow.<Object>ask(() -> table().getValueAt(0, 2)))
+        assertThat(OpenWindow.<Integer>ask(() -> table().getRowCount())).isEqualTo(4);
+        assertThat(OpenWindow.<Object>ask(() -> table().getValueAt(0, 2)))
                 .asString()
                 .contains("before outer touch");
         clickRow(0);
-        key(KeyEvent.VK_1, () -> states().get(0).equals("clear"));
+        key(() -> states().get(0).equals("clear"), KeyEvent.VK_1);
         // the next picture is chosen by itself
-        assertThat(PanelWindow.<Integer>ask(() -> table().getSelectedRow())).isEqualTo(1);
-        key(KeyEvent.VK_2, () -> states().get(1).equals("on_limb"));
-        key(KeyEvent.VK_2, () -> states().get(2).equals("on_limb"));
+        assertThat(OpenWindow.<Integer>ask(() -> table().getSelectedRow())).isEqualTo(1);
+        key(() -> states().get(1).equals("on_limb"), KeyEvent.VK_2);
+        key(() -> states().get(2).equals("on_limb"), KeyEvent.VK_2);
         Component onDisc = window.find("moons.states.say.on_disc");
-        click(onDisc, onDisc.getWidth() / 2, onDisc.getHeight() / 2, () -> states().get(3)
+        click(onDisc, new Point(onDisc.getWidth() / 2, onDisc.getHeight() / 2), "a button", () -> states().get(3)
                 .equals("on_disc"));
         assertThat(states()).containsExactly("clear", "on_limb", "on_limb", "on_disc");
 
-        String said = PanelWindow.ask(() -> ((JLabel) window.find("moons.states.result")).getText());
+        String said = OpenWindow.ask(() -> ((JLabel) window.find("moons.states.result")).getText());
         assertThat(said)
                 .startsWith("Observed − predicted, ")
                 .contains("outer touch (t1): ")
@@ -226,12 +183,10 @@ class StatesWindowTest {
 
         // taken back, and back again
         clickRow(3);
-        key(KeyEvent.VK_0, () -> states().get(3).equals("-"));
+        key(() -> states().get(3).equals("-"), KeyEvent.VK_0);
         assertThat(timings()).hasSize(1);
         clickRow(3);
-        robot.keyPress(KeyEvent.VK_CONTROL);
-        key(KeyEvent.VK_Z, () -> states().get(3).equals("on_disc"));
-        robot.keyRelease(KeyEvent.VK_CONTROL);
+        key(() -> states().get(3).equals("on_disc"), KeyEvent.VK_CONTROL, KeyEvent.VK_Z);
         assertThat(states()).containsExactly("clear", "on_limb", "on_limb", "on_disc");
         assertThat(timings()).hasSize(3);
         assertThat(window.context().archive().seenStateHistory("jupiter"))
@@ -243,25 +198,18 @@ class StatesWindowTest {
     void severalPicturesAreSaidAtOnceAndUndoneAtOnce() throws IOException {
         open();
         clickRow(1);
-        PanelWindow.act(() -> table().setRowSelectionInterval(1, 2));
-        key(KeyEvent.VK_2, () -> states().equals(List.of("-", "on_limb", "on_limb", "-")));
-        robot.keyPress(KeyEvent.VK_CONTROL);
-        key(KeyEvent.VK_Z, () -> !states().contains("on_limb"));
-        robot.keyRelease(KeyEvent.VK_CONTROL);
+        OpenWindow.act(() -> table().setRowSelectionInterval(1, 2));
+        key(() -> states().equals(List.of("-", "on_limb", "on_limb", "-")), KeyEvent.VK_2);
+        key(() -> !states().contains("on_limb"), KeyEvent.VK_CONTROL, KeyEvent.VK_Z);
         assertThat(states()).containsExactly("-", "-", "-", "-");
     }
 
     @Test
     void withoutAnEventInTheSpanItSaysSo() throws IOException {
         open();
-        PanelWindow.act(() -> {
-            javax.swing.JTextField date = (javax.swing.JTextField) window.find("moons.date");
-            date.setText("2027-12-01");
-            date.postActionEvent();
-        });
-        window.settle();
-        assertThat(PanelWindow.<String>ask(() -> ((JTextComponent) window.find("moons.states.hint")).getText()))
+        window.enter("moons.date", "2027-12-01");
+        assertThat(OpenWindow.<String>ask(() -> ((JTextComponent) window.find("moons.states.hint")).getText()))
                 .contains("No event of this span has a picture");
-        assertThat(PanelWindow.<Integer>ask(() -> table().getRowCount())).isZero();
+        assertThat(OpenWindow.<Integer>ask(() -> table().getRowCount())).isZero();
     }
 }
