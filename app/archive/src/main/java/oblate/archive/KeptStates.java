@@ -8,7 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import oblate.base.ProblemException;
 
-/** What was seen of moons, as an archive keeps it: the newest word counts, the older ones stay readable. */
+/** What was seen of moons before and after their touches: said, said anew and taken back by new rows; never changed. */
 final class KeptStates {
     private final Ledger ledger;
     private final KeptPictures pictures;
@@ -25,7 +25,7 @@ final class KeptStates {
             Map<String, List<SeenState>> known = new HashMap<>();
             int added = 0;
             for (SeenState said : states) {
-                said.pictureId().ifPresent(id -> checkSeenOn(pictures.existing(handle, id), said.planetId()));
+                said.pictureId().ifPresent(id -> check(pictures.existing(handle, id), said.planetId()));
                 List<SeenState> before =
                         known.computeIfAbsent(said.planetId(), p -> new ArrayList<>(rows.current(handle, p)));
                 if (said.addsTo(before)) {
@@ -42,7 +42,7 @@ final class KeptStates {
         });
     }
 
-    private static void checkSeenOn(ArchivedPicture picture, String planetId) {
+    private static void check(ArchivedPicture picture, String planetId) {
         if (picture.time().isEmpty()) {
             throw new ProblemException(ArchiveProblem.UNDATED_PICTURE, picture.id());
         }

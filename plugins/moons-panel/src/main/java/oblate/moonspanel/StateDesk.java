@@ -37,12 +37,15 @@ record StateDesk(Archive archive, Sky sky, String measurer) {
     }
 
     /**
-     * Says of some pictures what was seen, or that nothing is said.
+     * Says of some pictures of one event what was seen, or that nothing is said.
      *
+     * @param lines at least one
      * @return what can be undone; how many pictures it changed
      */
     EditHistory.Done<Integer> say(List<StateLine> lines, Optional<MoonState> state) {
         List<Edit.StateChange> changes = new ArrayList<>();
+        List<SeenState> known =
+                archive.seenStates(lines.get(0).event().passage().planet().id());
         for (StateLine line : lines) {
             SeenState word = SeenState.in(
                     line.picture().id(),
@@ -51,9 +54,8 @@ record StateDesk(Archive archive, Sky sky, String measurer) {
                     line.event().kind().id(),
                     state.map(MoonState::id).orElse(SeenState.OPEN),
                     measurer);
-            Optional<SeenState> before = archive.seenStates(word.planetId()).stream()
-                    .filter(word::isAboutTheSame)
-                    .findFirst();
+            Optional<SeenState> before =
+                    known.stream().filter(word::isAboutTheSame).findFirst();
             boolean isNew = before.map(b -> !b.state().equals(word.state())).orElse(!word.isOpen());
             if (isNew) {
                 changes.add(new Edit.StateChange(before, word));

@@ -22,6 +22,7 @@ import oblate.archive.ArchivedPicture;
 import oblate.archive.SeenState;
 import oblate.drift.timing.MoonState;
 import oblate.sky.UtcTime;
+import oblate.workbench.NewestOnly;
 import oblate.workbench.PanelContext;
 import oblate.workbench.actions.Deed;
 import oblate.workbench.look.FlowingRow;
@@ -37,6 +38,7 @@ final class StatePane extends JPanel {
     private static final int NEXT_PICTURES = 6;
     private final transient PanelContext context;
     private final transient StateDesk desk;
+    private final transient NewestOnly<List<StateLine>, List<String>> results;
     private final JComboBox<String> choice = new JComboBox<>();
     private final JPanel buttons = new FlowingRow(false);
     private final StateTable table;
@@ -56,6 +58,7 @@ final class StatePane extends JPanel {
         this.context = context;
         desk = new StateDesk(
                 context.archive(), context.sky(), context.workbench().measurer());
+        results = new NewestOnly<>(context.background(), desk::results, this::tell, context::say);
         setOpaque(false);
         setName("moons.states");
         table = new StateTable(context::palette);
@@ -208,11 +211,11 @@ final class StatePane extends JPanel {
         fillButtons(event);
         peekAtChosen();
         result.setText(" ");
-        event.ifPresent(e -> context.background().quietly(() -> desk.results(lines), said -> tell(e, said)));
+        event.ifPresent(e -> results.ask(lines));
     }
 
-    private void tell(MoonEvent of, List<String> said) {
-        if (event().equals(Optional.of(of))) {
+    private void tell(List<String> said) {
+        if (event().isPresent()) {
             result.setText(
                     said.isEmpty()
                             ? TEXTS.text("states.result.none")

@@ -4,12 +4,9 @@ package oblate.moonspanel;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import java.awt.AWTException;
 import java.awt.Component;
 import java.awt.Point;
 import java.awt.Rectangle;
-import java.awt.Robot;
-import java.awt.event.InputEvent;
 import java.awt.event.KeyEvent;
 import java.awt.image.BufferedImage;
 import java.io.IOException;
@@ -32,26 +29,25 @@ import oblate.base.Progress;
 import oblate.drift.timing.Timing;
 import oblate.image.TimeWish;
 import oblate.workbench.WorkbenchContext;
+import oblate.workbench.testing.Hand;
 import oblate.workbench.testing.OpenWindow;
 import oblate.workbench.testing.PanelJourney;
-import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.Timeout;
 
 /** States said in the window by mouse and keys, undone, and timed. */
-@Timeout(value = 180, threadMode = Timeout.ThreadMode.SEPARATE_THREAD)
 class StatesWindowTest extends PanelJourney {
     /** Io's transit of 2027-09-26: outer touch 09:32:59, inner touch 09:36:35, of an independent table (JPL orbits by way of the Swiss Ephemeris 2.10). */
     private static final List<String> PICTURES =
             List.of("20270926T093100Z", "20270926T093500Z", "20270926T093600Z", "20270926T094000Z");
 
-    private static final int PATIENCE_MS = 20_000;
+    private Hand hand;
 
-    private Robot robot;
-
-    @BeforeEach
-    void takeTheMouse() throws AWTException {
-        robot = new Robot();
+    @AfterEach
+    void letGo() {
+        if (hand != null) {
+            hand.close();
+        }
     }
 
     private void filePictures() throws IOException {
@@ -88,12 +84,21 @@ class StatesWindowTest extends PanelJourney {
     private void open() throws IOException {
         filePictures();
         open("moons");
+        hand = new Hand();
         JTabbedPane tabs = (JTabbedPane) window.find("moons.tabs");
         Rectangle tab = OpenWindow.ask(() -> tabs.getBoundsAt(1));
-        click(tabs, tab.x + tab.width / 2, tab.y + tab.height / 2, () -> tabs.getSelectedIndex() == 1);
+        click(
+                tabs,
+                new Point(tab.x + tab.width / 2, tab.y + tab.height / 2),
+                "the timings",
+                () -> tabs.getSelectedIndex() == 1);
         // the way from the timings to the states
         Component way = window.find("moons.timings.states");
-        click(way, way.getWidth() / 2, way.getHeight() / 2, () -> tabs.getSelectedIndex() == 2);
+        click(
+                way,
+                new Point(way.getWidth() / 2, way.getHeight() / 2),
+                "the states",
+                () -> tabs.getSelectedIndex() == 2);
         JComboBox<?> events = (JComboBox<?>) window.find("moons.states.event");
         OpenWindow.act(() -> events.setSelectedItem(java.util.stream.IntStream.range(0, events.getItemCount())
                 .mapToObj(events::getItemAt)
@@ -107,41 +112,24 @@ class StatesWindowTest extends PanelJourney {
         return (StateTable) window.find("moons.states.rows");
     }
 
-    /** Clicks until what the click is to bring about is there, for a click may come before the window is drawn. */
-    private void click(Component on, int x, int y, BooleanSupplier done) {
-        long end = System.currentTimeMillis() + PATIENCE_MS;
-        while (!OpenWindow.ask(done::getAsBoolean)) {
-            Point at = OpenWindow.ask(on::getLocationOnScreen);
-            robot.mouseMove(at.x + x, at.y + y);
-            robot.mousePress(InputEvent.BUTTON1_DOWN_MASK);
-            robot.mouseRelease(InputEvent.BUTTON1_DOWN_MASK);
-            robot.delay(60);
-            window.settle();
-            assertThat(System.currentTimeMillis())
-                    .as("a click on " + on.getName())
-                    .isLessThan(end);
-        }
+    private void click(Component on, Point place, String what, BooleanSupplier done) {
+        hand.click(on, place);
+        OpenWindow.await(what, done::getAsBoolean);
+        window.settle();
     }
 
     private void clickRow(int row) {
         Rectangle cell = OpenWindow.ask(() -> table().getCellRect(row, 1, true));
         click(
                 table(),
-                cell.x + cell.width / 2,
-                cell.y + cell.height / 2,
+                new Point(cell.x + cell.width / 2, cell.y + cell.height / 2),
+                "row " + row,
                 () -> table().getSelectedRow() == row && table().isFocusOwner());
     }
 
-    private void key(int key, BooleanSupplier done) {
-        robot.keyPress(key);
-        robot.keyRelease(key);
-        long end = System.currentTimeMillis() + PATIENCE_MS;
-        while (!OpenWindow.ask(done::getAsBoolean)) {
-            robot.delay(30);
-            assertThat(System.currentTimeMillis())
-                    .as("key " + KeyEvent.getKeyText(key))
-                    .isLessThan(end);
-        }
+    private void key(BooleanSupplier done, int... keys) {
+        hand.strike(keys);
+        OpenWindow.await("what a key does", done::getAsBoolean);
         window.settle();
     }
 
@@ -169,13 +157,13 @@ class StatesWindowTest extends PanelJourney {
                 .asString()
                 .contains("before outer touch");
         clickRow(0);
-        key(KeyEvent.VK_1, () -> states().get(0).equals("clear"));
+        key(() -> states().get(0).equals("clear"), KeyEvent.VK_1);
         // the next picture is chosen by itself
         assertThat(OpenWindow.<Integer>ask(() -> table().getSelectedRow())).isEqualTo(1);
-        key(KeyEvent.VK_2, () -> states().get(1).equals("on_limb"));
-        key(KeyEvent.VK_2, () -> states().get(2).equals("on_limb"));
+        key(() -> states().get(1).equals("on_limb"), KeyEvent.VK_2);
+        key(() -> states().get(2).equals("on_limb"), KeyEvent.VK_2);
         Component onDisc = window.find("moons.states.say.on_disc");
-        click(onDisc, onDisc.getWidth() / 2, onDisc.getHeight() / 2, () -> states().get(3)
+        click(onDisc, new Point(onDisc.getWidth() / 2, onDisc.getHeight() / 2), "a button", () -> states().get(3)
                 .equals("on_disc"));
         assertThat(states()).containsExactly("clear", "on_limb", "on_limb", "on_disc");
 
@@ -195,12 +183,10 @@ class StatesWindowTest extends PanelJourney {
 
         // taken back, and back again
         clickRow(3);
-        key(KeyEvent.VK_0, () -> states().get(3).equals("-"));
+        key(() -> states().get(3).equals("-"), KeyEvent.VK_0);
         assertThat(timings()).hasSize(1);
         clickRow(3);
-        robot.keyPress(KeyEvent.VK_CONTROL);
-        key(KeyEvent.VK_Z, () -> states().get(3).equals("on_disc"));
-        robot.keyRelease(KeyEvent.VK_CONTROL);
+        key(() -> states().get(3).equals("on_disc"), KeyEvent.VK_CONTROL, KeyEvent.VK_Z);
         assertThat(states()).containsExactly("clear", "on_limb", "on_limb", "on_disc");
         assertThat(timings()).hasSize(3);
         assertThat(window.context().archive().seenStateHistory("jupiter"))
@@ -213,22 +199,15 @@ class StatesWindowTest extends PanelJourney {
         open();
         clickRow(1);
         OpenWindow.act(() -> table().setRowSelectionInterval(1, 2));
-        key(KeyEvent.VK_2, () -> states().equals(List.of("-", "on_limb", "on_limb", "-")));
-        robot.keyPress(KeyEvent.VK_CONTROL);
-        key(KeyEvent.VK_Z, () -> !states().contains("on_limb"));
-        robot.keyRelease(KeyEvent.VK_CONTROL);
+        key(() -> states().equals(List.of("-", "on_limb", "on_limb", "-")), KeyEvent.VK_2);
+        key(() -> !states().contains("on_limb"), KeyEvent.VK_CONTROL, KeyEvent.VK_Z);
         assertThat(states()).containsExactly("-", "-", "-", "-");
     }
 
     @Test
     void withoutAnEventInTheSpanItSaysSo() throws IOException {
         open();
-        OpenWindow.act(() -> {
-            javax.swing.JTextField date = (javax.swing.JTextField) window.find("moons.date");
-            date.setText("2027-12-01");
-            date.postActionEvent();
-        });
-        window.settle();
+        window.enter("moons.date", "2027-12-01");
         assertThat(OpenWindow.<String>ask(() -> ((JTextComponent) window.find("moons.states.hint")).getText()))
                 .contains("No event of this span has a picture");
         assertThat(OpenWindow.<Integer>ask(() -> table().getRowCount())).isZero();
