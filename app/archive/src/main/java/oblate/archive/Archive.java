@@ -33,6 +33,7 @@ public final class Archive implements AutoCloseable {
 
     private final ArchiveFolder folder;
     private final Catalog catalog;
+    private final FirstUse opening;
     private final List<PlanetModel> planets;
     private final Clock clock;
     private final PictureRows pictures;
@@ -47,8 +48,13 @@ public final class Archive implements AutoCloseable {
     private final AtomicBoolean closed = new AtomicBoolean();
 
     private Archive(ArchiveFolder folder, Catalog catalog, List<PlanetModel> planets, Clock clock) {
+        this(folder, catalog, FirstUse.done(), planets, clock);
+    }
+
+    private Archive(ArchiveFolder folder, Catalog catalog, FirstUse opening, List<PlanetModel> planets, Clock clock) {
         this.folder = folder;
         this.catalog = catalog;
+        this.opening = opening;
         this.planets = List.copyOf(planets);
         this.clock = clock;
         this.pictures = new PictureRows(catalog.dialect());
@@ -77,16 +83,27 @@ public final class Archive implements AutoCloseable {
      *     {@link ArchiveProblem#BROKEN_CATALOG} or {@link ArchiveProblem#BUSY}
      */
     public static Archive open(Path folder, List<PlanetModel> planets, Clock clock) {
-        boolean readOnly = Files.isDirectory(folder)
-                && !(Files.isWritable(folder) && isWritableIfThere(folder.resolve(CatalogOpening.FILE_NAME)));
-        return open(folder, planets, clock, readOnly, CatalogOpening.PATIENCE);
-    }
-
-    private static boolean isWritableIfThere(Path file) {
-        return !Files.exists(file) || Files.isWritable(file);
+        return open(folder, planets, clock, isReadOnly(folder), CatalogOpening.PATIENCE);
     }
 
     static Archive open(Path folder, List<PlanetModel> planets, Clock clock, boolean readOnly, Duration patience) {
+        Archive archive = later(folder, planets, clock, readOnly, patience);
+        archive.ensureOpen();
+        return archive;
+    }
+
+    /**
+     * An archive whose folder has been looked at, but not yet its catalog: that is opened by the first call that needs it, or by {@link #ensureOpen()}.
+     * So a window can be made while the catalog is being opened.
+     *
+     * @throws ProblemException with {@link ArchiveProblem#NOT_AN_ARCHIVE}; what else {@link #open} throws comes with the first call
+     */
+    public static Archive later(Path folder, List<PlanetModel> planets, Clock clock) {
+        return later(folder, planets, clock, isReadOnly(folder), CatalogOpening.PATIENCE);
+    }
+
+    private static Archive later(
+            Path folder, List<PlanetModel> planets, Clock clock, boolean readOnly, Duration patience) {
         ArchiveFolder opened = ArchiveFolder.of(folder);
         if (!Files.isRegularFile(opened.root().resolve(CatalogOpening.FILE_NAME))) {
             throw new ProblemException(ArchiveProblem.NOT_AN_ARCHIVE, folder);
@@ -97,7 +114,32 @@ public final class Archive implements AutoCloseable {
                     opened.root(),
                     "the folder is read-only and the catalog was not closed; copy the archive to where it can be written");
         }
-        return new Archive(opened, CatalogOpening.inFolder(opened.root(), readOnly, patience, clock), planets, clock);
+        Catalog catalog = CatalogOpening.unseen(opened.root(), readOnly, patience);
+        FirstUse opening = new FirstUse(() -> CatalogOpening.bringUpToDate(catalog, opened.root(), patience, clock));
+        return new Archive(opened, catalog, opening, planets, clock);
+    }
+
+    /**
+     * Opens the catalog of an archive made by {@link #later}, unless it is open.
+     *
+     * @throws ProblemException as {@link #open}
+     */
+    public void ensureOpen() {
+        opening.ensure();
+    }
+
+    private Catalog opened() {
+        opening.ensure();
+        return catalog;
+    }
+
+    private static boolean isReadOnly(Path folder) {
+        return Files.isDirectory(folder)
+                && !(Files.isWritable(folder) && isWritableIfThere(folder.resolve(CatalogOpening.FILE_NAME)));
+    }
+
+    private static boolean isWritableIfThere(Path file) {
+        return !Files.exists(file) || Files.isWritable(file);
     }
 
     private static boolean hasUnfinishedWork(Path folder) {
@@ -153,12 +195,12 @@ public final class Archive implements AutoCloseable {
 
     /** Pictures a search finds, in order of time, undated ones last. */
     public List<ArchivedPicture> pictures(PictureSearch search) {
-        return catalog.read(handle -> pictures.find(handle, search));
+        return opened().read(handle -> pictures.find(handle, search));
     }
 
     /** One picture by number. */
     public Optional<ArchivedPicture> picture(long id) {
-        return catalog.read(handle -> pictures.byId(handle, id));
+        return opened().read(handle -> pictures.byId(handle, id));
     }
 
     /**
@@ -168,7 +210,7 @@ public final class Archive implements AutoCloseable {
      * @throws ProblemException with {@link ArchiveProblem#NO_SUCH_PICTURE} or {@link ArchiveProblem#AMBIGUOUS_PICTURE}
      */
     public ArchivedPicture pictureCalled(String word) {
-        return catalog.read(handle -> called(handle, word));
+        return opened().read(handle -> called(handle, word));
     }
 
     private ArchivedPicture called(Handle handle, String word) {
@@ -192,7 +234,7 @@ public final class Archive implements AutoCloseable {
 
     /** Every statement about a picture's time that was found when it was filed, in the order of belief. */
     public List<TimeClaim> timeClaims(long pictureId) {
-        return catalog.read(handle -> new ClaimRows().ofPicture(handle, pictureId));
+        return opened().read(handle -> new ClaimRows().ofPicture(handle, pictureId));
     }
 
     /**
@@ -253,12 +295,12 @@ public final class Archive implements AutoCloseable {
 
     /** The picture's current fit. */
     public Optional<StoredFit> currentFit(long pictureId) {
-        return catalog.read(handle -> fits.current(handle, pictureId));
+        return opened().read(handle -> fits.current(handle, pictureId));
     }
 
     /** The current fits of all pictures that have one, in no order. */
     public List<FitSummary> fitSummaries() {
-        return catalog.read(handle -> new FitSummaryRows().all(handle));
+        return opened().read(handle -> new FitSummaryRows().all(handle));
     }
 
     /**
@@ -280,12 +322,12 @@ public final class Archive implements AutoCloseable {
 
     /** Numbers of the pictures whose results went into a report. */
     public Set<Long> reportedPictures() {
-        return catalog.read(history::reportedPictures);
+        return opened().read(history::reportedPictures);
     }
 
     /** All fits of a picture, oldest first. */
     public List<StoredFit> fitHistory(long pictureId) {
-        return catalog.read(handle -> fits.ofPicture(handle, pictureId));
+        return opened().read(handle -> fits.ofPicture(handle, pictureId));
     }
 
     /**
@@ -386,7 +428,7 @@ public final class Archive implements AutoCloseable {
 
     /** Marks a search finds, in order of time. */
     public List<StoredMark> marks(MarkSearch search) {
-        return catalog.read(handle -> marks.find(handle, search));
+        return opened().read(handle -> marks.find(handle, search));
     }
 
     /**
@@ -407,7 +449,7 @@ public final class Archive implements AutoCloseable {
 
     /** What was settled by hand about current marks, the newest word about each, in order of the marks' numbers; words taken back are left out. */
     public List<LinkSettlement> linkSettlements() {
-        return catalog.read(settlements::current);
+        return opened().read(settlements::current);
     }
 
     /**
@@ -421,7 +463,7 @@ public final class Archive implements AutoCloseable {
 
     /** All features of a planet, by name. */
     public List<Feature> features(String planetId) {
-        return catalog.read(handle -> features.ofPlanet(handle, planetId));
+        return opened().read(handle -> features.ofPlanet(handle, planetId));
     }
 
     /** Adds or changes a site. */
@@ -434,7 +476,7 @@ public final class Archive implements AutoCloseable {
 
     /** All sites by name. */
     public List<Site> sites() {
-        return catalog.read(gear::sites);
+        return opened().read(gear::sites);
     }
 
     /** Adds or changes a kit. */
@@ -447,12 +489,12 @@ public final class Archive implements AutoCloseable {
 
     /** All kits by name. */
     public List<Kit> kits() {
-        return catalog.read(gear::kits);
+        return opened().read(gear::kits);
     }
 
     /** The newest lines of the history, newest first; all of them for a limit of 0. */
     public List<HistoryEntry> history(int limit) {
-        return catalog.read(handle -> history.newest(handle, limit));
+        return opened().read(handle -> history.newest(handle, limit));
     }
 
     /**
@@ -461,7 +503,7 @@ public final class Archive implements AutoCloseable {
      * @param repair set aside stray files, put moved ones back, clear leftovers: what can be mended without losing anything
      */
     public CheckReport check(boolean repair, Progress progress) {
-        return new ArchiveCheck(this, folder, catalog).run(repair, progress);
+        return new ArchiveCheck(this, folder, opened()).run(repair, progress);
     }
 
     /**
@@ -473,7 +515,7 @@ public final class Archive implements AutoCloseable {
      *     {@link ArchiveProblem#NOT_FOR_GROUP}, or what is wrong with a picture
      */
     public BackupReport backup(Path file, Progress progress) {
-        return new BackupWriting(this, catalog).write(file, progress);
+        return new BackupWriting(this, opened()).write(file, progress);
     }
 
     /**
@@ -543,13 +585,13 @@ public final class Archive implements AutoCloseable {
     }
 
     Optional<ArchivedPicture> pictureWithSha(String sha256) {
-        return catalog.read(handle -> pictures.bySha(handle, sha256));
+        return opened().read(handle -> pictures.bySha(handle, sha256));
     }
 
     /** Whether a path in the archive is some picture's. */
     boolean isEntered(String relativePath) {
-        return catalog.read(
-                handle -> !pictures.called(handle, relativePath, false).isEmpty());
+        return opened().read(
+                        handle -> !pictures.called(handle, relativePath, false).isEmpty());
     }
 
     ArchiveFolder layout() {
@@ -565,7 +607,7 @@ public final class Archive implements AutoCloseable {
     }
 
     private <T> T write(java.util.function.Function<Handle, T> work) {
-        T result = catalog.write(work);
+        T result = opened().write(work);
         written.set(true);
         return result;
     }

@@ -33,7 +33,7 @@ final class Window {
      */
     int open(Path named) {
         // The look is made ready while the archive is being opened.
-        Workbench.prepare(services.settingsFolder());
+        Workbench.prepare(services.settingsFolder(), services.unpacked());
         boolean first = named == null && last().isEmpty();
         Optional<Path> folder = Optional.ofNullable(named).or(this::last).or(() -> asked(""));
         while (folder.isPresent()) {
@@ -51,9 +51,8 @@ final class Window {
     }
 
     private Optional<Path> show(Path folder, boolean first) {
-        Archive archive = services.openOrMakeArchive(folder, console);
-        remember(folder);
-        Workbench workbench = Workbench.open(new WorkbenchContext(
+        Archive archive = services.archiveToOpen(folder, console);
+        Workbench.Opening opening = Workbench.begin(new WorkbenchContext(
                 archive,
                 services.sky(),
                 services.planets(),
@@ -66,10 +65,16 @@ final class Window {
                 services.settingsFolder(),
                 System.getProperty("user.name", "observer"),
                 Version.text()));
-        Thread reading = new Thread(
-                () -> services.skyData().warnings().stream().findFirst().ifPresent(workbench::say), "oblate-sky-data");
-        reading.setDaemon(true);
-        reading.start();
+        // The event thread makes the window meanwhile.
+        try {
+            archive.ensureOpen();
+        } catch (ProblemException e) {
+            opening.abandon();
+            throw e;
+        }
+        Workbench workbench = opening.show();
+        remember(folder);
+        workbench.sayLater(() -> services.skyData().warnings().stream().findFirst());
         if (first) {
             workbench.walkThrough();
         }

@@ -4,6 +4,7 @@ package oblate.workbench;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.stream.Stream;
 import javax.swing.Action;
 import javax.swing.ButtonGroup;
 import javax.swing.JMenu;
@@ -28,6 +29,7 @@ final class Menus {
     private final List<Deed> bearings = new ArrayList<>();
     private final List<Deed> view;
     private final List<Deed> help;
+    private boolean filled;
 
     Menus(MainWindow window) {
         this.window = window;
@@ -128,7 +130,21 @@ final class Menus {
         return ways;
     }
 
+    /** Puts in what the menus hold; before that there are but their names. */
+    void fill() {
+        filled = true;
+        rebuild();
+    }
+
+    /** Makes the menus anew for the panel shown; while the window is being made, only their names. */
     void rebuild() {
+        if (!filled) {
+            if (bar.getMenuCount() == 0) {
+                Stream.of("archive", "edit", "view", "go", "help")
+                        .forEach(name -> bar.add(new JMenu(TEXTS.text("menu." + name))));
+            }
+            return;
+        }
         bar.removeAll();
         bar.add(archiveMenu());
         bar.add(editMenu());
