@@ -33,7 +33,9 @@ final class Catalog implements AutoCloseable {
     private static Jdbi through(ConnectionPool pool) {
         Jdbi made = Jdbi.create(pool);
         // Statements are constant texts with named parameters; nothing is ever filled into them.
-        made.getConfig(SqlStatements.class).setTemplateEngine(TemplateEngine.NOP);
+        made.getConfig(SqlStatements.class)
+                .setTemplateEngine(TemplateEngine.NOP)
+                .setSqlParser(new NamedParameters());
         return made;
     }
 

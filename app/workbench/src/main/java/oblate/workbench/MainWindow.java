@@ -32,6 +32,7 @@ final class MainWindow {
     private final PluginWatch watch;
     private final Listeners lookListeners = new Listeners();
     private final WindowFrame frame;
+    private final Rail rail;
     private final Panels panels;
     private final SeasonRibbon ribbon;
     private final SeasonFollower season;
@@ -73,7 +74,7 @@ final class MainWindow {
         roll = new PluginRoll(context.plugins(), this::say);
         watch = new PluginWatch(context.plugins(), roll, this::say, status::shout);
         menus = new Menus(this);
-        Rail rail = new Rail(this::palette, this::showPanel);
+        rail = new Rail(this::palette, this::showPanel);
         panels = new Panels(
                 roll,
                 frame,
@@ -82,6 +83,10 @@ final class MainWindow {
                 menus::rebuild);
         quiet = new QuietTime(background, () -> closed.getCount() == 0);
         look = new Look(theme, settings, frame.frame(), panels, quiet, this::lookChanged);
+    }
+
+    /** Puts the parts together. */
+    void assemble() {
         panels.arrange();
         roll.whenChanged(panels::arrange);
         context.plugins().switches().whenChanged(() -> SwingUtilities.invokeLater(this::pluginsTurned));
@@ -133,10 +138,14 @@ final class MainWindow {
         shelf.refresh();
     }
 
-    void show() {
-        watch.start();
+    /** Lays the window out at the size it will have, with the first panel in it. */
+    void layOut() {
         panels.show(panels.orFirst(settings.text("panel", "")));
         frame.layOut();
+    }
+
+    void show() {
+        watch.start();
         frame.frame().setVisible(true);
         SwingUtilities.invokeLater(menus::fill);
         showPanel(panels.orFirst(settings.text("panel", "")));

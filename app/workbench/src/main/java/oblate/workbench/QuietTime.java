@@ -8,8 +8,8 @@ import javax.swing.Timer;
 
 /** What can wait until no work is under way: done in small steps, with pauses in which the event thread is free. On the event thread only. */
 final class QuietTime {
-    private static final int FIRST_MS = 2_000;
-    private static final int BETWEEN_MS = 250;
+    private static final int FIRST_MS = 600;
+    private static final int BETWEEN_MS = 120;
     private final Background background;
     private final BooleanSupplier isOver;
     private final Deque<BooleanSupplier> deeds = new ArrayDeque<>();

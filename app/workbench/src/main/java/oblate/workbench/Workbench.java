@@ -8,6 +8,7 @@ import java.util.concurrent.Callable;
 import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.FutureTask;
 import java.util.concurrent.TimeUnit;
+import java.util.function.Consumer;
 import java.util.function.Supplier;
 import javax.swing.JFrame;
 import javax.swing.SwingUtilities;
@@ -60,8 +61,14 @@ public final class Workbench {
             this.context = context;
             making = new FutureTask<>(() -> MainWindow.make(context));
             start(making);
+            next(MainWindow::assemble);
+            next(MainWindow::makeFirstPanel);
+        }
+
+        /** A turn of the event thread for each step, so that none is long. */
+        private void next(Consumer<MainWindow> step) {
             start(new FutureTask<>(() -> {
-                result(making).makeFirstPanel();
+                step.accept(result(making));
                 return true;
             }));
         }
@@ -69,15 +76,13 @@ public final class Workbench {
         /** Shows it and waits until it is seen. */
         public Workbench show() {
             CountDownLatch read = new CountDownLatch(1);
-            start(new FutureTask<>(() -> {
-                result(making).read(read::countDown);
-                return true;
-            }));
+            next(window -> window.read(read::countDown));
             // Wanted when a picture is opened; that is on the event thread too.
             context.plugins().load(MeasureTool.class);
             if (!SwingUtilities.isEventDispatchThread()) {
                 await(read);
             }
+            next(MainWindow::layOut);
             return onEventThread(() -> {
                 MainWindow window = result(making);
                 window.show();
