@@ -62,6 +62,10 @@ final class Look {
         theme = chosen;
         settings.keep("theme", chosen.name());
         chosen.install();
+        SwingUtilities.invokeLater(this::dressWhatIsSeen);
+    }
+
+    private void dressWhatIsSeen() {
         for (PanelSlot slot : panels.slots()) {
             if (!slot.id().equals(panels.shown())) {
                 parts(slot).forEach(inOldLook::add);

@@ -107,7 +107,9 @@ final class WindowFrame {
         root.add(strip, BorderLayout.NORTH);
     }
 
+    /** Takes a panel in; it is hidden before, so that it does not think that it is seen. */
     void addPanel(JComponent card, String id) {
+        card.setVisible(cards.getComponentCount() == 0);
         cards.add(card, id);
     }
 

@@ -22,7 +22,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
 
-/** A change of the theme reaches every panel: the one shown at once, another one before it is seen, and all of them in the end. */
+/** A change of the theme reaches every panel: the one shown in the next turn of the event thread, another one before it is seen, and all of them in the end. */
 @Tag("window")
 @Timeout(value = 90, threadMode = Timeout.ThreadMode.SEPARATE_THREAD)
 class LookWindowTest {
@@ -75,22 +75,20 @@ class LookWindowTest {
     void aPanelWearsTheNewLookWhenItIsShown() {
         List<Color> dusk = WindowPictures.ask(() -> inks("report"));
         assertThat(dusk).isNotEmpty().containsOnly(WindowPictures.ask(LookWindowTest::labelInk));
+        WindowPictures.act(() -> window.workbench().setTheme(Theme.DAY));
+        Color day = WindowPictures.ask(LookWindowTest::labelInk);
         List<Color> shown = WindowPictures.ask(() -> {
-            window.workbench().setTheme(Theme.DAY);
             window.workbench().showPanel("report");
             return inks("report");
         });
-        Color day = WindowPictures.ask(LookWindowTest::labelInk);
         assertThat(shown).hasSameSizeAs(dusk).containsOnly(day).doesNotContainAnyElementsOf(dusk);
     }
 
     @Test
-    void thePanelShownWearsItAtOnceAndTheOthersInTheEnd() {
-        List<Color> shown = WindowPictures.ask(() -> {
-            window.workbench().setTheme(Theme.RED);
-            return inks("nights");
-        });
+    void thePanelShownWearsItInTheNextTurnAndTheOthersInTheEnd() {
+        WindowPictures.act(() -> window.workbench().setTheme(Theme.RED));
         Color red = WindowPictures.ask(LookWindowTest::labelInk);
+        List<Color> shown = WindowPictures.ask(() -> inks("nights"));
         assertThat(shown).isNotEmpty().containsOnly(red);
         WindowPictures.await(
                 "all panels in red",
