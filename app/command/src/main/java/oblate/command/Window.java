@@ -9,11 +9,8 @@ import java.util.Optional;
 import oblate.archive.Archive;
 import oblate.base.ProblemException;
 import oblate.base.Progress;
-import oblate.disc.MoonWitness;
-import oblate.image.ImageFormat;
 import oblate.workbench.FirstRun;
 import oblate.workbench.Workbench;
-import oblate.workbench.WorkbenchContext;
 
 /** Opens the window on an archive and waits until it is closed. */
 final class Window {
@@ -52,19 +49,7 @@ final class Window {
 
     private Optional<Path> show(Path folder, boolean first) {
         Archive archive = services.archiveToOpen(folder, console);
-        Workbench.Opening opening = Workbench.begin(new WorkbenchContext(
-                archive,
-                services.sky(),
-                services.planets(),
-                services.plugins().load(ImageFormat.class),
-                services.reader(),
-                new MoonWitness(services.sky()),
-                services.filing(archive),
-                services.reportFormats(),
-                services.plugins(),
-                services.settingsFolder(),
-                System.getProperty("user.name", "observer"),
-                Version.text()));
+        Workbench.Opening opening = Workbench.begin(services.workbenchOn(archive));
         // The event thread makes the window meanwhile.
         try {
             archive.ensureOpen();

@@ -15,6 +15,7 @@ import javax.swing.UIManager;
 import javax.swing.plaf.UIResource;
 import oblate.base.PluginHost;
 import oblate.workbench.look.Theme;
+import oblate.workbench.testing.OpenWindow;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Tag;
@@ -30,14 +31,14 @@ class LookWindowTest {
     Path folder;
 
     private PluginHost plugins;
-    private WindowPictures window;
+    private OpenWindow window;
 
     @BeforeEach
     void open() {
         plugins = PluginHost.bundledOnly();
-        window = new WindowPictures(folder.resolve("archive"), folder.resolve("settings"), plugins);
+        window = new OpenWindow(folder.resolve("archive"), folder.resolve("settings"), plugins);
         for (String panel : List.of("measure", "report", "nights")) {
-            WindowPictures.act(() -> window.workbench().showPanel(panel));
+            OpenWindow.act(() -> window.workbench().showPanel(panel));
             window.settle();
         }
     }
@@ -50,7 +51,7 @@ class LookWindowTest {
 
     /** Inks of the labels that take theirs from the look, in a panel. */
     private List<Color> inks(String panel) {
-        Component root = WindowPictures.find(window.workbench().frame().getRootPane(), "panel." + panel)
+        Component root = OpenWindow.find(window.workbench().frame().getRootPane(), "panel." + panel)
                 .orElseThrow();
         List<Color> inks = new ArrayList<>();
         gather((Container) root, inks);
@@ -73,11 +74,11 @@ class LookWindowTest {
 
     @Test
     void aPanelWearsTheNewLookWhenItIsShown() {
-        List<Color> dusk = WindowPictures.ask(() -> inks("report"));
-        assertThat(dusk).isNotEmpty().containsOnly(WindowPictures.ask(LookWindowTest::labelInk));
-        WindowPictures.act(() -> window.workbench().setTheme(Theme.DAY));
-        Color day = WindowPictures.ask(LookWindowTest::labelInk);
-        List<Color> shown = WindowPictures.ask(() -> {
+        List<Color> dusk = OpenWindow.ask(() -> inks("report"));
+        assertThat(dusk).isNotEmpty().containsOnly(OpenWindow.ask(LookWindowTest::labelInk));
+        OpenWindow.act(() -> window.workbench().setTheme(Theme.DAY));
+        Color day = OpenWindow.ask(LookWindowTest::labelInk);
+        List<Color> shown = OpenWindow.ask(() -> {
             window.workbench().showPanel("report");
             return inks("report");
         });
@@ -86,11 +87,11 @@ class LookWindowTest {
 
     @Test
     void thePanelShownWearsItInTheNextTurnAndTheOthersInTheEnd() {
-        WindowPictures.act(() -> window.workbench().setTheme(Theme.RED));
-        Color red = WindowPictures.ask(LookWindowTest::labelInk);
-        List<Color> shown = WindowPictures.ask(() -> inks("nights"));
+        OpenWindow.act(() -> window.workbench().setTheme(Theme.RED));
+        Color red = OpenWindow.ask(LookWindowTest::labelInk);
+        List<Color> shown = OpenWindow.ask(() -> inks("nights"));
         assertThat(shown).isNotEmpty().containsOnly(red);
-        WindowPictures.await(
+        OpenWindow.await(
                 "all panels in red",
                 () -> inks("report").stream().allMatch(red::equals)
                         && inks("measure").stream().allMatch(red::equals));
