@@ -1,6 +1,8 @@
 /* SPDX-License-Identifier: Apache-2.0 */
 package oblate.archive;
 
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.Locale;
 import oblate.base.UnpackedFiles;
 import org.sqlite.JDBC;
@@ -13,25 +15,24 @@ import org.sqlite.util.LibraryLoaderUtil;
  * <p>Where it cannot be kept, or what is kept cannot be loaded, the driver goes its own way.
  */
 public final class SqliteLibrary {
-    /** Where the driver looks first, and under which name; its documented settings. */
+    /** Where the driver looks first; its documented setting. The file has to have the name the driver knows it by. */
     private static final String PLACE = "org.sqlite.lib.path";
-
-    private static final String NAME = "org.sqlite.lib.name";
 
     private SqliteLibrary() {}
 
-    /** Lets the driver take its library from where files are kept. To be called before the first archive is opened; later calls change nothing. */
+    /**
+     * Lets the driver take its library from where files are kept. To be called before the first archive is opened; once the driver has its library
+     * it changes nothing.
+     */
     public static void keepIn(UnpackedFiles kept) {
-        if (System.getProperty(PLACE) != null) {
+        String library = LibraryLoaderUtil.getNativeLibName();
+        String now = System.getProperty(PLACE);
+        if (now != null && Files.isRegularFile(Path.of(now, library))) {
             return;
         }
-        String library = LibraryLoaderUtil.getNativeLibName();
-        String name = plain("os.name") + "-" + plain("os.arch") + "-" + library;
+        String name = plain("os.name") + "-" + plain("os.arch") + "/" + library;
         kept.file(JDBC.class, name, () -> LibraryLoaderUtil.getNativeLibResourcePath() + "/" + library)
-                .ifPresent(file -> {
-                    System.setProperty(NAME, name);
-                    System.setProperty(PLACE, file.getParent().toString());
-                });
+                .ifPresent(file -> System.setProperty(PLACE, file.getParent().toString()));
     }
 
     private static String plain(String property) {

@@ -11,6 +11,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.security.CodeSource;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -38,7 +39,7 @@ public final class UnpackedFiles {
      * A file out of the jar of a class, unpacked if it is not yet.
      *
      * @param owner a class of the jar
-     * @param name name of the unpacked file; two of one jar need different ones
+     * @param name name of the unpacked file, with {@code /} where it is to be in a folder; two of one jar need different ones
      * @param resource where it is in the jar, with a leading slash; asked for only when it has to be unpacked
      * @return empty when there is no such file or it cannot be kept
      */
@@ -50,7 +51,7 @@ public final class UnpackedFiles {
             }
             Path file = place.get().resolve(name);
             if (!isWhole(file)) {
-                unpack(owner, resource.get(), file);
+                unpack(owner, resource.get(), file, place.get());
             }
             return Optional.of(file);
         } catch (IOException e) {
@@ -99,12 +100,12 @@ public final class UnpackedFiles {
         return sum.getValue();
     }
 
-    private static void unpack(Class<?> owner, String resource, Path file) throws IOException {
+    private static void unpack(Class<?> owner, String resource, Path file, Path place) throws IOException {
         try (InputStream packed = owner.getResourceAsStream(resource)) {
             if (packed == null) {
                 throw new IOException("it is not in its jar");
             }
-            removeFormer(file.getParent());
+            removeFormer(place);
             Files.createDirectories(file.getParent());
             Path half = Files.createTempFile(file.getParent(), "half", ".tmp");
             try {
@@ -136,11 +137,10 @@ public final class UnpackedFiles {
     }
 
     private static void remove(Path old) {
-        try (Stream<Path> files = Files.list(old)) {
-            for (Path file : files.toList()) {
+        try (Stream<Path> files = Files.walk(old)) {
+            for (Path file : files.sorted(Comparator.reverseOrder()).toList()) {
                 Files.deleteIfExists(file);
             }
-            Files.deleteIfExists(old);
         } catch (IOException e) {
             System.getLogger(UnpackedFiles.class.getName())
                     .log(System.Logger.Level.DEBUG, old + " stays: " + e.getMessage());

@@ -32,7 +32,7 @@ class UnpackedFilesTest {
     }
 
     private Optional<Path> kept(Supplier<String> resource) {
-        return files.file(Test.class, "manifest.txt", resource);
+        return files.file(Test.class, "inside/manifest.txt", resource);
     }
 
     private static String notAsked() {
@@ -73,18 +73,20 @@ class UnpackedFilesTest {
     void twoFilesOfOneJarStandBesideEachOther() {
         Path one = keptClass(() -> "/org/junit/jupiter/api/Test.class").orElseThrow();
         Path other = kept(() -> RESOURCE).orElseThrow();
-        assertThat(other.getParent()).isEqualTo(one.getParent());
+        assertThat(other.getParent().getParent()).isEqualTo(one.getParent());
         assertThat(List.of(one, other)).allMatch(Files::isRegularFile);
     }
 
     @Test
     void whatAFormerJarOfThatNameLeftIsRemoved() throws IOException {
         Path file = kept(() -> RESOURCE).orElseThrow();
-        String name = file.getParent().getFileName().toString();
+        Path place = file.getParent().getParent();
+        String name = place.getFileName().toString();
         String jar = name.substring(0, name.indexOf(".jar") + 4);
-        Path former = Files.createDirectories(file.getParent().resolveSibling(jar + "-1f-2e"));
-        Files.writeString(former.resolve("manifest.txt"), "old");
-        Path stranger = Files.createDirectories(file.getParent().resolveSibling("another.jar-1f-2e"));
+        Path former = place.resolveSibling(jar + "-1f-2e");
+        Files.createDirectories(former.resolve("inside"));
+        Files.writeString(former.resolve("inside/manifest.txt"), "old");
+        Path stranger = Files.createDirectories(place.resolveSibling("another.jar-1f-2e"));
         Files.delete(file);
         assertThat(kept(() -> RESOURCE)).contains(file);
         assertThat(former).doesNotExist();

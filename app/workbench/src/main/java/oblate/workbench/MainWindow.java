@@ -99,6 +99,8 @@ final class MainWindow {
         shelf.whenChanged(this::lookAtWalk);
         selection.whenChanged(() -> ribbon.choose(selection.pictureId().flatMap(shelf::picture)));
         selection.whenChanged(this::lookAtWalk);
+        // In the background, which waits until the catalog is open.
+        shelf.refresh();
     }
 
     private Optional<String> heard(Throwable thrown) {
@@ -128,26 +130,21 @@ final class MainWindow {
         panels.make(panels.orFirst(settings.text("panel", "")));
     }
 
-    /**
-     * Reads the archive for the first time.
-     *
-     * @param whenRead called when everything has heard of it
-     */
-    void read(Runnable whenRead) {
-        shelf.whenChanged(whenRead);
-        shelf.refresh();
+    /** Does something when the archive has been read and everything has heard of it. */
+    void whenRead(Runnable deed) {
+        shelf.whenChanged(deed);
     }
 
     /** Lays the window out at the size it will have, with the first panel in it. */
     void layOut() {
         panels.show(panels.orFirst(settings.text("panel", "")));
+        menus.fill();
         frame.layOut();
     }
 
     void show() {
         watch.start();
         frame.frame().setVisible(true);
-        SwingUtilities.invokeLater(menus::fill);
         showPanel(panels.orFirst(settings.text("panel", "")));
         // The nights offer what the archive's menu has and take dropped files.
         SwingUtilities.invokeLater(() -> panels.make(FIRST_PANEL));

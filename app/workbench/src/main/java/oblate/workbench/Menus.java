@@ -4,7 +4,6 @@ package oblate.workbench;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import java.util.stream.Stream;
 import javax.swing.Action;
 import javax.swing.ButtonGroup;
 import javax.swing.JMenu;
@@ -130,19 +129,15 @@ final class Menus {
         return ways;
     }
 
-    /** Puts in what the menus hold; before that there are but their names. */
+    /** Makes the menus for the first time. */
     void fill() {
         filled = true;
         rebuild();
     }
 
-    /** Makes the menus anew for the panel shown; while the window is being made, only their names. */
+    /** Makes the menus anew for the panel shown; while the window is being put together, with every part of it, nothing. */
     void rebuild() {
         if (!filled) {
-            if (bar.getMenuCount() == 0) {
-                Stream.of("archive", "edit", "view", "go", "help")
-                        .forEach(name -> bar.add(new JMenu(TEXTS.text("menu." + name))));
-            }
             return;
         }
         bar.removeAll();

@@ -56,6 +56,7 @@ public final class Workbench {
 
         private final WorkbenchContext context;
         private final FutureTask<MainWindow> making;
+        private final CountDownLatch read = new CountDownLatch(1);
 
         private Opening(WorkbenchContext context) {
             this.context = context;
@@ -63,6 +64,9 @@ public final class Workbench {
             start(making);
             next(MainWindow::assemble);
             next(MainWindow::makeFirstPanel);
+            next(MainWindow::layOut);
+            // Last, so that the panel has its pictures by then; what has been read waits behind these turns.
+            next(window -> window.whenRead(read::countDown));
         }
 
         /** A turn of the event thread for each step, so that none is long. */
@@ -75,14 +79,11 @@ public final class Workbench {
 
         /** Shows it and waits until it is seen. */
         public Workbench show() {
-            CountDownLatch read = new CountDownLatch(1);
-            next(window -> window.read(read::countDown));
             // Wanted when a picture is opened; that is on the event thread too.
             context.plugins().load(MeasureTool.class);
             if (!SwingUtilities.isEventDispatchThread()) {
-                await(read);
+                awaitPictures();
             }
-            next(MainWindow::layOut);
             return onEventThread(() -> {
                 MainWindow window = result(making);
                 window.show();
@@ -90,7 +91,7 @@ public final class Workbench {
             });
         }
 
-        private static void await(CountDownLatch read) {
+        private void awaitPictures() {
             try {
                 read.await(PATIENCE_MS, TimeUnit.MILLISECONDS);
             } catch (InterruptedException e) {
