@@ -22,6 +22,7 @@ import oblate.sky.PlanetModel;
 public final class Archive implements AutoCloseable {
     private final ArchiveFolder folder;
     private final Catalog catalog;
+    private final FirstUse opening;
     private final List<PlanetModel> planets;
     private final Clock clock;
     private final Ledger ledger;
@@ -34,12 +35,16 @@ public final class Archive implements AutoCloseable {
     private final HistoryRows history = new HistoryRows();
     private final AtomicBoolean closed = new AtomicBoolean();
 
-    Archive(ArchiveFolder folder, Catalog catalog, List<PlanetModel> planets, Clock clock) {
+    /**
+     * @param opening what has to be done with the catalog before it is first used
+     */
+    Archive(ArchiveFolder folder, Catalog catalog, FirstUse opening, List<PlanetModel> planets, Clock clock) {
         this.folder = folder;
         this.catalog = catalog;
+        this.opening = opening;
         this.planets = List.copyOf(planets);
         this.clock = clock;
-        this.ledger = new Ledger(catalog, clock);
+        this.ledger = new Ledger(catalog, opening, clock);
         this.pictures = new KeptPictures(ledger);
         this.fits = new KeptFits(ledger, pictures);
         this.marks = new KeptMarks(ledger, pictures, this.planets);
@@ -63,7 +68,28 @@ public final class Archive implements AutoCloseable {
      *     {@link ArchiveProblem#BROKEN_CATALOG} or {@link ArchiveProblem#BUSY}
      */
     public static Archive open(Path folder, List<PlanetModel> planets, Clock clock) {
-        return ArchiveOpening.open(folder, planets, clock);
+        Archive archive = later(folder, planets, clock);
+        archive.ensureOpen();
+        return archive;
+    }
+
+    /**
+     * An archive whose folder has been looked at, but not yet its catalog: that is opened by the first call that needs it, or by {@link #ensureOpen()}.
+     * So a window can be made while the catalog is being opened.
+     *
+     * @throws ProblemException with {@link ArchiveProblem#NOT_AN_ARCHIVE}; what else {@link #open} throws comes with the first call
+     */
+    public static Archive later(Path folder, List<PlanetModel> planets, Clock clock) {
+        return ArchiveOpening.later(folder, planets, clock);
+    }
+
+    /**
+     * Opens the catalog of an archive made by {@link #later}, unless it is open.
+     *
+     * @throws ProblemException as {@link #open}
+     */
+    public void ensureOpen() {
+        opening.ensure();
     }
 
     /**
@@ -309,6 +335,7 @@ public final class Archive implements AutoCloseable {
      * @param repair set aside stray files, put moved ones back, clear leftovers: what can be mended without losing anything
      */
     public CheckReport check(boolean repair, Progress progress) {
+        opening.ensure();
         return new ArchiveCheck(this, folder, catalog).run(repair, progress);
     }
 
@@ -321,6 +348,7 @@ public final class Archive implements AutoCloseable {
      *     {@link ArchiveProblem#NOT_FOR_GROUP}, or what is wrong with a picture
      */
     public BackupReport backup(Path file, Progress progress) {
+        opening.ensure();
         return new BackupWriting(this, catalog).write(file, progress);
     }
 

@@ -20,13 +20,13 @@ final class ArchiveOpening {
         // could not.
         Catalog catalog = CatalogOpening.inFolder(made.root(), false, CatalogOpening.PATIENCE, clock);
         made.make();
-        return new Archive(made, catalog, planets, clock);
+        return new Archive(made, catalog, FirstUse.done(), planets, clock);
     }
 
-    static Archive open(Path folder, List<PlanetModel> planets, Clock clock) {
+    static Archive later(Path folder, List<PlanetModel> planets, Clock clock) {
         boolean readOnly = Files.isDirectory(folder)
                 && !(Files.isWritable(folder) && isWritableIfThere(folder.resolve(CatalogOpening.FILE_NAME)));
-        return open(folder, planets, clock, readOnly, CatalogOpening.PATIENCE);
+        return later(folder, planets, clock, readOnly, CatalogOpening.PATIENCE);
     }
 
     private static boolean isWritableIfThere(Path file) {
@@ -34,6 +34,13 @@ final class ArchiveOpening {
     }
 
     static Archive open(Path folder, List<PlanetModel> planets, Clock clock, boolean readOnly, Duration patience) {
+        Archive archive = later(folder, planets, clock, readOnly, patience);
+        archive.ensureOpen();
+        return archive;
+    }
+
+    private static Archive later(
+            Path folder, List<PlanetModel> planets, Clock clock, boolean readOnly, Duration patience) {
         ArchiveFolder opened = ArchiveFolder.of(folder);
         if (!Files.isRegularFile(opened.root().resolve(CatalogOpening.FILE_NAME))) {
             throw new ProblemException(ArchiveProblem.NOT_AN_ARCHIVE, folder);
@@ -44,7 +51,9 @@ final class ArchiveOpening {
                     opened.root(),
                     "the folder is read-only and the catalog was not closed; copy the archive to where it can be written");
         }
-        return new Archive(opened, CatalogOpening.inFolder(opened.root(), readOnly, patience, clock), planets, clock);
+        Catalog catalog = CatalogOpening.unseen(opened.root(), readOnly, patience);
+        FirstUse opening = new FirstUse(() -> CatalogOpening.bringUpToDate(catalog, opened.root(), patience, clock));
+        return new Archive(opened, catalog, opening, planets, clock);
     }
 
     private static boolean hasUnfinishedWork(Path folder) {
@@ -60,7 +69,7 @@ final class ArchiveOpening {
         ArchiveFolder opened = ArchiveFolder.of(folder);
         Catalog catalog = CatalogOpening.ofGroup(group);
         opened.make();
-        return new Archive(opened, catalog, planets, clock);
+        return new Archive(opened, catalog, FirstUse.done(), planets, clock);
     }
 
     /**

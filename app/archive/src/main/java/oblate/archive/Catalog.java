@@ -18,8 +18,8 @@ final class Catalog implements AutoCloseable {
     private final boolean readOnly;
     private final ConnectionPool readers;
     private final ConnectionPool writers;
-    private final Jdbi reading;
-    private final Jdbi writing;
+    private Jdbi reading;
+    private Jdbi writing;
 
     private Catalog(
             Dialect dialect, String name, boolean readOnly, ConnectionPool.Opener read, ConnectionPool.Opener write) {
@@ -28,11 +28,31 @@ final class Catalog implements AutoCloseable {
         this.readOnly = readOnly;
         this.readers = new ConnectionPool(read);
         this.writers = new ConnectionPool(write);
-        this.reading = Jdbi.create(readers);
-        this.writing = Jdbi.create(writers);
+    }
+
+    private static Jdbi through(ConnectionPool pool) {
+        Jdbi made = Jdbi.create(pool);
         // Statements are constant texts with named parameters; nothing is ever filled into them.
-        this.reading.getConfig(SqlStatements.class).setTemplateEngine(TemplateEngine.NOP);
-        this.writing.getConfig(SqlStatements.class).setTemplateEngine(TemplateEngine.NOP);
+        made.getConfig(SqlStatements.class)
+                .setTemplateEngine(TemplateEngine.NOP)
+                .setSqlParser(new NamedParameters());
+        return made;
+    }
+
+    /** Made when first something is read: making it takes longer than reading. */
+    private synchronized Jdbi reading() {
+        if (reading == null) {
+            reading = through(readers);
+        }
+        return reading;
+    }
+
+    /** Made when first something is written. */
+    private synchronized Jdbi writing() {
+        if (writing == null) {
+            writing = through(writers);
+        }
+        return writing;
     }
 
     static Catalog sqlite(SqliteFile file) {
@@ -59,7 +79,7 @@ final class Catalog implements AutoCloseable {
 
     <T> T read(Function<Handle, T> work) {
         try {
-            return reading.inTransaction(work::apply);
+            return reading().inTransaction(work::apply);
         } catch (JdbiException e) {
             throw CatalogTrouble.of(dialect, name, e).orElseThrow(() -> e);
         }
@@ -70,7 +90,7 @@ final class Catalog implements AutoCloseable {
             throw new ProblemException(ArchiveProblem.CANNOT_WRITE, name, "the folder is read-only");
         }
         try {
-            return writing.inTransaction(handle -> {
+            return writing().inTransaction(handle -> {
                 dialect.beginWrite(handle);
                 return work.apply(handle);
             });
@@ -82,7 +102,7 @@ final class Catalog implements AutoCloseable {
     /** For statements that may not stand in a transaction. */
     void outsideTransaction(Consumer<Handle> work) {
         try {
-            writing.useHandle(work::accept);
+            writing().useHandle(work::accept);
         } catch (JdbiException e) {
             throw CatalogTrouble.of(dialect, name, e).orElseThrow(() -> e);
         }

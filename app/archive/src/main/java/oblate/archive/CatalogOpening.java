@@ -21,14 +21,28 @@ final class CatalogOpening {
 
     /** Opens or first makes the catalog of an archive's folder. */
     static Catalog inFolder(Path folder, boolean readOnly, Duration patience, Clock clock) {
-        SqliteFile file = new SqliteFile(folder.resolve(FILE_NAME), readOnly, patience);
-        Catalog catalog = Catalog.sqlite(file);
+        Catalog catalog = unseen(folder, readOnly, patience);
+        bringUpToDate(catalog, folder, patience, clock);
+        return catalog;
+    }
+
+    /** The catalog of an archive's folder, at which nobody has looked yet; before its first use it has to be brought up to date. */
+    static Catalog unseen(Path folder, boolean readOnly, Duration patience) {
+        return Catalog.sqlite(file(folder, readOnly, patience));
+    }
+
+    private static SqliteFile file(Path folder, boolean readOnly, Duration patience) {
+        return new SqliteFile(folder.resolve(FILE_NAME), readOnly, patience);
+    }
+
+    /** Refuses what is no catalog of this program; makes the tables of a new one and those an older one lacks. */
+    static void bringUpToDate(Catalog catalog, Path folder, Duration patience, Clock clock) {
         try {
             Migrations known = Migrations.of(Dialect.SQLITE);
             CatalogVersion version = CatalogVersion.of(catalog);
             refuseForeign(version, catalog, folder);
             if (!version.agreesWith(known, catalog.name())) {
-                if (readOnly) {
+                if (catalog.isReadOnly()) {
                     throw new ProblemException(
                             ArchiveProblem.CANNOT_WRITE,
                             catalog.name(),
@@ -37,9 +51,11 @@ final class CatalogOpening {
                 if (!version.empty()) {
                     CatalogCopies.in(folder).beforeMigration(catalog, version.newest(), clock);
                 }
-                migrate(Flyway.configure().dataSource(file.dataSource()), catalog);
+                migrate(
+                        Flyway.configure()
+                                .dataSource(file(folder, false, patience).dataSource()),
+                        catalog);
             }
-            return catalog;
         } catch (ProblemException e) {
             catalog.close();
             throw e;

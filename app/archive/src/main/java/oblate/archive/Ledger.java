@@ -11,11 +11,13 @@ import org.jdbi.v3.core.Handle;
 /** The catalog as the parts of an archive work on it: one transaction a call, which has one time, and a note whether anything was written. */
 final class Ledger {
     private final Catalog catalog;
+    private final FirstUse opening;
     private final Clock clock;
     private final AtomicBoolean written = new AtomicBoolean();
 
-    Ledger(Catalog catalog, Clock clock) {
+    Ledger(Catalog catalog, FirstUse opening, Clock clock) {
         this.catalog = catalog;
+        this.opening = opening;
         this.clock = clock;
     }
 
@@ -32,11 +34,13 @@ final class Ledger {
     }
 
     <T> T read(Function<Handle, T> work) {
+        opening.ensure();
         return catalog.read(work);
     }
 
     /** Writes; the work is handed the time to note. */
     <T> T write(BiFunction<Handle, Instant, T> work) {
+        opening.ensure();
         T result = catalog.write(handle -> work.apply(handle, clock.instant()));
         written.set(true);
         return result;

@@ -3,11 +3,11 @@ package oblate.archive;
 
 import java.nio.file.Path;
 import java.sql.Connection;
-import java.sql.DriverManager;
 import java.sql.SQLException;
 import java.time.Duration;
 import java.util.Locale;
 import javax.sql.DataSource;
+import org.sqlite.JDBC;
 import org.sqlite.SQLiteConfig;
 import org.sqlite.SQLiteDataSource;
 
@@ -38,7 +38,8 @@ record SqliteFile(Path file, boolean readOnly, Duration patience) {
     }
 
     private Connection open(SQLiteConfig.TransactionMode mode) throws SQLException {
-        return DriverManager.getConnection(url(), config(mode).toProperties());
+        // Not by way of the list of drivers, which looks through all jars and starts every driver it finds.
+        return JDBC.createConnection(url(), config(mode).toProperties());
     }
 
     private SQLiteConfig config(SQLiteConfig.TransactionMode mode) {

@@ -41,8 +41,8 @@ public final class Program {
             // settles it.
             System.setProperty("java.awt.headless", "true");
         }
-        Path settings = new SettingsFolder(environment).path();
-        try (Services services = new Services(settings, clock, console::say)) {
+        SettingsFolder folders = new SettingsFolder(environment);
+        try (Services services = new Services(folders.path(), folders.cache(), clock, console::say)) {
             if (isPlainWindow(args)) {
                 return openWindow(services, args);
             }

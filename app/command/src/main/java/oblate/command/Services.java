@@ -8,8 +8,10 @@ import java.util.List;
 import java.util.function.Consumer;
 import oblate.archive.Archive;
 import oblate.archive.Filing;
+import oblate.archive.SqliteLibrary;
 import oblate.base.PluginHost;
 import oblate.base.ProblemException;
+import oblate.base.UnpackedFiles;
 import oblate.disc.MoonWitness;
 import oblate.image.CaptureTimes;
 import oblate.image.ImageFormat;
@@ -24,6 +26,7 @@ import oblate.workbench.WorkbenchContext;
 /** What commands share in one run; each part is made when first asked for. Safe for many threads. */
 public final class Services implements AutoCloseable {
     private final Path settingsFolder;
+    private final Path cacheFolder;
     private final Clock clock;
     private PluginHost plugins;
     private List<PlanetModel> planets;
@@ -41,7 +44,15 @@ public final class Services implements AutoCloseable {
      * @param words told what of the settings is refused
      */
     public Services(Path settingsFolder, Clock clock, Consumer<String> words) {
+        this(settingsFolder, settingsFolder.resolve("cache"), clock, words);
+    }
+
+    /**
+     * @param cacheFolder for what may be deleted at any time
+     */
+    Services(Path settingsFolder, Path cacheFolder, Clock clock, Consumer<String> words) {
         this.settingsFolder = settingsFolder;
+        this.cacheFolder = cacheFolder;
         this.clock = clock;
         this.words = words;
     }
@@ -49,6 +60,11 @@ public final class Services implements AutoCloseable {
     /** The user's settings folder; may not exist yet. */
     public Path settingsFolder() {
         return settingsFolder;
+    }
+
+    /** Files out of the program's jars. */
+    UnpackedFiles unpacked() {
+        return new UnpackedFiles(cacheFolder);
     }
 
     /** Clock of the run. */
@@ -154,12 +170,24 @@ public final class Services implements AutoCloseable {
      * @throws ProblemException when it is none
      */
     public Archive openArchive(Path folder) {
+        SqliteLibrary.keepIn(unpacked());
         return Archive.open(folder, planets(), clock);
+    }
+
+    /**
+     * An archive whose catalog is opened when it is first needed, or one newly made where there is nothing yet.
+     *
+     * @throws ProblemException when it is none
+     */
+    Archive archiveToOpen(Path folder, Console console) {
+        SqliteLibrary.keepIn(unpacked());
+        return isVacant(folder) ? openOrMakeArchive(folder, console) : Archive.later(folder, planets(), clock);
     }
 
     /** Opens an archive, or makes one where there is nothing yet and says so. */
     public Archive openOrMakeArchive(Path folder, Console console) {
         if (isVacant(folder)) {
+            SqliteLibrary.keepIn(unpacked());
             Archive made = Archive.create(folder, planets(), clock);
             console.say("Made a new archive in " + folder + ".");
             return made;

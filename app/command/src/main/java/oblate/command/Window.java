@@ -30,7 +30,7 @@ final class Window {
      */
     int open(Path named) {
         // The look is made ready while the archive is being opened.
-        Workbench.prepare(services.settingsFolder());
+        Workbench.prepare(services.settingsFolder(), services.unpacked());
         boolean first = named == null && last().isEmpty();
         Optional<Path> folder = Optional.ofNullable(named).or(this::last).or(() -> asked(""));
         while (folder.isPresent()) {
@@ -48,13 +48,18 @@ final class Window {
     }
 
     private Optional<Path> show(Path folder, boolean first) {
-        Archive archive = services.openOrMakeArchive(folder, console);
+        Archive archive = services.archiveToOpen(folder, console);
+        Workbench.Opening opening = Workbench.begin(services.workbenchOn(archive));
+        // The event thread makes the window meanwhile.
+        try {
+            archive.ensureOpen();
+        } catch (ProblemException e) {
+            opening.abandon();
+            throw e;
+        }
+        Workbench workbench = opening.show();
         remember(folder);
-        Workbench workbench = Workbench.open(services.workbenchOn(archive));
-        Thread reading = new Thread(
-                () -> services.skyData().warnings().stream().findFirst().ifPresent(workbench::say), "oblate-sky-data");
-        reading.setDaemon(true);
-        reading.start();
+        workbench.sayLater(() -> services.skyData().warnings().stream().findFirst());
         if (first) {
             workbench.walkThrough();
         }

@@ -13,6 +13,7 @@ import java.util.function.Function;
 import java.util.function.Predicate;
 import java.util.function.Supplier;
 import javax.swing.SwingUtilities;
+import javax.swing.Timer;
 import oblate.base.ProblemException;
 import oblate.base.Progress;
 import oblate.workbench.words.Texts;
@@ -23,6 +24,7 @@ import oblate.workbench.words.Texts;
  */
 public final class Background implements AutoCloseable {
     private static final Texts TEXTS = Texts.of(Background.class);
+    private static final int SOON_MS = 60;
     private final ExecutorService inOrder = Executors.newSingleThreadExecutor(named("oblate-archive"));
     private final ExecutorService longWork = Executors.newSingleThreadExecutor(named("oblate-work"));
     private final ExecutorService prompt = Executors.newSingleThreadExecutor(named("oblate-prompt"));
@@ -110,6 +112,22 @@ public final class Background implements AutoCloseable {
     /** Runs a small piece of work whose order does not matter, such as a thumbnail. */
     public <T> void aside(Supplier<T> call, Consumer<T> whenDone) {
         submit(small, call, whenDone, () -> {});
+    }
+
+    /** Does something on the event thread a moment later, when what waits to be painted has been; until then it counts as under way. */
+    public void soon(Runnable deed) {
+        pending.incrementAndGet();
+        Timer timer = new Timer(SOON_MS, e -> {
+            try {
+                if (!inOrder.isShutdown()) {
+                    deed.run();
+                }
+            } finally {
+                pending.decrementAndGet();
+            }
+        });
+        timer.setRepeats(false);
+        timer.start();
     }
 
     @SuppressWarnings(

@@ -28,6 +28,7 @@ final class Menus {
     private final List<Deed> bearings = new ArrayList<>();
     private final List<Deed> view;
     private final List<Deed> help;
+    private boolean filled;
 
     Menus(MainWindow window) {
         this.window = window;
@@ -128,7 +129,17 @@ final class Menus {
         return ways;
     }
 
+    /** Makes the menus for the first time. */
+    void fill() {
+        filled = true;
+        rebuild();
+    }
+
+    /** Makes the menus anew for the panel shown; while the window is being put together, with every part of it, nothing. */
     void rebuild() {
+        if (!filled) {
+            return;
+        }
         bar.removeAll();
         bar.add(archiveMenu());
         bar.add(editMenu());

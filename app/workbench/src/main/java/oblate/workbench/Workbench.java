@@ -3,11 +3,18 @@ package oblate.workbench;
 
 import java.awt.GraphicsEnvironment;
 import java.nio.file.Path;
+import java.util.Optional;
 import java.util.concurrent.Callable;
+import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.FutureTask;
+import java.util.concurrent.TimeUnit;
+import java.util.function.Consumer;
+import java.util.function.Supplier;
 import javax.swing.JFrame;
 import javax.swing.SwingUtilities;
 import oblate.base.ProblemException;
+import oblate.base.UnpackedFiles;
+import oblate.workbench.look.Faces;
 
 /** The open window. */
 public final class Workbench {
@@ -23,28 +30,97 @@ public final class Workbench {
      * @throws ProblemException with {@link WorkbenchProblem#NO_SCREEN} when there is no screen to open it on
      */
     public static Workbench open(WorkbenchContext context) {
+        return begin(context).show();
+    }
+
+    /**
+     * Begins to make the window, while the caller goes on, such as with opening the archive; it is seen when {@link Opening#show()} is called. The
+     * event thread makes it in several turns.
+     *
+     * @throws ProblemException with {@link WorkbenchProblem#NO_SCREEN} when there is no screen to open it on
+     */
+    public static Opening begin(WorkbenchContext context) {
         if (GraphicsEnvironment.isHeadless()) {
             throw new ProblemException(WorkbenchProblem.NO_SCREEN);
         }
         // Looked for here and not on the event thread, which has the look to make meanwhile and should never wait for
         // jars.
         context.plugins().load(WorkbenchPanel.class);
-        context.plugins().load(MeasureTool.class);
-        return onEventThread(() -> {
-            MainWindow window = MainWindow.make(context);
-            window.show();
-            return new Workbench(window);
-        });
+        return new Opening(context);
     }
 
-    /** Makes ready what every window needs, without being waited for; opening one is quicker afterwards. */
-    public static void prepare(Path settingsFolder) {
+    /** A window being made. */
+    public static final class Opening {
+        /** How long the window waits for the pictures, so that it comes up with them and need not be painted twice. */
+        private static final long PATIENCE_MS = 300;
+
+        private final WorkbenchContext context;
+        private final FutureTask<MainWindow> making;
+        private final CountDownLatch read = new CountDownLatch(1);
+
+        private Opening(WorkbenchContext context) {
+            this.context = context;
+            making = new FutureTask<>(() -> MainWindow.make(context));
+            start(making);
+            next(MainWindow::assemble);
+            next(MainWindow::makeFirstPanel);
+            next(MainWindow::layOut);
+            // Last, so that the panel has its pictures by then; what has been read waits behind these turns.
+            next(window -> window.whenRead(read::countDown));
+        }
+
+        /** A turn of the event thread for each step, so that none is long. */
+        private void next(Consumer<MainWindow> step) {
+            start(new FutureTask<>(() -> {
+                step.accept(result(making));
+                return true;
+            }));
+        }
+
+        /** Shows it and waits until it is seen. */
+        public Workbench show() {
+            // Wanted when a picture is opened; that is on the event thread too.
+            context.plugins().load(MeasureTool.class);
+            if (!SwingUtilities.isEventDispatchThread()) {
+                awaitPictures();
+            }
+            return onEventThread(() -> {
+                MainWindow window = result(making);
+                window.show();
+                return new Workbench(window);
+            });
+        }
+
+        private void awaitPictures() {
+            try {
+                read.await(PATIENCE_MS, TimeUnit.MILLISECONDS);
+            } catch (InterruptedException e) {
+                Thread.currentThread().interrupt();
+            }
+        }
+
+        /** Gives it up, because the archive cannot be opened. */
+        public void abandon() {
+            onEventThread(() -> {
+                result(making).discard();
+                return true;
+            });
+        }
+    }
+
+    /**
+     * Makes ready what every window needs, without being waited for; opening one is quicker afterwards.
+     *
+     * @param files where font files are kept
+     */
+    public static void prepare(Path settingsFolder, UnpackedFiles files) {
         // Asking for the screen starts the toolkit, which takes as long as opening an archive does.
         Thread preparing = new Thread(
                 () -> {
                     if (!GraphicsEnvironment.isHeadless()) {
-                        SwingUtilities.invokeLater(() -> MainWindow.keptTheme(new DeskSettings(settingsFolder))
-                                .install());
+                        Faces.install(Optional.of(files));
+                        SwingUtilities.invokeLater(() ->
+                                Look.kept(new DeskSettings(settingsFolder)).install());
                     }
                 },
                 "oblate-look");
@@ -52,13 +128,21 @@ public final class Workbench {
         preparing.start();
     }
 
-    private static <T> T onEventThread(Callable<T> call) {
-        FutureTask<T> task = new FutureTask<>(call);
+    private static void start(FutureTask<?> task) {
         if (SwingUtilities.isEventDispatchThread()) {
             task.run();
         } else {
             SwingUtilities.invokeLater(task);
         }
+    }
+
+    private static <T> T onEventThread(Callable<T> call) {
+        FutureTask<T> task = new FutureTask<>(call);
+        start(task);
+        return result(task);
+    }
+
+    private static <T> T result(FutureTask<T> task) {
         try {
             return task.get();
         } catch (InterruptedException e) {
@@ -116,6 +200,18 @@ public final class Workbench {
     public void say(String sentence) {
         onEventThread(() -> {
             window.say(sentence);
+            return null;
+        });
+    }
+
+    /**
+     * Says what has to be found out first, which begins when the window has been painted. May be called from any thread.
+     *
+     * @param finding finds what to say, if anything, off the event thread
+     */
+    public void sayLater(Supplier<Optional<String>> finding) {
+        onEventThread(() -> {
+            window.background().soon(() -> window.background().aside(finding, found -> found.ifPresent(window::say)));
             return null;
         });
     }

@@ -20,11 +20,13 @@ import java.util.Map;
  */
 public final class StartTimes {
     private final Path distribution;
+    private final Path options;
     private final Path archive;
     private final Path work;
 
-    private StartTimes(Path distribution, Path archive, Path work) {
+    private StartTimes(Path distribution, Path options, Path archive, Path work) {
         this.distribution = distribution;
+        this.options = options;
         this.archive = archive;
         this.work = work;
     }
@@ -32,17 +34,23 @@ public final class StartTimes {
     /**
      * Measures and prints.
      *
-     * @param words folder of the distribution, folder of an archive with more pictures than the window shows, number of runs
+     * @param words folder of the distribution, the start script's file of options, folder of an archive with more pictures than the window shows,
+     *     number of runs
      */
     public static void main(String[] words) throws IOException, InterruptedException {
-        new StartTimes(Path.of(words[0]).toAbsolutePath(), Path.of(words[1]), Files.createTempDirectory("start"))
-                .run(Integer.parseInt(words[2]));
+        new StartTimes(
+                        Path.of(words[0]).toAbsolutePath(),
+                        Path.of(words[1]).toAbsolutePath(),
+                        Path.of(words[2]),
+                        Files.createTempDirectory("start"))
+                .run(Integer.parseInt(words[3]));
     }
 
     private void run(int runs) throws IOException, InterruptedException {
         Path shared = work.resolve("oblate.jsa");
-        List<String> quiet = List.of("-Xlog:cds=off", "-Xlog:cds+dynamic=off");
-        start(List.of(quiet.get(0), quiet.get(1), "-XX:ArchiveClassesAtExit=" + shared), "program");
+        // Twice: the first start also unpacks what is kept unpacked.
+        start(List.of(), "program");
+        start(List.of("-XX:ArchiveClassesAtExit=" + shared), "program");
         Map<String, List<String>> cases = new LinkedHashMap<>();
         cases.put("bare frame", List.of());
         cases.put("window", List.of());
@@ -66,7 +74,8 @@ public final class StartTimes {
     /** Starts a process and gives the time until it can be used (ms). */
     private double start(List<String> options, String what) throws IOException, InterruptedException {
         List<String> words = new ArrayList<>(
-                List.of(Path.of(System.getProperty("java.home"), "bin", "java").toString(), "-XX:+UseSerialGC"));
+                List.of(Path.of(System.getProperty("java.home"), "bin", "java").toString()));
+        words.add(what.equals("bare") ? "-XX:+UseSerialGC" : "@" + this.options);
         words.addAll(options);
         String program = distribution.resolve("oblate.jar").toString();
         String probe = probeJar();

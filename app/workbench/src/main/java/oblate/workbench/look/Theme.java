@@ -6,6 +6,7 @@ import com.formdev.flatlaf.fonts.inter.FlatInterFont;
 import com.formdev.flatlaf.fonts.jetbrains_mono.FlatJetBrainsMonoFont;
 import java.awt.Color;
 import java.awt.Font;
+import java.util.Optional;
 import java.util.function.Supplier;
 import javax.swing.LookAndFeel;
 import javax.swing.UIManager;
@@ -83,21 +84,17 @@ public enum Theme {
     /** Colours for what is painted by hand. */
     public abstract Palette palette();
 
-    /** Makes this the look of all windows, unless it is. On the event thread. */
+    /** Makes this the look of every component made from now on, unless it is. On the event thread. */
     public void install() {
         FlatLaf fresh = laf.get();
         LookAndFeel now = UIManager.getLookAndFeel();
         if (now != null && now.getClass() == fresh.getClass()) {
             return;
         }
-        // Only the faces in use: each one costs the start some ten milliseconds.
-        FlatInterFont.installStyle(FlatInterFont.STYLE_REGULAR);
-        FlatInterFont.installStyle(FlatInterFont.STYLE_BOLD);
-        FlatJetBrainsMonoFont.installStyle(FlatJetBrainsMonoFont.STYLE_REGULAR);
+        Faces.install(Optional.empty());
         FlatLaf.setPreferredFontFamily(FlatInterFont.FAMILY);
         FlatLaf.setPreferredMonospacedFontFamily(FlatJetBrainsMonoFont.FAMILY);
         FlatLaf.setup(fresh);
-        FlatLaf.updateUI();
     }
 
     /** The face of figures, with digits of one width, {@code delta} points off the body size. */

@@ -16,9 +16,9 @@ final class FilingDesk {
     private static final Texts TEXTS = Texts.of(FilingDesk.class);
     private final PanelContext context;
     private final SlideIn place;
-    private final FilingSheet sheet;
-    private final OutcomeList outcomes;
     private final Runnable whenClosed;
+    private Optional<FilingSheet> sheet = Optional.empty();
+    private Optional<OutcomeList> outcomes = Optional.empty();
 
     /** What came of an order; without outcomes when all of it failed. */
     private record Result(List<FilingOutcome> outcomes, Optional<String> trouble) {}
@@ -31,10 +31,23 @@ final class FilingDesk {
         this.context = context;
         this.place = place;
         this.whenClosed = whenClosed;
-        sheet = new FilingSheet(context, this::file, this::close);
-        outcomes = new OutcomeList(context, this::close);
-        place.hold(sheet);
-        place.hold(outcomes);
+    }
+
+    /** The sheet, made when files come for the first time. */
+    private FilingSheet sheet() {
+        if (sheet.isEmpty()) {
+            sheet = Optional.of(new FilingSheet(context, this::file, this::close));
+            place.hold(sheet.get());
+        }
+        return sheet.get();
+    }
+
+    private OutcomeList outcomes() {
+        if (outcomes.isEmpty()) {
+            outcomes = Optional.of(new OutcomeList(context, this::close));
+            place.hold(outcomes.get());
+        }
+        return outcomes.get();
     }
 
     private void close() {
@@ -49,8 +62,8 @@ final class FilingDesk {
             return;
         }
         if (!paths.isEmpty()) {
-            place.open(sheet);
-            sheet.ask(paths);
+            place.open(sheet());
+            sheet().ask(paths);
         }
     }
 
@@ -79,13 +92,13 @@ final class FilingDesk {
     private void ended(Result result, boolean stopped) {
         if (result.trouble().isPresent()) {
             // What was typed is still in the sheet: mend the trouble, press Enter again.
-            place.open(sheet);
-            sheet.sayTrouble(result.trouble().get());
+            place.open(sheet());
+            sheet().sayTrouble(result.trouble().get());
             context.say(result.trouble().get());
             return;
         }
-        outcomes.show(result.outcomes(), stopped);
-        place.open(outcomes);
+        outcomes().show(result.outcomes(), stopped);
+        place.open(outcomes());
         result.outcomes().stream()
                 .filter(FilingOutcome.Filed.class::isInstance)
                 .map(o -> ((FilingOutcome.Filed) o).picture().id())

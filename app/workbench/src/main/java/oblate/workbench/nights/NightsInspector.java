@@ -1,6 +1,7 @@
 /* SPDX-License-Identifier: Apache-2.0 */
 package oblate.workbench.nights;
 
+import java.awt.BorderLayout;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
@@ -21,18 +22,22 @@ final class NightsInspector extends JPanel {
     private static final Texts TEXTS = Texts.of(NightsInspector.class);
     private final transient PanelContext context;
     private final transient ChosenPictures chosen;
-    private final FactsEditor editor;
+    private final transient Corrector corrector;
+    private final JPanel editing = new JPanel(new BorderLayout());
     private final JPanel facts = new JPanel(new MigLayout("insets 0, gap 0, wrap 1, fillx", "[grow,fill]"));
     private final FoldSection correcting;
+    private transient Optional<FactsEditor> editor = Optional.empty();
+    private boolean editorComes;
 
     NightsInspector(PanelContext context, ChosenPictures chosen, Corrector corrector) {
         super(new MigLayout("insets 4 0 4 0, gap 0, wrap 1, fillx", "[grow,fill]"));
         this.context = context;
         this.chosen = chosen;
-        editor = new FactsEditor(context, corrector);
+        this.corrector = corrector;
+        editing.setOpaque(false);
         setOpaque(false);
         facts.setOpaque(false);
-        correcting = new FoldSection(TEXTS.text("facts.correct"), editor);
+        correcting = new FoldSection(TEXTS.text("facts.correct"), editing);
         correcting.setOpen(context.settings().flag("correct.open", true));
         correcting.whenFolded(open -> context.settings().keep("correct.open", open));
         add(facts, "wmin 0");
@@ -66,9 +71,23 @@ final class NightsInspector extends JPanel {
                     "wmin 0");
         }
         correcting.setVisible(!pictures.isEmpty());
-        editor.show(pictures);
+        editor.ifPresent(e -> e.show(pictures));
+        if (editor.isEmpty() && !editorComes && !pictures.isEmpty()) {
+            // The form has many fields; what is known of the picture is to be seen before.
+            editorComes = true;
+            context.background().soon(() -> editor().show(pictures()));
+        }
         revalidate();
         repaint();
+    }
+
+    private FactsEditor editor() {
+        if (editor.isEmpty()) {
+            editor = Optional.of(new FactsEditor(context, corrector));
+            editing.add(editor.get());
+            editing.revalidate();
+        }
+        return editor.get();
     }
 
     private FactList severals(List<ArchivedPicture> pictures) {
@@ -105,8 +124,9 @@ final class NightsInspector extends JPanel {
         }
         Optional<Long> lead = context.selection().pictureId().filter(ids::contains);
         chosen.set(ids, lead.orElse(ids.get(0)));
+        editor();
         refresh();
         correcting.setOpen(true);
-        editor.begin(field, text, reason);
+        editor().begin(field, text, reason);
     }
 }

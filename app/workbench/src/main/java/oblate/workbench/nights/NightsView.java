@@ -38,11 +38,12 @@ final class NightsView extends JPanel {
     private final transient PictureQuery.Lookup lookup;
     private final transient FilingDesk filing;
     private final PictureWall wall;
-    private final CoverageView coverage;
-    private final TodoView todo;
     private final NightsBar bar;
     private final NightsInspector inspector;
     private final JPanel views = new JPanel(new CardLayout());
+    private final transient Corrector corrector;
+    private transient Optional<CoverageView> coverage = Optional.empty();
+    private transient Optional<TodoView> todo = Optional.empty();
     private transient Optional<Completions> completions = Optional.empty();
     private transient List<ArchivedPicture> found = List.of();
     private transient Optional<Selection.Span> span = Optional.empty();
@@ -56,16 +57,10 @@ final class NightsView extends JPanel {
         systems = new SystemChoice(context.workbench().planets(), context.settings());
         chosen = new ChosenPictures(context.selection());
         lookup = PictureQuery.Lookup.of(systems, p -> PictureState.of(p, context.shelf()));
-        Corrector corrector = new Corrector(context);
+        corrector = new Corrector(context);
         inspector = new NightsInspector(context, chosen, corrector);
         wall = new PictureWall(context, systems, chosen, context::openPicture);
-        coverage = new CoverageView(context, systems, this::goTo);
         bar = new NightsBar(context, systems, new BarListener());
-        todo = new TodoView(
-                context,
-                new Remedies(context, corrector, inspector::begin)::of,
-                t -> chosen.set(t.pictures(), t.first()),
-                bar::setTodoCount);
         SlideIn sheets = new SlideIn(context.settings().flag("motion", true));
         filing = new FilingDesk(context, sheets, () -> views.requestFocusInWindow());
         JPanel top = new JPanel(new BorderLayout());
@@ -79,9 +74,29 @@ final class NightsView extends JPanel {
         scroll.getVerticalScrollBar().setUnitIncrement(32);
         views.setOpaque(false);
         views.add(scroll, NightsBar.View.PICTURES.name());
-        views.add(coverage, NightsBar.View.COVERAGE.name());
-        views.add(todo, NightsBar.View.TO_DO.name());
         connect();
+    }
+
+    /** The coverage, made when it is first looked at. */
+    private CoverageView coverage() {
+        if (coverage.isEmpty()) {
+            coverage = Optional.of(new CoverageView(context, systems, this::goTo));
+            views.add(coverage.get(), NightsBar.View.COVERAGE.name());
+        }
+        return coverage.get();
+    }
+
+    /** The list of things to do, made when the pictures have been seen: its count stands in the bar. */
+    private TodoView todo() {
+        if (todo.isEmpty()) {
+            todo = Optional.of(new TodoView(
+                    context,
+                    new Remedies(context, corrector, inspector::begin)::of,
+                    t -> chosen.set(t.pictures(), t.first()),
+                    bar::setTodoCount));
+            views.add(todo.get(), NightsBar.View.TO_DO.name());
+        }
+        return todo.get();
     }
 
     private void connect() {
@@ -90,7 +105,7 @@ final class NightsView extends JPanel {
         actions();
         context.shelf().whenChanged(() -> {
             completions = Optional.empty();
-            todo.refresh();
+            context.background().soon(() -> todo().refresh());
             search();
         });
         chosen.whenChanged(inspector::refresh);
@@ -135,21 +150,23 @@ final class NightsView extends JPanel {
     public boolean requestFocusInWindow() {
         return switch (shown) {
             case PICTURES -> wall.requestFocusInWindow();
-            case COVERAGE -> coverage.requestFocusInWindow();
-            case TO_DO -> todo.requestFocusInWindow();
+            case COVERAGE -> coverage().requestFocusInWindow();
+            case TO_DO -> todo().requestFocusInWindow();
         };
     }
 
     private void show(NightsBar.View view) {
         shown = view;
         bar.setView(view);
-        ((CardLayout) views.getLayout()).show(views, view.name());
         if (view == NightsBar.View.COVERAGE) {
-            coverage.show(found);
+            coverage().show(found);
+        } else if (view == NightsBar.View.TO_DO) {
+            todo();
         }
+        ((CardLayout) views.getLayout()).show(views, view.name());
         requestFocusInWindow();
         if (view == NightsBar.View.TO_DO) {
-            todo.lookAtFirst();
+            todo().lookAtFirst();
         }
     }
 
@@ -257,7 +274,7 @@ final class NightsView extends JPanel {
         bar.fillSystems();
         inspector.refresh();
         if (shown == NightsBar.View.COVERAGE) {
-            coverage.show(found);
+            coverage().show(found);
         }
     }
 
@@ -315,7 +332,7 @@ final class NightsView extends JPanel {
         @Override
         public void systemChosen() {
             wall.systemChanged();
-            coverage.compute();
+            coverage.ifPresent(CoverageView::compute);
             search();
         }
 

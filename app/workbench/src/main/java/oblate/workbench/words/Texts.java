@@ -2,6 +2,7 @@
 package oblate.workbench.words;
 
 import java.text.MessageFormat;
+import java.util.List;
 import java.util.Locale;
 import java.util.MissingResourceException;
 import java.util.Optional;
@@ -28,9 +29,28 @@ public final class Texts {
                 owner.getPackageName() + ".texts", Locale.getDefault(), owner.getClassLoader(), FALLBACK));
     }
 
-    /** A language that is not there means the plain bundle, not that of the machine's own language. */
-    private static final ResourceBundle.Control FALLBACK =
-            ResourceBundle.Control.getNoFallbackControl(ResourceBundle.Control.FORMAT_PROPERTIES);
+    /**
+     * A language that is not there means the plain bundle, not that of the machine's own language; and English is the plain bundle, so that nothing
+     * has to be looked for in every jar.
+     */
+    private static final ResourceBundle.Control FALLBACK = new ResourceBundle.Control() {
+        @Override
+        public List<String> getFormats(String baseName) {
+            return FORMAT_PROPERTIES;
+        }
+
+        @Override
+        public List<Locale> getCandidateLocales(String baseName, Locale locale) {
+            return locale.getLanguage().equals("en")
+                    ? List.of(Locale.ROOT)
+                    : super.getCandidateLocales(baseName, locale);
+        }
+
+        @Override
+        public Locale getFallbackLocale(String baseName, Locale locale) {
+            return null;
+        }
+    };
 
     /**
      * A text as it stands.
