@@ -34,23 +34,18 @@ final class ModelSearch {
 
     private final Arc arc;
     private final double halfSpan;
-    private final double toll;
     private final OptionalDouble periodDays;
     private final int mostMarks;
 
-    /**
-     * @param toll added to the toll of every curve
-     * @param periodDays period of the oscillation when it is given (days)
-     */
-    ModelSearch(Arc arc, double toll, OptionalDouble periodDays) {
-        this(arc, toll, periodDays, MOST_MARKS_IN_SEARCH);
+    /** @param periodDays period of the oscillation when it is given (days) */
+    ModelSearch(Arc arc, OptionalDouble periodDays) {
+        this(arc, periodDays, MOST_MARKS_IN_SEARCH);
     }
 
     /** With at most so many marks taken for the search of dates and periods; the fits themselves take all. */
-    ModelSearch(Arc arc, double toll, OptionalDouble periodDays, int mostMarks) {
+    ModelSearch(Arc arc, OptionalDouble periodDays, int mostMarks) {
         this.arc = arc;
         this.mostMarks = mostMarks;
-        this.toll = toll;
         this.periodDays = periodDays;
         halfSpan = Math.max(1e-9, arc.spanDays() / 2);
     }
@@ -59,9 +54,10 @@ final class ModelSearch {
      * A kind of motion fitted.
      *
      * @param curve with its own scatter
-     * @param criterion the smaller the better
+     * @param criterion by which one kind is chosen: the smaller the better
+     * @param akaike corrected information criterion of Akaike, −2 ln L + 2p + 2p(p + 1)/(N − p − 1), by which all kinds share in a prediction
      */
-    record Fitted(RobustCurve curve, double criterion, double logLikelihood) {}
+    record Fitted(RobustCurve curve, double criterion, double akaike) {}
 
     /** The kinds of motion, the best first; only the straight line where there are few marks. */
     List<Fitted> run(Line start) {
@@ -255,8 +251,10 @@ final class ModelSearch {
                 double corrected = n > p + 1 ? 2.0 * p * (p + 1) / (n - p - 1) : 1e3;
                 double curveToll = curve.kind() == CurveKind.RATE
                         ? 0
-                        : toll + (given ? CurveKind.CHANGE : curve.kind()).searchToll();
-                fitted.add(new Fitted(curve, -2 * log + p * Math.log(arc.size()) + corrected + curveToll, log));
+                        : (given ? CurveKind.CHANGE : curve.kind()).searchToll();
+                double misfit = -2 * log + corrected;
+                fitted.add(
+                        new Fitted(curve, misfit + p * Math.log(arc.size()) + curveToll, misfit + 2 * p));
             }
         }
         fitted.sort(Comparator.comparingDouble(Fitted::criterion));

@@ -166,7 +166,7 @@ final class ModelScore {
         mixed(4 * each, seed, fitter);
         for (double factor : new double[] {1, 1.4}) {
             for (CurveKind kind : CurveKind.values()) {
-                for (double[] range : new double[][] {{25, 60}, {60, 150}, {150, 1e9}}) {
+                for (double[] range : new double[][] {{5, 25}, {25, 60}, {60, 150}, {150, 1e9}}) {
                     if (kind == CurveKind.RATE && range[0] != 25) {
                         continue;
                     }
