@@ -22,10 +22,7 @@ record DriftAssembly(LongitudeSeries series, Arc arc, FoundMotion found, List<Do
         double rawLon = found.curve().lonDegAt(epoch);
         double offset = turned(rawLon) - rawLon;
         List<Alternative> alternatives = found.alternatives().stream()
-                .map(a -> new Alternative(
-                        a.curve().turned(nearestTurn(a.curve(), epoch, rawLon) + offset),
-                        a.criterion(),
-                        a.weight()))
+                .map(a -> a.with(a.curve().turned(nearestTurn(a.curve(), epoch, rawLon) + offset)))
                 .toList();
         Curve curve = alternatives.get(0).curve();
         DriftModel motion = curve.model(epoch);
@@ -67,8 +64,8 @@ record DriftAssembly(LongitudeSeries series, Arc arc, FoundMotion found, List<Do
     }
 
     /**
-     * Rate and its standard error. That of a swing belongs to its line; every other holds, as a prediction does, what the choice among the kinds of motion leaves open about the
-     * mean rate from first to last mark used.
+     * Rate and its standard error. That of a swing belongs to its line; every other holds what the choice among the kinds of motion leaves open about the mean
+     * rate from first to last mark used.
      */
     private static double[] rate(DriftModel motion, List<Alternative> alternatives, Instant[] ends) {
         if (motion instanceof DriftModel.Oscillation swing) {
@@ -79,7 +76,7 @@ record DriftAssembly(LongitudeSeries series, Arc arc, FoundMotion found, List<Do
         for (Alternative each : alternatives) {
             double sigma = each.curve().sigmaMeanRateDegPerDay(ends[0], ends[1]);
             double apart = each.curve().meanRateDegPerDay(ends[0], ends[1]) - chosen;
-            variance += each.weight() * (sigma * sigma + apart * apart);
+            variance += each.belief() * (sigma * sigma + apart * apart);
         }
         return new double[] {chosen, Math.sqrt(variance)};
     }

@@ -4,7 +4,6 @@ package oblate.drift;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import oblate.base.ProblemException;
-import oblate.sky.Globe;
 import oblate.sky.PlanetModel;
 import oblate.sky.RotationSystem;
 

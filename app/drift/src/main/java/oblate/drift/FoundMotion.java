@@ -3,9 +3,11 @@ package oblate.drift;
 
 import java.time.Instant;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.ToDoubleFunction;
 
 /**
  * The kinds of motion compared, with what the best makes of the marks.
@@ -31,7 +33,7 @@ record FoundMotion(
         // With two marks nothing is left over to estimate a scatter from: the stated errors stand alone.
         Curve line = Curve.of(straight.line(), zero, used > 2 ? Math.sqrt(used / (used - 2.0)) : 1);
         if (arc.size() < ModelSearch.FEWEST_FOR_CURVES) {
-            return of(arc, List.of(new Alternative(line, 0, 1)), straight);
+            return of(arc, List.of(new Alternative(line, 0, 1, 1)), straight);
         }
         List<ModelSearch.Fitted> told = new ArrayList<>();
         List<Curve> curves = new ArrayList<>();
@@ -45,7 +47,7 @@ record FoundMotion(
             });
         }
         if (told.isEmpty()) {
-            return of(arc, List.of(new Alternative(line, 0, 1)), straight);
+            return of(arc, List.of(new Alternative(line, 0, 1, 1)), straight);
         }
         RobustCurve chosen = told.get(0).curve();
         List<Alternative> alternatives = alternatives(told, curves);
@@ -53,18 +55,23 @@ record FoundMotion(
     }
 
     private static List<Alternative> alternatives(List<ModelSearch.Fitted> told, List<Curve> curves) {
-        double best = told.stream().mapToDouble(ModelSearch.Fitted::akaike).min().orElse(0);
-        double sum = told.stream().mapToDouble(f -> share(f, best)).sum();
+        double[] belief = shares(told, ModelSearch.Fitted::schwarz);
+        double[] weight = shares(told, ModelSearch.Fitted::akaike);
         List<Alternative> alternatives = new ArrayList<>();
-        for (int k = 0; k < told.size(); k++) {
+        for (int k = 0; k < belief.length; k++) {
             double more = told.get(k).criterion() - told.get(0).criterion();
-            alternatives.add(new Alternative(curves.get(k), more, share(told.get(k), best) / sum));
+            alternatives.add(new Alternative(curves.get(k), more, belief[k], weight[k]));
         }
         return List.copyOf(alternatives);
     }
 
-    private static double share(ModelSearch.Fitted fitted, double best) {
-        return Math.exp((best - fitted.akaike()) / 2);
+    private static double[] shares(List<ModelSearch.Fitted> told, ToDoubleFunction<ModelSearch.Fitted> criterion) {
+        double best = told.stream().mapToDouble(criterion).min().orElse(0);
+        double[] shares = told.stream()
+                .mapToDouble(f -> Math.exp((best - criterion.applyAsDouble(f)) / 2))
+                .toArray();
+        double sum = Arrays.stream(shares).sum();
+        return Arrays.stream(shares).map(share -> share / sum).toArray();
     }
 
     private static FoundMotion of(Arc arc, List<Alternative> alternatives, RobustLine fit) {

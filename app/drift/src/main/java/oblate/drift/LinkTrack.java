@@ -101,8 +101,7 @@ final class LinkTrack {
             return;
         }
         Arc arc = new Arc(0, x, wrapped(y), sigma);
-        List<ModelSearch.Fitted> found =
-                new ModelSearch(arc, OptionalDouble.empty(), MOST_MARKS_IN_SEARCH).run(start);
+        List<ModelSearch.Fitted> found = new ModelSearch(arc, OptionalDouble.empty(), MOST_MARKS_IN_SEARCH).run(start);
         curve = found.isEmpty()
                 ? Curve.of(start, Instant.EPOCH, 1)
                 : Curve.of(found.get(0).curve(), Instant.EPOCH, false)

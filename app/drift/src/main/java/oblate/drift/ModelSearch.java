@@ -20,7 +20,9 @@ final class ModelSearch {
     static final int FEWEST_FOR_CURVES = 12;
 
     private static final int FEWEST_PER_SIDE = 8;
-    private static final double LEAST_SHARE_PER_SIDE = 0.15;
+    /** A change nearer than this share of the arc to either end is not looked for: too few marks would tell it. */
+    static final double LEAST_SHARE_PER_SIDE = 0.15;
+
     private static final int CHANGE_PLACES = 40;
     private static final double SHORTEST_PERIOD_DAYS = 20;
     private static final double LONGEST_PERIOD_SHARE = 0.9;
@@ -57,10 +59,11 @@ final class ModelSearch {
      * A kind of motion fitted.
      *
      * @param curve with its own scatter
-     * @param criterion by which one kind is chosen: the smaller the better
+     * @param criterion by which one kind is chosen, the smaller the better: that of Schwarz and a toll
+     * @param schwarz −2 ln L + p ln N + 2p(p + 1)/(N − p − 1), by which all kinds share in the error of the rate
      * @param akaike corrected information criterion of Akaike, −2 ln L + 2p + 2p(p + 1)/(N − p − 1), by which all kinds share in a prediction
      */
-    record Fitted(RobustCurve curve, double criterion, double akaike) {}
+    record Fitted(RobustCurve curve, double criterion, double schwarz, double akaike) {}
 
     /** The kinds of motion, the best first; only the straight line where there are few marks. */
     List<Fitted> run(Line start) {
@@ -252,13 +255,12 @@ final class ModelSearch {
                 boolean given = curve.kind() == CurveKind.OSCILLATION && periodDays.isPresent();
                 int p = curve.kind().parameters() - (given ? 1 : 0);
                 double corrected = n > p + 1 ? 2.0 * p * (p + 1) / (n - p - 1) : 1e3;
-                double curveToll = curve.kind() == CurveKind.RATE
-                        ? 0
-                        : (given ? CurveKind.CHANGE : curve.kind()).searchToll();
+                double curveToll =
+                        curve.kind() == CurveKind.RATE ? 0 : (given ? CurveKind.CHANGE : curve.kind()).searchToll();
                 int searched = curve.kind() == CurveKind.OSCILLATION && !given ? NUMBERS_OF_PERIOD_SEARCH : 0;
                 double misfit = -2 * log + corrected;
-                double criterion = misfit + p * Math.log(arc.size()) + curveToll;
-                fitted.add(new Fitted(curve, criterion, misfit + 2 * (p + searched)));
+                double schwarz = misfit + p * Math.log(arc.size());
+                fitted.add(new Fitted(curve, schwarz + curveToll, schwarz, misfit + 2 * (p + searched)));
             }
         }
         fitted.sort(Comparator.comparingDouble(Fitted::criterion));
