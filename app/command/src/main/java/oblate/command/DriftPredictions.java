@@ -55,7 +55,7 @@ final class DriftPredictions {
                 .fact("longitudes", "mean of all kinds of motion that fit, by their shares")
                 .fact(
                         "errors",
-                        "one standard error: that of each kind, what lies between the kinds, and what no fit can know; a rate that changes in the last sixth of the marks or after them is not in it")
+                        "one standard error: that of each kind, what lies between the kinds, and what no fit can know; a rate that changes in the last 15 % of the arc of marks or later is not in it")
                 .text("feature", "name of the feature", r -> r.drift().series().feature())
                 .text("time_utc", "instant, UTC", r -> r.prediction().time())
                 .number("lon_deg", "deg", 3, "expected longitude", r -> r.prediction()
