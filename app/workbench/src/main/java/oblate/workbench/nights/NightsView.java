@@ -22,6 +22,7 @@ import oblate.archive.PictureSearch;
 import oblate.workbench.PanelContext;
 import oblate.workbench.Selection;
 import oblate.workbench.actions.Deed;
+import oblate.workbench.look.Placing;
 import oblate.workbench.pictures.NightGroup;
 import oblate.workbench.pictures.PictureState;
 import oblate.workbench.words.Texts;
@@ -195,8 +196,7 @@ final class NightsView extends JPanel {
             dialog.dispose();
         });
         dialog.add(chooser);
-        dialog.pack();
-        dialog.setLocationRelativeTo(this);
+        Placing.over(dialog, this);
         dialog.setVisible(true);
     }
 

@@ -39,6 +39,7 @@ import oblate.workbench.Job;
 import oblate.workbench.PanelContext;
 import oblate.workbench.WorkbenchProblem;
 import oblate.workbench.actions.Deed;
+import oblate.workbench.look.Placing;
 import oblate.workbench.look.Theme;
 import oblate.workbench.words.Texts;
 
@@ -327,8 +328,7 @@ final class ReportView extends JPanel {
             dialog.dispose();
         });
         dialog.add(chooser);
-        dialog.pack();
-        dialog.setLocationRelativeTo(this);
+        Placing.over(dialog, this);
         dialog.setVisible(true);
     }
 
