@@ -7,6 +7,8 @@ import java.time.OffsetDateTime;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Locale;
+import java.util.stream.Collectors;
 import oblate.drift.Drift;
 import oblate.drift.Prediction;
 import oblate.report.ReportTable;
@@ -50,7 +52,10 @@ final class DriftPredictions {
         List<Row> rows = new ArrayList<>();
         drifts.forEach(d -> times.forEach(t -> rows.add(new Row(d, d.at(t)))));
         return new TableOf<Row>("Where features of " + planet.label() + " are expected")
-                .fact("longitudes", "of all kinds of motion that fit, by their weight; errors are one standard error")
+                .fact("longitudes", "mean of all kinds of motion that fit, by their shares")
+                .fact(
+                        "errors",
+                        "one standard error: that of each kind, what lies between the kinds, and what no fit can know; a rate that changes in the last 15 % of the arc of marks or later is not in it")
                 .text("feature", "name of the feature", r -> r.drift().series().feature())
                 .text("time_utc", "instant, UTC", r -> r.prediction().time())
                 .number("lon_deg", "deg", 3, "expected longitude", r -> r.prediction()
@@ -62,10 +67,17 @@ final class DriftPredictions {
                         "rotation system",
                         r -> r.drift().series().system().label())
                 .text("model", "kind of motion chosen", r -> r.drift().model())
+                .text("shares", "what each kind of motion counts for", r -> shares(r.drift()))
                 .number("days_beyond_arc", "d", 2, "days outside the marks", r -> r.prediction()
                         .daysBeyondArc())
                 .number("arc_days", "d", 1, "length of the arc of marks", r -> arcDays(r.drift()))
                 .rows(rows);
+    }
+
+    private static String shares(Drift drift) {
+        return drift.alternatives().stream()
+                .map(a -> String.format(Locale.ROOT, "%s %.2f", a.curve().modelId(), a.weight()))
+                .collect(Collectors.joining(", "));
     }
 
     private static double arcDays(Drift drift) {

@@ -26,7 +26,9 @@ final class DriftText {
                 .fact(
                         "speed",
                         "m/s relative to " + planet.globe().iauSystem().label() + ", positive in the sense of rotation")
-                .fact("errors", "one standard error")
+                .fact(
+                        "errors",
+                        "one standard error; those of drift, period and speed hold what the choice among the kinds of motion leaves open")
                 .text("Feature", "", d -> d.series().feature())
                 .text("System", "", d -> d.series().system().id())
                 .text(

@@ -85,8 +85,13 @@ public final class Curve {
         return Math.sqrt(variance(gradient(day / halfSpanDays)));
     }
 
+    /** Days from the curve's own zero. */
+    double dayAt(Instant time) {
+        return Drift.daysBetween(zeroUtc, time);
+    }
+
     private double u(Instant time) {
-        return Drift.daysBetween(zeroUtc, time) / halfSpanDays;
+        return dayAt(time) / halfSpanDays;
     }
 
     /** Longitude (deg, not reduced to one turn). */

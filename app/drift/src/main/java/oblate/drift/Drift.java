@@ -53,10 +53,6 @@ public record Drift(
         List<PointState> states,
         List<String> warnings) {
 
-    private static final double FLOOR_DEG = 0.05;
-    private static final double FLOOR_DEG_PER_DAY = 0.003;
-    private static final double MOST_SPREAD_DEG = 20;
-
     /** Copies the lists. */
     public Drift {
         alternatives = List.copyOf(alternatives);
@@ -89,41 +85,13 @@ public record Drift(
         return curve().lonDegAt(time);
     }
 
-    /** Standard error (deg) of the curve at an instant, with what the choice between kinds of motion leaves open. */
-    public double sigmaLonDegAt(Instant time) {
-        return spreadAbout(curve().lonDegAt(time), time);
-    }
-
     /**
-     * Where the feature is expected at an instant, with an error that grows away from the marks. All kinds of motion that fit take part by their weight: measured on
-     * held-out marks that is nearer to the truth than the chosen kind alone.
+     * Where the feature is expected at an instant, within the arc or outside it. All kinds of motion that fit take part by their weight: measured on held-out marks that is
+     * nearer to the truth than the chosen kind alone. The error holds that of each kind, what lies between the kinds and, beyond the marks, what no fit can know; there it only
+     * grows. A rate that changes after the last marks is not in it.
      */
     public Prediction at(Instant time) {
-        double before = daysBetween(time, firstUtc);
-        double after = daysBetween(lastUtc, time);
-        double beyond = Math.max(0, Math.max(before, after));
-        double floor = beyond > 0 ? Math.hypot(FLOOR_DEG, FLOOR_DEG_PER_DAY * beyond) : 0;
-        double chosen = curve().lonDegAt(time);
-        double lon = chosen;
-        for (Alternative each : alternatives) {
-            lon += each.weight() * limited(each.curve().lonDegAt(time) - chosen);
-        }
-        return new Prediction(time, lon, Math.hypot(spreadAbout(lon, time), floor), beyond);
-    }
-
-    private double spreadAbout(double lon, Instant time) {
-        double variance = 0;
-        for (Alternative each : alternatives) {
-            double sigma = limited(each.curve().sigmaLonDegAt(time));
-            double apart = limited(each.curve().lonDegAt(time) - lon);
-            variance += each.weight() * (sigma * sigma + apart * apart);
-        }
-        return Math.sqrt(variance);
-    }
-
-    /** No kind of motion of small weight may throw the rest off the map. A single kind is taken as it is. */
-    private double limited(double deg) {
-        return alternatives.size() == 1 ? deg : Math.max(-MOST_SPREAD_DEG, Math.min(MOST_SPREAD_DEG, deg));
+        return new MixedMotion(alternatives, firstUtc, lastUtc).at(time);
     }
 
     /** Standard error of the drift in degrees per 30 days. */

@@ -11,10 +11,10 @@ import oblate.sky.Globe;
 record DriftWords(
         LongitudeSeries series,
         Arc arc,
-        DriftFitter.Found fit,
+        FoundMotion fit,
         double rateDegPerDay,
         List<Double> rivals,
-        DriftFitter.OptionalRange leftOut) {
+        RateRange leftOut) {
     private static final int MANY = 12;
     private static final double SHORT_ARC_DAYS = 7;
     private static final double LARGE_REJECTED_SHARE = 0.2;
@@ -46,7 +46,7 @@ record DriftWords(
         if (leftOut.present() && used > 2) {
             words.add(text(
                     "with any one mark left out the drift lies between %+.2f and %+.2f deg per 30 days",
-                    30 * leftOut.low(), 30 * leftOut.high()));
+                    30 * leftOut.lowDegPerDay(), 30 * leftOut.highDegPerDay()));
         }
     }
 

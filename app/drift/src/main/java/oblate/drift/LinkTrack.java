@@ -8,7 +8,6 @@ import java.util.OptionalDouble;
 
 /** A track in the making: its marks, and the curve through them. Not safe for many threads. */
 final class LinkTrack {
-    private static final double TOLL = 0;
     private static final int MOST_MARKS_IN_SEARCH = 80;
     private static final double FEWEST_SLACK_DAYS = 10;
     private static final double SLACK_SPACINGS = 6;
@@ -102,8 +101,7 @@ final class LinkTrack {
             return;
         }
         Arc arc = new Arc(0, x, wrapped(y), sigma);
-        List<ModelSearch.Fitted> found =
-                new ModelSearch(arc, TOLL, OptionalDouble.empty(), MOST_MARKS_IN_SEARCH).run(start);
+        List<ModelSearch.Fitted> found = new ModelSearch(arc, OptionalDouble.empty(), MOST_MARKS_IN_SEARCH).run(start);
         curve = found.isEmpty()
                 ? Curve.of(start, Instant.EPOCH, 1)
                 : Curve.of(found.get(0).curve(), Instant.EPOCH, false)

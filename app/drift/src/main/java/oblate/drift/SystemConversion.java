@@ -60,10 +60,8 @@ public final class SystemConversion {
         double more = rate - drift.rateDegPerDay();
         double moved = lon - drift.lonDeg();
         List<Alternative> alternatives = drift.alternatives().stream()
-                .map(a -> new Alternative(
-                        a.curve().inSystem(drift.epochUtc(), a.curve().lonDegAt(drift.epochUtc()) + moved, more),
-                        a.criterion(),
-                        a.weight()))
+                .map(a -> a.with(
+                        a.curve().inSystem(drift.epochUtc(), a.curve().lonDegAt(drift.epochUtc()) + moved, more)))
                 .toList();
         List<Drift.PointState> states = new ArrayList<>(drift.states().size());
         for (int i = 0; i < drift.states().size(); i++) {

@@ -3,9 +3,7 @@ package oblate.drift;
 
 import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.Comparator;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
@@ -25,9 +23,6 @@ public final class TrackLinker {
     private static final double FAINT = 0.2;
     private static final int FEWEST = 5;
     private static final int FEWEST_FAINT = 4;
-    private static final double RIVAL_LOG = Math.log(10);
-    private static final double OUTLYING = 3;
-    private static final double CROSSING_SIGMAS = 3;
 
     private final Optional<RateWindow> window;
 
@@ -77,7 +72,7 @@ public final class TrackLinker {
             own();
             search(FIRM, FEWEST, false);
             settle(FEWEST);
-            learn();
+            LearntScatter.into(data, tracks);
             settle(FEWEST);
             search(FIRM, FEWEST, false);
             settle(FEWEST);
@@ -85,10 +80,10 @@ public final class TrackLinker {
             search(FIRM, FEWEST, true);
             settle(FEWEST);
             join();
-            learn();
+            LearntScatter.into(data, tracks);
             settle(FEWEST);
             faint();
-            return result();
+            return new LinkVerdict(data, tracks).linked();
         }
 
         /** Features that have a name start as tracks. */
@@ -200,44 +195,6 @@ public final class TrackLinker {
             }
         }
 
-        /** Learns from the tracks how far marks really scatter. */
-        private void learn() {
-            double[] lonZ = new double[data.count()];
-            double[] latOff = new double[data.count()];
-            double[] sizeOff = new double[data.count()];
-            int n = 0;
-            int m = 0;
-            int s = 0;
-            for (LinkTrack track : tracks) {
-                if (track.marks.length >= FEWEST + 1 && track.isFitted()) {
-                    double spare = Math.sqrt(track.marks.length / (track.marks.length - 2.0));
-                    for (int mark : track.marks) {
-                        lonZ[n++] = Math.abs(track.offset(mark)) / data.sigma[mark] * spare;
-                        double off = Math.abs(data.lat[mark] - track.lat);
-                        if (!Double.isNaN(off)) {
-                            latOff[m++] = off;
-                        }
-                        double size = Math.abs(data.size[mark] - track.size);
-                        if (!Double.isNaN(size)) {
-                            sizeOff[s++] = size;
-                        }
-                    }
-                }
-            }
-            // The median of the absolute value of a normal variable is 0.6745 of its standard deviation.
-            if (n >= 20) {
-                double factor = LinkData.median(Arrays.copyOf(lonZ, n)) / 0.6745;
-                data.sigmaFactor = Math.max(1, Math.min(3, factor));
-            }
-            if (m >= 20) {
-                double scatter = LinkData.median(Arrays.copyOf(latOff, m)) / 0.6745;
-                data.latScatter = Math.max(0.1, Math.min(2, scatter * 1.05));
-            }
-            if (s >= 20) {
-                data.sizeScatter = Math.max(0.1, LinkData.median(Arrays.copyOf(sizeOff, s)) / 0.6745);
-            }
-        }
-
         private void faint() {
             List<LinkTrack> firm = new ArrayList<>(tracks);
             search(FAINT, FEWEST_FAINT, false);
@@ -249,54 +206,6 @@ public final class TrackLinker {
             }
             settle(FEWEST_FAINT);
             join();
-        }
-
-        private Linked result() {
-            TrackAssignment last = new TrackAssignment(data, tracks);
-            List<LinkTrack> inOrder = new ArrayList<>(tracks);
-            inOrder.sort(Comparator.comparingDouble((LinkTrack t) -> Double.isNaN(t.lat) ? 0 : -t.lat)
-                    .thenComparingDouble(t -> t.first));
-            int digits = Math.max(2, Integer.toString(inOrder.size()).length());
-            int number = 0;
-            for (LinkTrack track : inOrder) {
-                if (track.name.isEmpty()) {
-                    number++;
-                    track.name = String.format(Locale.ROOT, "T%0" + digits + "d", number);
-                }
-            }
-            Linked.Link[] links = new Linked.Link[data.count()];
-            Arrays.fill(links, Linked.Link.NONE);
-            for (int t = 0; t < tracks.size(); t++) {
-                LinkTrack track = tracks.get(t);
-                for (int mark : track.marks) {
-                    String why = data.feature[mark].isEmpty() ? doubt(track, mark, last) : "";
-                    links[data.original[mark]] = new Linked.Link(track.name, !why.isEmpty(), why);
-                }
-            }
-            List<String> names = inOrder.stream().map(t -> t.name).toList();
-            return new Linked(List.of(links), names);
-        }
-
-        /** Why a link is doubtful; empty when it is not. */
-        private String doubt(LinkTrack track, int mark, TrackAssignment last) {
-            if (track.doubtful) {
-                return track.reason;
-            }
-            int rival = last.second[mark];
-            if (rival >= 0 && tracks.get(rival) == track) {
-                rival = last.best[mark];
-            }
-            if (rival >= 0 && last.lead[mark] < RIVAL_LOG) {
-                return "could as well belong to " + tracks.get(rival).name;
-            }
-            if (rival >= 0 && tracks.get(rival) != track) {
-                LinkTrack other = tracks.get(rival);
-                double apart = Math.abs(RateScan.nearest(track.at(data.day[mark]) - other.at(data.day[mark])));
-                if (apart < CROSSING_SIGMAS * track.sigmaOf(mark)) {
-                    return "passes " + other.name;
-                }
-            }
-            return last.chi[mark] > OUTLYING ? "lies far off its track" : "";
         }
     }
 }

@@ -50,7 +50,7 @@ final class ApparitionScore {
         System.out.printf(
                 Locale.ROOT,
                 "%d features: mean rate within 1 sigma %.2f, 2 sigma %.2f; right model %d, steady given a curve %d; false left out %d of %d, good %d of %d; "
-                        + "last 20 days held out: within 1 sigma %.2f, 2 sigma %.2f of %d%n",
+                        + "last 20 days held out: within 1 sigma %.3f, 2 sigma %.3f of %d%n",
                 score.features,
                 (double) score.within1 / score.features,
                 (double) score.within2 / score.features,

@@ -139,8 +139,8 @@ class DriftTruthTest {
             Simulated made = Sets.simulated(random, new Recipe(25, -0.6, 0.04, 1, 60, 0, 0));
             Drift drift = fitter.fit(made.series());
             double truth = made.lonDeg() + made.rate() * 90;
-            double error = Math.IEEEremainder(drift.unwrappedLonDegAt(Sets.day(90)) - truth, 360);
-            inside += Math.abs(error) < drift.at(Sets.day(90)).sigmaLonDeg() ? 1 : 0;
+            Prediction found = drift.at(Sets.day(90));
+            inside += Math.abs(Math.IEEEremainder(found.lonDeg() - truth, 360)) < found.sigmaLonDeg() ? 1 : 0;
         }
         assertThat((double) inside / runs).isBetween(0.6, 0.92);
     }

@@ -25,6 +25,9 @@ final class ModelScore {
     private int predicted1;
     private int predicted2;
     private int predicted;
+    private int foretellable1;
+    private int foretellable2;
+    private int foretellable;
 
     void add(SimulatedFeature made, Drift drift) {
         features++;
@@ -71,7 +74,20 @@ final class ModelScore {
             predicted++;
             predicted1 += pull < 1 ? 1 : 0;
             predicted2 += pull < 2 ? 1 : 0;
+            if (!changesLate(made, drift)) {
+                foretellable++;
+                foretellable1 += pull < 1 ? 1 : 0;
+                foretellable2 += pull < 2 ? 1 : 0;
+            }
         }
+    }
+
+    /** Whether the rate changes so near the end of the kept marks, or after them, that no change is looked for there. */
+    private static boolean changesLate(SimulatedFeature made, Drift drift) {
+        double first = Drift.daysBetween(Sets.START, drift.firstUtc());
+        double last = Drift.daysBetween(Sets.START, drift.lastUtc());
+        return made.kind() == CurveKind.CHANGE
+                && made.halfSpan() * (1 + made.theta()[3]) > last - ModelSearch.LEAST_SHARE_PER_SIDE * (last - first);
     }
 
     int features() {
@@ -114,12 +130,17 @@ final class ModelScore {
         return (double) (sigmas == 1 ? predicted1 : predicted2) / Math.max(1, predicted);
     }
 
+    /** As {@link #predictedWithin}, without features whose rate changes where no change is looked for. */
+    double foretellableWithin(int sigmas) {
+        return (double) (sigmas == 1 ? foretellable1 : foretellable2) / Math.max(1, foretellable);
+    }
+
     @Override
     public String toString() {
         return String.format(
                 Locale.ROOT,
                 "%4d features: error/bound %.3f, within 1 sigma %.3f, 2 sigma %.3f; right model %.3f; steady given a curve %.3f; wrong turns %d; "
-                        + "false left out %.3f, good left out %.4f; change date within 1 / 2 sigma %.2f / %.2f (%d); held out 1 / 2 sigma %.3f / %.3f",
+                        + "false left out %.3f, good left out %.4f; change date within 1 / 2 sigma %.2f / %.2f (%d); held out 1 / 2 sigma %.3f / %.3f, without late changes %.3f / %.3f (%d)",
                 features,
                 errorOverBound(),
                 within(1),
@@ -133,7 +154,10 @@ final class ModelScore {
                 changeWithin(2),
                 changes,
                 predictedWithin(1),
-                predictedWithin(2));
+                predictedWithin(2),
+                foretellableWithin(1),
+                foretellableWithin(2),
+                foretellable);
     }
 
     /** Half steady, a sixth each clearly accelerating, clearly changing and clearly oscillating. */
@@ -166,7 +190,7 @@ final class ModelScore {
         mixed(4 * each, seed, fitter);
         for (double factor : new double[] {1, 1.4}) {
             for (CurveKind kind : CurveKind.values()) {
-                for (double[] range : new double[][] {{25, 60}, {60, 150}, {150, 1e9}}) {
+                for (double[] range : new double[][] {{5, 25}, {25, 60}, {60, 150}, {150, 1e9}}) {
                     if (kind == CurveKind.RATE && range[0] != 25) {
                         continue;
                     }

@@ -8,6 +8,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Instant;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Random;
@@ -112,6 +113,13 @@ class DriftCommandTest {
         assertThat(Double.parseDouble(steady.get("sigma_lon_deg"))).isBetween(0.1, 2.0);
         assertThat(Double.parseDouble(run.rows().get(3).get("sigma_lon_deg")))
                 .isGreaterThan(Double.parseDouble(steady.get("sigma_lon_deg")));
+        for (CSVRecord row : run.rows()) {
+            double all = Arrays.stream(row.get("shares").split(", "))
+                    .mapToDouble(share -> Double.parseDouble(share.split(" ")[1]))
+                    .sum();
+            assertThat(row.get("shares")).contains(row.get("model"));
+            assertThat(all).isCloseTo(1, within(0.021));
+        }
     }
 
     @Test

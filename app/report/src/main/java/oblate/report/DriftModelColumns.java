@@ -35,6 +35,10 @@ final class DriftModelColumns {
                         "other kinds of motion, each with what its criterion has more; under 4 the choice is unsure",
                         -1),
                 DriftModelColumns::runnersUp);
+        draft.column(
+                new Column(
+                        "shares", "Shares", "", "meta.note", "what each kind of motion counts for in predictions", -1),
+                DriftModelColumns::shares);
     }
 
     private static void wind(TableDraft<Drift> draft, PlanetModel planet) {
@@ -215,6 +219,12 @@ final class DriftModelColumns {
                 .skip(1)
                 .map((Alternative a) ->
                         String.format(Locale.ROOT, "%s +%.1f", a.curve().modelId(), a.criterion()))
+                .collect(Collectors.joining(", "));
+    }
+
+    private static String shares(Drift drift) {
+        return drift.alternatives().stream()
+                .map(a -> String.format(Locale.ROOT, "%s %.2f", a.curve().modelId(), a.weight()))
                 .collect(Collectors.joining(", "));
     }
 }

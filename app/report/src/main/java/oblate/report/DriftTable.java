@@ -89,7 +89,13 @@ public final class DriftTable {
                         "rate_deg_per_day", "Drift", "deg/d", DRIFT_UCD, "drift in longitude, in the row's system", 5),
                 Drift::rateDegPerDay);
         draft.column(
-                new Column("sigma_rate_deg_per_day", "+/-", "deg/d", DRIFT_ERROR_UCD, "standard error of the drift", 5),
+                new Column(
+                        "sigma_rate_deg_per_day",
+                        "+/-",
+                        "deg/d",
+                        DRIFT_ERROR_UCD,
+                        "standard error of the drift, with what the choice among the kinds of motion leaves open",
+                        5),
                 Drift::sigmaRateDegPerDay);
         draft.column(
                 new Column(

@@ -20,11 +20,15 @@ import oblate.workbench.look.Palette;
 import oblate.workbench.look.Theme;
 import oblate.workbench.words.Texts;
 
-/** The kinds of motion that were compared, each with how much worse its criterion is than that of the chosen one, as bars; a line at 4, under which the choice is open. */
+/**
+ * The kinds of motion that were compared, each with how much worse its criterion is than that of the chosen one, as bars, and what it counts for in predictions; a line at
+ * 4, under which the choice is open.
+ */
 final class ModelBars extends JComponent implements Accessible {
     private static final long serialVersionUID = 1L;
     private static final Texts TEXTS = Texts.of(ModelBars.class);
     private static final int ROW = 22;
+    private static final int FIGURES = 94;
     private static final double OPEN = 4;
     private static final double MOST = 20;
     private final transient List<Alternative> kinds;
@@ -66,9 +70,14 @@ final class ModelBars extends JComponent implements Accessible {
 
     /** One kind in words, for those who cannot see the bar. */
     static String words(Alternative kind, boolean chosen) {
+        String motion = Tracks.motion(kind.curve().modelId());
         return chosen
-                ? TEXTS.text("models.chosen", Tracks.motion(kind.curve().modelId()))
-                : TEXTS.text("models.worse", Tracks.motion(kind.curve().modelId()), Figures.fixed(kind.criterion(), 1));
+                ? TEXTS.text("models.chosen", motion, share(kind))
+                : TEXTS.text("models.worse", motion, Figures.fixed(kind.criterion(), 1), share(kind));
+    }
+
+    private static String share(Alternative kind) {
+        return TEXTS.text("models.share", Figures.fixed(100 * kind.weight(), 0));
     }
 
     @Override
@@ -84,7 +93,7 @@ final class ModelBars extends JComponent implements Accessible {
                 .max()
                 .orElse(0);
         double left = words + 10.0;
-        double length = Math.max(20, getWidth() - left - 48);
+        double length = Math.max(20, getWidth() - left - FIGURES);
         double x = left + OPEN / MOST * length;
         for (int i = 0; i < kinds.size(); i++) {
             double share = Math.min(1, Math.max(0, kinds.get(i).criterion()) / MOST);
@@ -103,6 +112,7 @@ final class ModelBars extends JComponent implements Accessible {
             double from = bar.getMaxX() + 5;
             boolean crosses = from < x + 3 && from + g.getFontMetrics().stringWidth(figure) > x - 3;
             g.drawString(figure, (float) (crosses ? x + 5 : from), (float) y + 15);
+            ended(g, share(kinds.get(i)), y + 15);
         }
         g.setPaint(colours.ink());
         g.setStroke(new BasicStroke(1, BasicStroke.CAP_BUTT, BasicStroke.JOIN_ROUND, 1, new float[] {2, 3}, 0));
@@ -110,6 +120,12 @@ final class ModelBars extends JComponent implements Accessible {
         g.setFont(Theme.bodyFont(-2));
         g.setPaint(colours.quietInk());
         g.drawString(TEXTS.text("models.open"), (float) left, ROW * kinds.size() + 13f);
+        ended(g, TEXTS.text("models.shares"), ROW * kinds.size() + 13.0);
         g.dispose();
+    }
+
+    /** Words that end at the right edge. */
+    private void ended(Graphics2D g, String words, double y) {
+        g.drawString(words, getWidth() - 2 - g.getFontMetrics().stringWidth(words), (float) y);
     }
 }

@@ -18,6 +18,7 @@ import oblate.drift.DriftFitter;
 import oblate.drift.LongitudePoint;
 import oblate.drift.LongitudeSeries;
 import oblate.drift.MarkSeries;
+import oblate.drift.Prediction;
 import oblate.sky.ApparentDisc;
 import oblate.sky.PlanetModel;
 import oblate.workbench.words.Texts;
@@ -70,11 +71,12 @@ final class Expectations {
                 .orElse(0);
         try {
             Drift drift = new DriftFitter().fit(series);
-            double sigma = Math.hypot(Math.hypot(drift.sigmaLonDegAt(time), drift.scatterDeg()), FLOOR_DEG);
+            Prediction there = drift.at(time);
+            double sigma = Math.hypot(Math.hypot(there.sigmaLonDeg(), drift.scatterDeg()), FLOOR_DEG);
             int used = series.points().size() - drift.rejected();
             return new Expected(
                     feature,
-                    iau(disc, series, drift.unwrappedLonDegAt(time)),
+                    iau(disc, series, there.lonDeg()),
                     sigma,
                     drift.meanLatDeg().orElse(lat),
                     LAT_SIGMA_DEG,
