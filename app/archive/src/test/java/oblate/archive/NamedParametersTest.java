@@ -7,7 +7,6 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
-import java.util.Optional;
 import java.util.regex.MatchResult;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
@@ -85,8 +84,7 @@ class NamedParametersTest {
     }
 
     private ParsedSql parsed(SqlParser parser, String sql) {
-        return jdbi.withHandle(handle -> Optional.of(
-                        parser.parse(sql, handle.createQuery("select 1").getContext()))
-                .orElseThrow());
+        return jdbi.withHandle(
+                handle -> parser.parse(sql, handle.createQuery("select 1").getContext()));
     }
 }
