@@ -7,6 +7,7 @@ import oblate.archive.MarkSearch;
 import oblate.archive.NewMark;
 import oblate.archive.StoredFit;
 import oblate.archive.StoredMark;
+import oblate.base.Progress;
 import oblate.sky.Sky;
 import oblate.workbench.words.Texts;
 
@@ -43,6 +44,14 @@ final class EditPerformer {
         }
 
         /**
+         * It was done to the first of its pictures only, because it was stopped or because of trouble.
+         *
+         * @param pictures how many; less than the edit's weight
+         * @param why one sentence or two
+         */
+        record Stopped(int pictures, String why) implements Outcome {}
+
+        /**
          * It cannot be done any more.
          *
          * @param why one sentence
@@ -50,7 +59,10 @@ final class EditPerformer {
         record Refused(String why) implements Outcome {}
     }
 
-    Outcome undo(Edit edit, EditJournal journal) {
+    /**
+     * @param progress told of edits of many pictures, and asked whether to stop
+     */
+    Outcome undo(Edit edit, EditJournal journal, Progress progress) {
         if (edit instanceof Edit.MarkAdded e) {
             return withdraw(journal, e, e.markId(), UNDONE);
         }
@@ -66,10 +78,13 @@ final class EditPerformer {
         if (edit instanceof Edit.FitWithdrawn e) {
             return keepAgain(journal, e, e.fitId());
         }
-        return pictures.undo(edit, journal);
+        return pictures.undo(edit, journal, progress);
     }
 
-    Outcome redo(Edit edit, EditJournal journal) {
+    /**
+     * @param progress told of edits of many pictures, and asked whether to stop
+     */
+    Outcome redo(Edit edit, EditJournal journal, Progress progress) {
         if (edit instanceof Edit.MarkAdded e) {
             return add(journal, e, e.markId());
         }
@@ -88,7 +103,7 @@ final class EditPerformer {
         if (edit instanceof Edit.FitWithdrawn e) {
             return withdrawFit(journal, e, e.fitId(), REDONE);
         }
-        return pictures.redo(edit, journal);
+        return pictures.redo(edit, journal, progress);
     }
 
     private Optional<StoredMark> row(long pictureId, long markId) {

@@ -25,8 +25,12 @@ final class EditWords {
         if (edit instanceof Edit.FitWithdrawn) {
             return TEXTS.text("edit.what.fit.withdrawn");
         }
-        return edit instanceof Edit.FactsCorrected e
-                ? TEXTS.text("edit.what.corrected", e.words())
-                : TEXTS.text("edit.what.settled");
+        if (edit instanceof Edit.FactsCorrected e) {
+            String all = TEXTS.text("edit.what.corrected", e.words());
+            return e.weight() == e.of()
+                    ? all
+                    : TEXTS.text("edit.what.part", all, Integer.toString(e.weight()), Integer.toString(e.of()));
+        }
+        return TEXTS.text("edit.what.settled");
     }
 }

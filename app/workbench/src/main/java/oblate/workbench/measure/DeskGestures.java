@@ -47,7 +47,7 @@ final class DeskGestures {
             return;
         }
         Optional<StoredMark> hit = desk.hand().shown().stream()
-                .filter(m -> m.id() != MarkHand.NOT_KEPT)
+                .filter(m -> m.id() != ShownMarks.NOT_KEPT)
                 .filter(m -> canvas.view().toScreen(m.mark().pixel()).distance(screen) <= HIT_PX)
                 .findFirst();
         if (hit.isPresent()) {

@@ -62,7 +62,8 @@ final class MeasureView extends JPanel implements Desk.Listener, DiscCanvas.Even
         gestures = new DeskGestures(context, desk, canvas, outline, naming, inspector, rack);
         MeasureActions actions = new MeasureActions(this);
         tools = new DeskTools(actions, settings, rack);
-        cards = new DeskCards(context, desk, canvas);
+        cards = new DeskCards(context, desk, canvas, this::otherViewShown);
+        cards.bind(actions);
         layOut();
         actions.bind(canvas, this);
         actions.all().forEach(context::offer);
@@ -189,6 +190,12 @@ final class MeasureView extends JPanel implements Desk.Listener, DiscCanvas.Even
                 .map(Placement::equatorialRadiusPx)
                 .orElse(Math.min(pixels.widthPx(), pixels.heightPx()) / 2.0);
         canvas.setWhole(middle, radius, again);
+    }
+
+    /** The readout speaks of the one picture: while another view lies over it there is nothing to read. */
+    private void otherViewShown(boolean other) {
+        readout.setVisible(!other);
+        zoom.setVisible(!other);
     }
 
     private Optional<Placement> placement() {

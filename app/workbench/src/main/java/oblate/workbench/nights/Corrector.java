@@ -2,6 +2,7 @@
 package oblate.workbench.nights;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.atomic.AtomicReference;
@@ -118,19 +119,26 @@ final class Corrector {
 
     /** Settles that the times of pictures are right, though their sources disagree. */
     void settleTimes(List<ArchivedPicture> pictures, String reason) {
+        List<Edit.Disagreement> settled = Collections.synchronizedList(new ArrayList<>());
         context.background()
                 .run(
                         TEXTS.text("settling"),
                         progress -> {
-                            pictures.forEach(p -> archive.settleTime(p.id(), reason));
-                            return pictures;
+                            for (int i = 0; i < pictures.size() && !progress.isCancelled(); i++) {
+                                ArchivedPicture picture = pictures.get(i);
+                                progress.report(i, pictures.size(), picture.originalName());
+                                archive.settleTime(picture.id(), reason);
+                                settled.add(new Edit.Disagreement(picture.id(), picture.timeConflicts()));
+                            }
+                            return settled;
                         },
-                        done -> context.edits()
-                                .add(new Edit.TimesSettled(
-                                        done.stream()
-                                                .map(p -> new Edit.Disagreement(p.id(), p.timeConflicts()))
-                                                .toList(),
-                                        reason)))
-                .whenEnded(context.shelf()::refresh);
+                        done -> {})
+                // Also when it was stopped or failed: what was settled until then can be taken back.
+                .whenEnded(() -> {
+                    if (!settled.isEmpty()) {
+                        context.edits().add(new Edit.TimesSettled(settled, reason));
+                    }
+                    context.shelf().refresh();
+                });
     }
 }

@@ -114,6 +114,12 @@ final class CoverageView extends JPanel {
         compute();
     }
 
+    /** Takes on the colours of another theme. */
+    void lookChanged() {
+        sum.setForeground(context.palette().quietInk());
+        told.setForeground(context.palette().quietInk());
+    }
+
     private static String name(List<LocalDate> nights) {
         String from = MONTH.format(nights.get(0));
         String to = MONTH.format(nights.get(nights.size() - 1));

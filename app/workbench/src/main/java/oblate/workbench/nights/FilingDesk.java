@@ -37,6 +37,12 @@ final class FilingDesk {
         place.hold(outcomes);
     }
 
+    /** Takes on the colours of another theme. */
+    void lookChanged() {
+        sheet.lookChanged();
+        outcomes.colour();
+    }
+
     private void close() {
         place.close();
         whenClosed.run();

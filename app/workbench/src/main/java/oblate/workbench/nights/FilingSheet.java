@@ -127,6 +127,12 @@ final class FilingSheet extends JPanel {
         trouble.setForeground(context.palette().alarm());
     }
 
+    /** Takes on the colours of another theme. */
+    void lookChanged() {
+        colour();
+        trouble.setForeground(context.palette().alarm());
+    }
+
     private void colour() {
         setBackground(context.palette().raised());
         setBorder(BorderFactory.createMatteBorder(0, 0, 1, 0, context.palette().line()));

@@ -45,12 +45,17 @@ final class OutcomeList extends JPanel {
         add(scroll, BorderLayout.CENTER);
     }
 
-    void show(List<FilingOutcome> outcomes, boolean stopped) {
+    /** Takes on the colours of the theme. */
+    void colour() {
         setBackground(context.palette().raised());
         sentences.setBackground(context.palette().raised());
         setBorder(BorderFactory.createCompoundBorder(
                 BorderFactory.createMatteBorder(0, 0, 1, 0, context.palette().line()),
                 BorderFactory.createEmptyBorder(12, 16, 12, 16)));
+    }
+
+    void show(List<FilingOutcome> outcomes, boolean stopped) {
+        colour();
         long filed =
                 outcomes.stream().filter(FilingOutcome.Filed.class::isInstance).count();
         long there = outcomes.stream()
