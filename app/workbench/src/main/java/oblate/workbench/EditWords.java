@@ -27,9 +27,7 @@ final class EditWords {
         }
         if (edit instanceof Edit.FactsCorrected e) {
             String all = TEXTS.text("edit.what.corrected", e.words());
-            return e.weight() == e.of()
-                    ? all
-                    : TEXTS.text("edit.what.part", all, Integer.toString(e.weight()), Integer.toString(e.of()));
+            return e.weight() == e.of() ? all : TEXTS.text("edit.what.part", all, Integer.toString(e.weight()));
         }
         return TEXTS.text("edit.what.settled");
     }

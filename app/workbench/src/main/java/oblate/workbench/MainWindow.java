@@ -280,6 +280,9 @@ final class MainWindow {
             }
             return;
         }
+        if (!id.equals(shown)) {
+            status.pageTurned();
+        }
         shown = id;
         ((CardLayout) cards.getLayout()).show(cards, id);
         rail.show(id);
@@ -419,6 +422,8 @@ final class MainWindow {
             System.getLogger(MainWindow.class.getName())
                     .log(System.Logger.Level.WARNING, "layout not kept: " + e.getMessage());
         }
+        // Gone at once for the person; the archive is still given what was asked of it last.
+        frame.setVisible(false);
         background.close();
         watch.close();
         frame.dispose();
@@ -441,6 +446,7 @@ final class MainWindow {
     }
 
     void walkThrough() {
+        showPanel(firstPanel());
         walk.begin();
     }
 

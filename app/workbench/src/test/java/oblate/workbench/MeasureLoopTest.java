@@ -476,6 +476,44 @@ class MeasureLoopTest {
     }
 
     @Test
+    void aMarkThatIsNotTakenWaitsOnItsPictureAndIsKeptOnceTheArchiveTakesSomething() throws IOException, SQLException {
+        open("waiting", false);
+        List<SampleTruth.Picture> two = colourPictures().subList(0, 2);
+        List<ArchivedPicture> pictures = List.of(pictureOf(two.get(0)), pictureOf(two.get(1)));
+        for (ArchivedPicture picture : List.of(pictures.get(1), pictures.get(0))) {
+            measure(picture);
+            strike(KeyEvent.VK_F5);
+            WindowPictures.await("a fit", () -> fitOf(picture).isPresent());
+            window.settle();
+        }
+        ArchivedPicture first = pictures.get(0);
+        ArchivedPicture second = pictures.get(1);
+        try (Connection other = DriverManager.getConnection("jdbc:sqlite:" + archive.resolve("catalog.db"))) {
+            other.setAutoCommit(false);
+            try (var statement = other.createStatement()) {
+                statement.execute("update picture set notes = 'busy' where id = " + first.id());
+                click(two.get(0).cxPx(), two.get(0).cyPx());
+                WindowPictures.await("the trouble is told", () -> status().contains("in your hand"));
+                measure(second);
+                WindowPictures.await("it waits", () -> status().contains("waits there"));
+                assertThat(status()).contains(first.originalName());
+                measure(first);
+                JTable table = (JTable) window.find("marks");
+                WindowPictures.await("it is in the hand again", () -> table.getRowCount() == 1);
+                measure(second);
+            }
+            other.rollback();
+        }
+        assertThat(marksOf(first)).isEmpty();
+        click(two.get(1).cxPx(), two.get(1).cyPx());
+        WindowPictures.await("the mark here is kept", () -> marksOf(second).size() == 1);
+        WindowPictures.await("so is the one that waited", () -> marksOf(first).size() == 1);
+        assertThat(marksOf(first).get(0).mark().pixel().xPx())
+                .isEqualTo(two.get(0).cxPx(), offset(1.0));
+        window.settle();
+    }
+
+    @Test
     void aPictureThatIsGoneOrGiantIsRefusedInWordsAndTheWindowLives() throws IOException {
         open("broken", false);
         ArchivedPicture gone = pictureOf(colourPictures().get(0));

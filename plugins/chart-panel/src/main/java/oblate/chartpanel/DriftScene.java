@@ -48,6 +48,7 @@ record DriftScene(
         int ladderPx) {
     private static final Texts TEXTS = Texts.of(DriftScene.class);
     private static final double RESIDUAL_SHARE = 0.24;
+    private static final int ROOMY_PX = 290;
 
     /**
      * A stretch of time.
@@ -178,7 +179,9 @@ record DriftScene(
             // Beside the chart the dates stand there already.
             own.setTickLabelsVisible(!manner.down());
             XYPlot plot = LadderDrawing.plot(ladder.get(), StripPictures.of(ladder.get(), look), own, look);
-            plot.getRangeAxis().setLabel(TEXTS.text("axis.frame.brief", look.system()));
+            plot.getRangeAxis()
+                    .setLabel(TEXTS.text(
+                            ladderPx < ROOMY_PX ? "axis.frame.briefest" : "axis.frame.brief", look.system()));
             return Optional.of(PlotSpace.of(plot, drawn(plot, g, right)));
         }
         if (!ladderWords.isEmpty()) {

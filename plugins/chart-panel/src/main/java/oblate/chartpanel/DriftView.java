@@ -87,7 +87,7 @@ final class DriftView extends JPanel {
 
         JSplitPane split = new JSplitPane(JSplitPane.HORIZONTAL_SPLIT, list, place);
         split.setBorder(BorderFactory.createEmptyBorder());
-        split.setDividerLocation(context.settings().number("list", 300));
+        split.setDividerLocation(context.settings().number("list", 324));
         split.addPropertyChangeListener(
                 JSplitPane.DIVIDER_LOCATION_PROPERTY, e -> context.settings().keep("list", split.getDividerLocation()));
         JPanel top = new JPanel(new BorderLayout());

@@ -64,7 +64,7 @@ final class DeskCards extends JPanel {
             showOne();
             return;
         }
-        Optional<SurfacePoint> place = mark.flatMap(m -> m.mark().point()).or(() -> canvas.pointer()
+        Optional<SurfacePoint> place = mark.flatMap(m -> m.mark().point()).or(() -> canvas.pointed()
                 .flatMap(p -> desk.open().flatMap(OpenPicture::frame).flatMap(f -> f.locate(p.xPx(), p.yPx()))));
         Optional<String> why = season.begin(place, mark.flatMap(StoredMark::featureName));
         if (why.isPresent()) {

@@ -72,7 +72,7 @@ final class DeskGestures {
     /** Drops a mark where the pointer is. */
     void markAtPointer() {
         if (!outline.isOpen()) {
-            canvas.pointer().ifPresent(desk.hand()::drop);
+            canvas.pointed().ifPresent(desk.hand()::drop);
         }
     }
 
@@ -81,6 +81,7 @@ final class DeskGestures {
         if (outline.isOpen()) {
             inspector.keepOutline();
         } else {
+            desk.fits().tryAgain();
             desk.hand().tryAgain();
         }
     }

@@ -27,6 +27,11 @@ final class FitDesk {
     private final Desk desk;
     private final MarkDesk marks;
     private Optional<String> refusal = Optional.empty();
+    private Optional<Held> held = Optional.empty();
+
+    /** A disc the archive did not take. */
+    private record Held(OpenPicture picture, DiscFit fit, Edit.Origin origin) {}
+
     private Optional<FitHints> said = Optional.empty();
     private boolean fitting;
 
@@ -46,6 +51,7 @@ final class FitDesk {
 
     /** Forgets what was said of the picture before. */
     void leave() {
+        held = Optional.empty();
         refusal = Optional.empty();
         said = Optional.empty();
     }
@@ -92,6 +98,7 @@ final class FitDesk {
             return;
         }
         FitHints hints = said.orElse(picture.hints());
+        held = Optional.empty();
         fitting = true;
         refusal = Optional.empty();
         desk.makeWay();
@@ -180,11 +187,32 @@ final class FitDesk {
                                     picture.readAgain(context.archive()));
                         },
                         this::kept,
-                        why -> {
-                            refusal = Optional.of(TEXTS.text("fit.not.kept", why));
-                            context.say(refusal.get());
-                            desk.tellContent();
-                        });
+                        why -> notKept(new Held(picture, fit, origin), why));
+    }
+
+    private void notKept(Held what, String why) {
+        String name = what.picture().picture().originalName();
+        String sentence = TEXTS.text("fit.not.kept", name, why);
+        context.say(sentence);
+        if (desk.isWanted(what.picture())) {
+            held = Optional.of(what);
+            refusal = Optional.of(sentence);
+            desk.tellContent();
+        }
+    }
+
+    /** Whether a disc was found or drawn that the archive did not take. */
+    boolean isHeldBack() {
+        return held.isPresent();
+    }
+
+    /** Offers the archive again what it did not take. */
+    void tryAgain() {
+        held.ifPresent(h -> {
+            held = Optional.empty();
+            refusal = Optional.empty();
+            keep(h.picture(), h.fit(), h.origin());
+        });
     }
 
     private void kept(OpenPicture fresh) {

@@ -37,8 +37,9 @@ final class MarkHand {
         moveTimer.setRepeats(false);
     }
 
+    /** The mark that is chosen: the one being dropped, or a row. */
     Optional<Long> chosenId() {
-        return chosenId;
+        return isFresh() ? Optional.of(ShownMarks.NOT_KEPT) : chosenId;
     }
 
     /** Why the archive did not take what is in the hand. */
@@ -136,6 +137,7 @@ final class MarkHand {
                     Figures.fixed(MarkMeasurer.LARGEST_EMISSION_DEG, 0)));
             return;
         }
+        chosenId = Optional.empty();
         hand = Optional.of(InHand.fresh(mark));
         send(hand.get());
     }

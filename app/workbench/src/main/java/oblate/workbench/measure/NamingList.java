@@ -149,7 +149,10 @@ final class NamingList extends JPanel {
         } else {
             list.clearSelection();
         }
-        keys.setText(forward ? TEXTS.text("naming.words") : TEXTS.text("naming.words.nothing"));
+        keys.setText(
+                forward
+                        ? TEXTS.text("naming.words")
+                        : model.isEmpty() ? TEXTS.text("naming.words.none") : TEXTS.text("naming.words.nothing"));
     }
 
     private void move(int step) {

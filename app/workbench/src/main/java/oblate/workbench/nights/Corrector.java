@@ -114,7 +114,9 @@ final class Corrector {
         String said = done == 0 && outcome.trouble().isEmpty()
                 ? TEXTS.text("corrected.none", Integer.toString(outcome.asked()))
                 : TEXTS.text("corrected", what, Integer.toString(done), Integer.toString(outcome.asked()));
-        context.say(outcome.trouble().map(t -> said + " " + t).orElse(said));
+        context.say(outcome.trouble()
+                .map(t -> TEXTS.text("corrected.trouble", t, Integer.toString(outcome.asked()), Integer.toString(done)))
+                .orElse(said));
     }
 
     /** Settles that the times of pictures are right, though their sources disagree. */

@@ -87,11 +87,13 @@ final class FilingDesk {
             // What was typed is still in the sheet: mend the trouble, press Enter again.
             place.open(sheet);
             sheet.sayTrouble(result.trouble().get());
+            sheet.requestFocusInWindow();
             context.say(result.trouble().get());
             return;
         }
         outcomes.show(result.outcomes(), stopped);
         place.open(outcomes);
+        outcomes.requestFocusInWindow();
         result.outcomes().stream()
                 .filter(FilingOutcome.Filed.class::isInstance)
                 .map(o -> ((FilingOutcome.Filed) o).picture().id())

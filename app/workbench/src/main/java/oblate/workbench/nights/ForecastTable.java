@@ -28,7 +28,7 @@ final class ForecastTable extends JTable {
             TEXTS.text("forecast.source"),
             TEXTS.text("forecast.planet"),
             TEXTS.text("forecast.look"));
-    private static final int[] WIDTHS = {290, 250, 130, 100, 560};
+    private static final int[] WIDTHS = {270, 220, 120, 90, 600};
     private final transient PanelContext context;
     private final transient Function<String, String> planetLabel;
     private final Model model = new Model();
