@@ -552,6 +552,11 @@ public final class Archive implements AutoCloseable {
                 handle -> !pictures.called(handle, relativePath, false).isEmpty());
     }
 
+    /** See {@link Catalog#requireThere()}. */
+    void requireThere() {
+        catalog.requireThere();
+    }
+
     ArchiveFolder layout() {
         return folder;
     }

@@ -39,6 +39,7 @@ final class CatalogOpening {
                 }
                 migrate(Flyway.configure().dataSource(file.dataSource()), catalog);
             }
+            catalog.markOpened();
             return catalog;
         } catch (ProblemException e) {
             catalog.close();

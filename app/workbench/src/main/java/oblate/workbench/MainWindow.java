@@ -27,6 +27,7 @@ import javax.swing.JSplitPane;
 import javax.swing.SwingUtilities;
 import javax.swing.Timer;
 import oblate.archive.ArchivedPicture;
+import oblate.base.ProblemException;
 import oblate.image.CaptureTime;
 import oblate.sky.PlanetModel;
 import oblate.workbench.actions.ActionFinder;
@@ -427,8 +428,14 @@ final class MainWindow {
         background.close();
         watch.close();
         frame.dispose();
-        context.archive().close();
-        closed.countDown();
+        try {
+            context.archive().close();
+        } catch (ProblemException e) {
+            // Everything measured was kept before; what could not be made is the day's copy of the catalog.
+            System.getLogger(MainWindow.class.getName()).log(System.Logger.Level.WARNING, e.getMessage());
+        } finally {
+            closed.countDown();
+        }
     }
 
     CountDownLatch closed() {

@@ -35,7 +35,7 @@ final class DriftView extends JPanel {
     private final DriftCanvas canvas;
     private final DriftInspector inspector;
     private final JPanel place = new JPanel(new CardLayout());
-    private final JLabel empty = new JLabel(TEXTS.text("empty.marks"), JLabel.CENTER);
+    private final JLabel empty = new JLabel(" ", JLabel.CENTER);
     private final FootNote notes = new FootNote("drift.notes");
     private final transient LadderWork ladder;
     private final transient DriftKeeping keeping;

@@ -144,6 +144,7 @@ final class MarkHand {
 
     /** Offers the archive what is in the hand. */
     private void send(InHand what) {
+        boolean again = trouble.isPresent();
         trouble = Optional.empty();
         sent = Optional.of(what);
         desk.tellContent();
@@ -151,6 +152,9 @@ final class MarkHand {
             @Override
             public void done(StoredMark stored) {
                 trouble = Optional.empty();
+                if (again) {
+                    context.say(TEXTS.text("mark.kept.now"));
+                }
                 what.name().ifPresent(f -> context.selection().chooseFeature(Optional.of(f.name())));
                 desk.readAgain(() -> kept(what, stored));
             }

@@ -92,6 +92,7 @@ final class FilingDesk {
             return;
         }
         outcomes.show(result.outcomes(), stopped);
+        context.say(outcomes.sum());
         place.open(outcomes);
         outcomes.requestFocusInWindow();
         result.outcomes().stream()

@@ -60,6 +60,11 @@ final class OutcomeList extends JPanel {
         add(scroll, BorderLayout.CENTER);
     }
 
+    /** What became of them all, in a few words. */
+    String sum() {
+        return heading.getText();
+    }
+
     @Override
     public boolean requestFocusInWindow() {
         return close.requestFocusInWindow();
@@ -104,8 +109,9 @@ final class OutcomeList extends JPanel {
         sentences.setText(text.toString().strip());
         sentences.setCaretPosition(0);
         scroll.setVisible(text.length() > 0);
+        // Most sentences take two lines.
         sentences.setRows((int)
-                Math.min(8, Math.max(1, text.chars().filter(c -> c == '\n').count())));
+                Math.min(8, Math.max(2, 2 * text.chars().filter(c -> c == '\n').count())));
         revalidate();
     }
 }
