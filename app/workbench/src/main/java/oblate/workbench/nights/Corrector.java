@@ -5,14 +5,17 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.concurrent.atomic.AtomicReference;
 import java.util.function.Consumer;
 import java.util.function.UnaryOperator;
 import oblate.archive.Archive;
+import oblate.archive.ArchiveProblem;
 import oblate.archive.ArchivedPicture;
 import oblate.archive.PictureCorrections;
 import oblate.archive.PictureFacts;
 import oblate.base.ProblemException;
+import oblate.base.ProblemKind;
 import oblate.base.Progress;
 import oblate.workbench.Edit;
 import oblate.workbench.PanelContext;
@@ -21,6 +24,10 @@ import oblate.workbench.words.Texts;
 /** Corrects the facts of pictures in the background, with progress and a way to stop, and remembers how to take it back. */
 final class Corrector {
     private static final Texts TEXTS = Texts.of(Corrector.class);
+    /** What would befall every further picture too, each after a wait. */
+    private static final Set<ProblemKind> CONCERNS_ALL =
+            Set.of(ArchiveProblem.BUSY, ArchiveProblem.CANNOT_WRITE, ArchiveProblem.ARCHIVE_GONE);
+
     private final PanelContext context;
     private final Archive archive;
 
@@ -101,6 +108,9 @@ final class Corrector {
                 looked++;
             } catch (ProblemException e) {
                 trouble = trouble.or(() -> Optional.of(e.getMessage()));
+                if (CONCERNS_ALL.contains(e.kind())) {
+                    break;
+                }
             }
         }
         return new Outcome(changes, looked, ids.size(), trouble);
