@@ -5,15 +5,11 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Duration;
-import java.time.Instant;
 import java.time.LocalDate;
-import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.regex.Pattern;
 import oblate.archive.FilingOutcome.AlreadyThere;
 import oblate.archive.FilingOutcome.Filed;
 import oblate.archive.FilingOutcome.Refused;
@@ -24,9 +20,7 @@ import oblate.image.CaptureTimes;
 import oblate.image.PictureHeader;
 import oblate.image.PictureReader;
 import oblate.image.TimeFinding;
-import oblate.sky.ApparentDisc;
 import oblate.sky.PlanetModel;
-import oblate.sky.RotationSystem;
 import oblate.sky.Sky;
 
 /**
@@ -37,13 +31,12 @@ import oblate.sky.Sky;
  */
 public final class Filing {
     private static final Duration CLOCKS_DIFFER = Duration.ofDays(1);
-    private static final int LONGEST_NAME = 200;
-    private static final Pattern CONTROL = Pattern.compile("\\p{Cntrl}+");
 
     private final Archive archive;
     private final PictureReader reader;
     private final CaptureTimes times;
     private final Sky sky;
+    private final PictureSky atMid;
     private final List<PlanetModel> planets;
     private final Intake intake;
 
@@ -59,6 +52,7 @@ public final class Filing {
         this.reader = reader;
         this.times = times;
         this.sky = sky;
+        this.atMid = new PictureSky(sky);
         this.planets = List.copyOf(planets);
         this.intake = new Intake(archive.layout());
     }
@@ -129,7 +123,7 @@ public final class Filing {
         try {
             PictureHeader header = reader.header(file);
             TimeFinding finding = times.find(file, header, facts.time());
-            finding.time().ifPresent(t -> refuseOutsideEphemeris(file, t.midUtc()));
+            finding.time().ifPresent(t -> atMid.refuseOutsideEphemeris(file, t.midUtc()));
             PlanetWord word = PlanetWord.of(facts.planetId(), file, header, planets);
             List<String> remarks = new ArrayList<>(finding.disagreements());
             finding.time().ifPresent(t -> remarks.addAll(t.notes()));
@@ -168,8 +162,8 @@ public final class Filing {
             if (finding.time().isEmpty() && !facts.undatedAllowed()) {
                 return new Refused(file, finding.whyNone().orElse(file + ": its capture time is not known"));
             }
-            finding.time().ifPresent(t -> refuseOutsideEphemeris(file, t.midUtc()));
-            return enter(new Candidate(file, header, digest, finding, completed(facts, header), site));
+            finding.time().ifPresent(t -> atMid.refuseOutsideEphemeris(file, t.midUtc()));
+            return enter(new Candidate(file, header, digest, finding, facts.completedFrom(header), site));
         } catch (ProblemException e) {
             return new Refused(file, e.getMessage());
         }
@@ -188,13 +182,12 @@ public final class Filing {
         PlanetWord word = PlanetWord.of(c.facts().planetId(), c.file(), c.header(), planets);
         remarks.addAll(word.remarks());
         Optional<LocalDate> night = time.map(t -> Evening.of(t.midUtc(), c.site()));
-        Map<String, Double> meridians = new LinkedHashMap<>();
-        if (word.planet().isPresent() && time.isPresent()) {
-            meridians.putAll(meridians(word.planet().get(), time.get().midUtc()));
-        }
+        Map<String, Double> meridians = word.planet()
+                .flatMap(p -> time.map(t -> PictureSky.meridians(sky.disc(p, t.midUtc()))))
+                .orElse(Map.of());
         String name = c.file().getFileName().toString();
         Path part = intake.copyIn(c.file(), c.digest());
-        Path placed = intake.place(part, c.digest(), folderOf(night), FileNames.safe(name), this::isEntered);
+        Path placed = intake.place(part, c.digest(), folderOf(night), FileNames.safe(name), archive::isEntered);
         PictureEntry entry = new PictureEntry(
                 c.digest().sha256(),
                 c.digest().bytes(),
@@ -230,57 +223,11 @@ public final class Filing {
         return new AlreadyThere(file, there);
     }
 
-    private boolean isEntered(String relativePath) {
-        return archive.isEntered(relativePath);
-    }
-
     private Path folderOf(Optional<LocalDate> night) {
         Path pictures = archive.layout().pictures();
         return night.map(date ->
                         pictures.resolve(date.toString().substring(0, 4)).resolve(date.toString()))
                 .orElseGet(() -> pictures.resolve("undated"));
-    }
-
-    private Map<String, Double> meridians(PlanetModel planet, Instant mid) {
-        ApparentDisc disc = sky.disc(planet, mid);
-        Map<String, Double> meridians = new LinkedHashMap<>();
-        for (RotationSystem system : planet.globe().systems()) {
-            meridians.put(system.id(), disc.centralMeridianDeg(system));
-        }
-        return meridians;
-    }
-
-    private void refuseOutsideEphemeris(Path file, Instant mid) {
-        if (mid.isBefore(sky.firstInstant()) || mid.isAfter(sky.lastInstant())) {
-            throw new ProblemException(
-                    ArchiveProblem.OUTSIDE_EPHEMERIS,
-                    file,
-                    mid.truncatedTo(ChronoUnit.SECONDS),
-                    sky.firstInstant(),
-                    sky.lastInstant());
-        }
-    }
-
-    private static FilingFacts completed(FilingFacts facts, PictureHeader header) {
-        return new FilingFacts(
-                facts.planetId(),
-                facts.site(),
-                name(facts.observer()
-                        .or(() -> header.fact("FITS", "OBSERVER"))
-                        .or(() -> header.fact("Exif", "Artist"))),
-                name(facts.kit()),
-                name(facts.filter().or(() -> header.fact("FITS", "FILTER"))),
-                facts.seeing(),
-                facts.transparency(),
-                facts.notes(),
-                facts.time(),
-                facts.undatedAllowed());
-    }
-
-    private static Optional<String> name(Optional<String> given) {
-        return given.map(text -> CONTROL.matcher(text).replaceAll(" ").strip())
-                .filter(text -> !text.isEmpty())
-                .map(text -> text.length() > LONGEST_NAME ? text.substring(0, LONGEST_NAME) : text);
     }
 
     private static Hashing.Digest digest(Path file) {

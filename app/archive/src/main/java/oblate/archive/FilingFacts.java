@@ -2,6 +2,8 @@
 package oblate.archive;
 
 import java.util.Optional;
+import java.util.regex.Pattern;
+import oblate.image.PictureHeader;
 import oblate.image.TimeWish;
 
 /**
@@ -29,6 +31,8 @@ public record FilingFacts(
         Optional<String> notes,
         TimeWish time,
         boolean undatedAllowed) {
+    private static final int LONGEST_NAME = 200;
+    private static final Pattern CONTROL = Pattern.compile("\\p{Cntrl}+");
 
     /** Only the planet is said. */
     public static FilingFacts forPlanet(String planetId) {
@@ -43,5 +47,26 @@ public record FilingFacts(
                 Optional.empty(),
                 TimeWish.none(),
                 false);
+    }
+
+    /** With observer and filter from a file's own words where the user said none, and names fit for one line. */
+    FilingFacts completedFrom(PictureHeader header) {
+        return new FilingFacts(
+                planetId,
+                site,
+                name(observer.or(() -> header.fact("FITS", "OBSERVER")).or(() -> header.fact("Exif", "Artist"))),
+                name(kit),
+                name(filter.or(() -> header.fact("FITS", "FILTER"))),
+                seeing,
+                transparency,
+                notes,
+                time,
+                undatedAllowed);
+    }
+
+    private static Optional<String> name(Optional<String> given) {
+        return given.map(text -> CONTROL.matcher(text).replaceAll(" ").strip())
+                .filter(text -> !text.isEmpty())
+                .map(text -> text.length() > LONGEST_NAME ? text.substring(0, LONGEST_NAME) : text);
     }
 }

@@ -2,19 +2,15 @@
 package oblate.archive;
 
 import java.time.Duration;
-import java.time.Instant;
 import java.time.LocalDate;
-import java.time.temporal.ChronoUnit;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.TreeMap;
 import oblate.base.ProblemException;
 import oblate.disc.DiscFrame;
 import oblate.disc.MarkMeasurer;
 import oblate.sky.ApparentDisc;
 import oblate.sky.PlanetModel;
-import oblate.sky.RotationSystem;
 import oblate.sky.Sky;
 
 /**
@@ -60,12 +56,7 @@ public final class PictureCorrections {
                 return before;
             }
             Optional<ApparentDisc> disc = disc(before, facts);
-            Map<String, Double> meridians = new TreeMap<>();
-            disc.ifPresent(d -> {
-                for (RotationSystem system : d.planet().globe().systems()) {
-                    meridians.put(system.id(), d.centralMeridianDeg(system));
-                }
-            });
+            Map<String, Double> meridians = disc.map(PictureSky::meridians).orElse(Map.of());
             PictureCorrecting.Corrected corrected =
                     new PictureCorrecting.Corrected(before, facts, night(facts), meridians);
             step.correct(corrected, reason);
@@ -90,7 +81,7 @@ public final class PictureCorrections {
                 .isEmpty();
     }
 
-    private static void takeBack(Archive.Step step, long pictureId, String reason) {
+    private static void takeBack(CorrectionStep step, long pictureId, String reason) {
         for (StoredMark mark : step.marksOf(pictureId)) {
             step.withdraw(mark, "planet or date of its picture corrected: " + reason);
         }
@@ -101,7 +92,8 @@ public final class PictureCorrections {
         }
     }
 
-    private void measureAnew(Archive.Step step, long pictureId, ApparentDisc disc, PictureFacts facts, String reason) {
+    private void measureAnew(
+            CorrectionStep step, long pictureId, ApparentDisc disc, PictureFacts facts, String reason) {
         double sigmaS = facts.time().orElseThrow().sigmaS();
         List<StoredFit> fits = step.fitsOf(pictureId);
         for (StoredMark old : step.marksOf(pictureId)) {
@@ -137,19 +129,8 @@ public final class PictureCorrections {
 
     private Optional<ApparentDisc> disc(ArchivedPicture before, PictureFacts facts) {
         Optional<PlanetModel> planet = facts.planetId().map(word -> PlanetWord.named(word, archive.planets()));
-        facts.time().ifPresent(t -> refuseOutsideEphemeris(before, t.midUtc()));
+        facts.time().ifPresent(t -> new PictureSky(sky).refuseOutsideEphemeris(before.name(), t.midUtc()));
         return planet.flatMap(p -> facts.time().map(t -> sky.disc(p, t.midUtc())));
-    }
-
-    private void refuseOutsideEphemeris(ArchivedPicture picture, Instant mid) {
-        if (mid.isBefore(sky.firstInstant()) || mid.isAfter(sky.lastInstant())) {
-            throw new ProblemException(
-                    ArchiveProblem.OUTSIDE_EPHEMERIS,
-                    picture.name(),
-                    mid.truncatedTo(ChronoUnit.SECONDS),
-                    sky.firstInstant(),
-                    sky.lastInstant());
-        }
     }
 
     private Optional<LocalDate> night(PictureFacts facts) {

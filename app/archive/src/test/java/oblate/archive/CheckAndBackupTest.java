@@ -130,7 +130,8 @@ class CheckAndBackupTest {
 
     @Test
     void aLockedCatalogIsSaidToBeInUse() throws SQLException {
-        try (Archive archive = Archive.open(folder, Desk.PLANETS, Desk.CLOCK, false, java.time.Duration.ofMillis(200));
+        try (Archive archive =
+                        ArchiveOpening.open(folder, Desk.PLANETS, Desk.CLOCK, false, java.time.Duration.ofMillis(200));
                 Connection other = DriverManager.getConnection("jdbc:sqlite:" + folder.resolve("catalog.db"));
                 Statement s = other.createStatement()) {
             s.execute("begin immediate");

@@ -350,7 +350,7 @@ class FilingTest {
         archive.close();
         byte[] before = Files.readAllBytes(archive.folder().resolve("catalog.db"));
         try (Archive readOnly =
-                Archive.open(archive.folder(), Desk.PLANETS, Desk.CLOCK, true, CatalogOpening.PATIENCE)) {
+                ArchiveOpening.open(archive.folder(), Desk.PLANETS, Desk.CLOCK, true, CatalogOpening.PATIENCE)) {
             assertThat(readOnly.isReadOnly()).isTrue();
             assertThat(readOnly.pictures(PictureSearch.all())).hasSize(1);
             assertThat(readOnly.check(false, Progress.SILENT).isClean()).isTrue();

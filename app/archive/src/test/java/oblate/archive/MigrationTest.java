@@ -134,7 +134,7 @@ class MigrationTest {
         byte[] before = Files.readAllBytes(folder.resolve("catalog.db"));
         assertProblem(
                 ArchiveProblem.CANNOT_WRITE,
-                () -> Archive.open(folder, Desk.PLANETS, Desk.CLOCK, true, CatalogOpening.PATIENCE));
+                () -> ArchiveOpening.open(folder, Desk.PLANETS, Desk.CLOCK, true, CatalogOpening.PATIENCE));
         assertThat(folder.resolve("catalog.db")).hasBinaryContent(before);
     }
 

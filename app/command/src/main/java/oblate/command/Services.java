@@ -10,6 +10,7 @@ import oblate.archive.Archive;
 import oblate.archive.Filing;
 import oblate.base.PluginHost;
 import oblate.base.ProblemException;
+import oblate.disc.MoonWitness;
 import oblate.image.CaptureTimes;
 import oblate.image.ImageFormat;
 import oblate.image.PictureLimits;
@@ -18,6 +19,7 @@ import oblate.report.ReportFormat;
 import oblate.sky.PlanetModel;
 import oblate.sky.Sky;
 import oblate.sky.SkyData;
+import oblate.workbench.WorkbenchContext;
 
 /** What commands share in one run; each part is made when first asked for. Safe for many threads. */
 public final class Services implements AutoCloseable {
@@ -177,6 +179,23 @@ public final class Services implements AutoCloseable {
         } catch (java.io.IOException e) {
             return false;
         }
+    }
+
+    /** What the window needs to work on an open archive, which it closes when it is closed itself. */
+    public WorkbenchContext workbenchOn(Archive archive) {
+        return new WorkbenchContext(
+                archive,
+                sky(),
+                planets(),
+                plugins().load(ImageFormat.class),
+                reader(),
+                new MoonWitness(sky()),
+                filing(archive),
+                reportFormats(),
+                plugins(),
+                settingsFolder,
+                System.getProperty("user.name", "observer"),
+                Version.text());
     }
 
     /** Takes pictures into an archive. */

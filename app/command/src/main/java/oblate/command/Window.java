@@ -9,11 +9,8 @@ import java.util.Optional;
 import oblate.archive.Archive;
 import oblate.base.ProblemException;
 import oblate.base.Progress;
-import oblate.disc.MoonWitness;
-import oblate.image.ImageFormat;
 import oblate.workbench.FirstRun;
 import oblate.workbench.Workbench;
-import oblate.workbench.WorkbenchContext;
 
 /** Opens the window on an archive and waits until it is closed. */
 final class Window {
@@ -53,19 +50,7 @@ final class Window {
     private Optional<Path> show(Path folder, boolean first) {
         Archive archive = services.openOrMakeArchive(folder, console);
         remember(folder);
-        Workbench workbench = Workbench.open(new WorkbenchContext(
-                archive,
-                services.sky(),
-                services.planets(),
-                services.plugins().load(ImageFormat.class),
-                services.reader(),
-                new MoonWitness(services.sky()),
-                services.filing(archive),
-                services.reportFormats(),
-                services.plugins(),
-                services.settingsFolder(),
-                System.getProperty("user.name", "observer"),
-                Version.text()));
+        Workbench workbench = Workbench.open(services.workbenchOn(archive));
         Thread reading = new Thread(
                 () -> services.skyData().warnings().stream().findFirst().ifPresent(workbench::say), "oblate-sky-data");
         reading.setDaemon(true);

@@ -22,6 +22,7 @@ import org.junit.jupiter.api.Test;
 class ArchitectureTest {
     private static final JavaClasses PROGRAM = new ClassFileImporter()
             .withImportOption(ImportOption.Predefined.DO_NOT_INCLUDE_TESTS)
+            .withImportOption(place -> !place.contains("-tests.jar"))
             .importPackages("oblate");
 
     /** The line of stages; base stands below all of them. */

@@ -5,18 +5,13 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.awt.Component;
 import java.awt.Container;
-import java.awt.GraphicsEnvironment;
 import java.awt.event.KeyEvent;
 import java.nio.file.Path;
 import java.time.Clock;
-import java.time.Duration;
-import java.time.Instant;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.concurrent.Callable;
-import java.util.concurrent.FutureTask;
 import javax.swing.AbstractButton;
 import javax.swing.JComboBox;
 import javax.swing.JComponent;
@@ -32,57 +27,35 @@ import javax.swing.JToggleButton;
 import javax.swing.KeyStroke;
 import javax.swing.SwingUtilities;
 import javax.swing.text.JTextComponent;
-import oblate.archive.Archive;
 import oblate.command.Services;
-import oblate.disc.MoonWitness;
-import oblate.image.ImageFormat;
-import oblate.workbench.Workbench;
-import oblate.workbench.WorkbenchContext;
+import oblate.workbench.testing.OnScreen;
+import oblate.workbench.testing.OpenWindow;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
+import org.junit.jupiter.api.extension.ExtendWith;
 import org.junit.jupiter.api.io.TempDir;
 
 /** What every panel that ships owes a person: names for whoever cannot see, a way through by Tab, keys that do one thing each. */
 @Tag("window")
+@ExtendWith(OnScreen.class)
 @Timeout(value = 150, threadMode = Timeout.ThreadMode.SEPARATE_THREAD)
 class PanelMannersTest {
-    private static final Duration PATIENCE = Duration.ofSeconds(40);
-
     @TempDir
     Path work;
 
     private Services services;
-    private Workbench window;
+    private OpenWindow window;
 
     @BeforeEach
     void open() throws Exception {
-        assertThat(GraphicsEnvironment.isHeadless())
-                .as("needs a display: run under xvfb-run, or leave it out with -DexcludedTags=window")
-                .isFalse();
         Path archive = FollowedSeason.in(work);
         services = new Services(work.resolve("settings"), Clock.systemUTC(), words -> {});
-        Archive opened = services.openArchive(archive);
-        window = Workbench.open(new WorkbenchContext(
-                opened,
-                services.sky(),
-                services.planets(),
-                services.plugins().load(ImageFormat.class),
-                services.reader(),
-                new MoonWitness(services.sky()),
-                services.filing(opened),
-                services.reportFormats(),
-                services.plugins(),
-                services.settingsFolder(),
-                "observer",
-                "Oblate test"));
-        ask(() -> {
-            window.frame().setBounds(0, 0, 1400, 900);
-            return null;
-        });
-        await("the archive is read", () -> window.shelf().isRead());
+        window = new OpenWindow(services.workbenchOn(services.openArchive(archive)));
+        window.show("nights", 1400, 900);
+        OpenWindow.await("the archive is read", () -> window.workbench().shelf().isRead());
     }
 
     @AfterEach
@@ -94,9 +67,9 @@ class PanelMannersTest {
     }
 
     private List<String> panels() {
-        return ask(() -> {
+        return OpenWindow.ask(() -> {
             List<String> ids = new ArrayList<>();
-            each(window.frame().getContentPane(), c -> {
+            each(window.workbench().frame().getContentPane(), c -> {
                 if (c instanceof JToggleButton
                         && c.getName() != null
                         && c.getName().startsWith("rail.")) {
@@ -107,14 +80,6 @@ class PanelMannersTest {
         });
     }
 
-    private void show(String panel) {
-        ask(() -> {
-            window.showPanel(panel);
-            return null;
-        });
-        await(panel + " is at rest", () -> window.background().isIdle());
-    }
-
     @Test
     void whatCanBeUsedHasANameThatCanBeReadAloud() {
         List<String> nameless = new ArrayList<>();
@@ -123,9 +88,9 @@ class PanelMannersTest {
                 .contains("nights", "measure", "moons", "report", "plug-ins")
                 .hasSizeGreaterThan(6);
         for (String panel : all) {
-            show(panel);
-            ask(() -> {
-                each(window.frame().getContentPane(), c -> {
+            window.show(panel, 1400, 900);
+            OpenWindow.ask(() -> {
+                each(window.workbench().frame().getContentPane(), c -> {
                     if (c.isShowing() && isUsed(c) && isNameless(c)) {
                         nameless.add(panel + ": " + c.getClass().getSimpleName() + " " + c.getName() + " in "
                                 + c.getParent().getClass().getSimpleName());
@@ -160,9 +125,9 @@ class PanelMannersTest {
     @Test
     void tabGoesThroughEveryPanelAndComesBack() {
         for (String panel : panels()) {
-            show(panel);
-            int steps = ask(() -> {
-                Container root = window.frame();
+            window.show(panel, 1400, 900);
+            int steps = OpenWindow.ask(() -> {
+                Container root = window.workbench().frame();
                 var policy = root.getFocusTraversalPolicy();
                 Component first = policy.getFirstComponent(root);
                 Component at = first;
@@ -180,10 +145,10 @@ class PanelMannersTest {
     @Test
     void everyKeyOfAMenuDoesOneThingAndEveryActionHasWords() {
         for (String panel : panels()) {
-            show(panel);
-            ask(() -> {
+            window.show(panel, 1400, 900);
+            OpenWindow.ask(() -> {
                 Map<KeyStroke, String> keys = new HashMap<>();
-                JMenuBar bar = window.frame().getJMenuBar();
+                JMenuBar bar = window.workbench().frame().getJMenuBar();
                 for (int i = 0; i < bar.getMenuCount(); i++) {
                     JMenu menu = bar.getMenu(i);
                     assertThat(menu.getText()).isNotBlank();
@@ -211,9 +176,9 @@ class PanelMannersTest {
     void buttonsSayWhatTheyDo() {
         List<String> mute = new ArrayList<>();
         for (String panel : panels()) {
-            show(panel);
-            ask(() -> {
-                each(window.frame().getContentPane(), c -> {
+            window.show(panel, 1400, 900);
+            OpenWindow.ask(() -> {
+                each(window.workbench().frame().getContentPane(), c -> {
                     if (c instanceof AbstractButton b
                             && c.isShowing()
                             && isUsed(c)
@@ -234,36 +199,6 @@ class PanelMannersTest {
             deed.accept(child);
             if (child instanceof Container container) {
                 each(container, deed);
-            }
-        }
-    }
-
-    private static <T> T ask(Callable<T> question) {
-        FutureTask<T> task = new FutureTask<>(question);
-        SwingUtilities.invokeLater(task);
-        try {
-            return task.get();
-        } catch (InterruptedException e) {
-            Thread.currentThread().interrupt();
-            throw new IllegalStateException(e);
-        } catch (java.util.concurrent.ExecutionException e) {
-            if (e.getCause() instanceof AssertionError failed) {
-                throw failed;
-            }
-            throw new IllegalStateException(e.getCause());
-        }
-    }
-
-    private static void await(String what, Callable<Boolean> condition) {
-        Instant end = Instant.now().plus(PATIENCE);
-        while (!ask(condition)) {
-            if (Instant.now().isAfter(end)) {
-                throw new IllegalStateException("waited in vain for: " + what);
-            }
-            try {
-                Thread.sleep(30);
-            } catch (InterruptedException e) {
-                Thread.currentThread().interrupt();
             }
         }
     }

@@ -23,13 +23,15 @@ import net.miginfocom.swing.MigLayout;
 import oblate.base.ProblemException;
 import oblate.base.Progress;
 import oblate.workbench.look.Palette;
+import oblate.workbench.look.Placing;
 import oblate.workbench.look.Theme;
 import oblate.workbench.words.Texts;
 
 /** The small window before the first archive is open: where the pictures are to live, or the sample season. */
 public final class FirstRun {
     private static final Texts TEXTS = Texts.of(FirstRun.class);
-    private static final int WIDTH = 560;
+    private static final int WIDTH = 496;
+    private static final int INSET = 14;
     private static final String CATALOG = "catalog.db";
 
     /** What a person chose. */
@@ -49,10 +51,11 @@ public final class FirstRun {
     private final Theme theme = Theme.DUSK;
     private final CompletableFuture<Optional<Choice>> chosen = new CompletableFuture<>();
     private final JFrame frame = new JFrame(TEXTS.text("first.title"));
-    private final JTextArea problem = words("");
+    private final JTextArea problem;
 
-    private FirstRun(Path usual) {
+    private FirstRun(Path usual, String told) {
         this.usual = usual;
+        this.problem = words(told, WIDTH);
     }
 
     /**
@@ -70,8 +73,7 @@ public final class FirstRun {
         CompletableFuture<FirstRun> made = new CompletableFuture<>();
         SwingUtilities.invokeLater(() -> {
             Theme.DUSK.install();
-            FirstRun first = new FirstRun(usual);
-            first.problem.setText(told);
+            FirstRun first = new FirstRun(usual, told);
             first.show();
             made.complete(first);
         });
@@ -87,12 +89,12 @@ public final class FirstRun {
 
     private void show() {
         Palette colours = theme.palette();
-        JPanel all = new JPanel(new MigLayout("insets 28 32 24 32, gap 0 8, wrap 1, fillx", "[grow,fill]"));
+        JPanel all = new JPanel(new MigLayout("insets 28 32 24 32, gap 0 8, wrap 1", "[" + WIDTH + "!,fill]"));
         all.setBackground(colours.ground());
         JLabel heading = new JLabel(TEXTS.text("first.heading"));
         heading.setFont(Theme.headFont(7));
         all.add(heading, "gapbottom 4");
-        JTextArea what = words(TEXTS.text("first.words"));
+        JTextArea what = words(TEXTS.text("first.words"), WIDTH);
         what.setForeground(colours.quietInk());
         all.add(what, "gapbottom 12");
         all.add(way("first.sample", TEXTS.text("first.sample.words"), () -> choose(new Sample())));
@@ -120,20 +122,13 @@ public final class FirstRun {
                         e -> end(Optional.empty()),
                         javax.swing.KeyStroke.getKeyStroke("ESCAPE"),
                         JComponent.WHEN_IN_FOCUSED_WINDOW);
-        frame.pack();
-        frame.setSize(WIDTH, frame.getHeight());
-        // Wrapped words know their height only once their width is set, and the rows above only after that.
-        for (int pass = 0; pass < 3; pass++) {
-            frame.validate();
-            frame.setSize(WIDTH, all.getPreferredSize().height + frame.getInsets().top + frame.getInsets().bottom);
-            all.invalidate();
-        }
-        frame.setLocationRelativeTo(null);
+        Placing.over(frame, null);
         frame.setVisible(true);
     }
 
     private JComponent way(String id, String explained, Runnable deed) {
-        JPanel way = new JPanel(new MigLayout("insets 10 14 10 14, gap 0 3, wrap 1, fillx", "[grow,fill]"));
+        JPanel way = new JPanel(
+                new MigLayout("insets 10 " + INSET + " 10 " + INSET + ", gap 0 3, wrap 1, fillx", "[grow,fill]"));
         way.setBackground(theme.palette().raised());
         way.setBorder(BorderFactory.createLineBorder(theme.palette().line()));
         JButton button = new JButton(TEXTS.text(id));
@@ -142,13 +137,14 @@ public final class FirstRun {
         button.addActionListener(e -> deed.run());
         button.getAccessibleContext().setAccessibleDescription(explained);
         way.add(button, "growx 0, wmin 220");
-        JTextArea why = words(explained);
+        JTextArea why = words(explained, WIDTH - 2 * INSET - 2);
         why.setForeground(theme.palette().quietInk());
         way.add(why, "wmin 0");
         return way;
     }
 
-    private static JTextArea words(String text) {
+    /** Words wrapped at a width, whose height is known before they are laid out. */
+    private static JTextArea words(String text, int widthPx) {
         JTextArea area = new JTextArea(text);
         area.setEditable(false);
         area.setFocusable(false);
@@ -157,6 +153,7 @@ public final class FirstRun {
         area.setWrapStyleWord(true);
         area.setBorder(BorderFactory.createEmptyBorder());
         area.setFont(Theme.bodyFont(0));
+        area.setSize(widthPx, Short.MAX_VALUE);
         return area;
     }
 
@@ -237,8 +234,7 @@ public final class FirstRun {
             frame.setName("prepare");
             frame.setIconImages(AppIcon.images());
             frame.setDefaultCloseOperation(JFrame.DO_NOTHING_ON_CLOSE);
-            frame.pack();
-            frame.setLocationRelativeTo(null);
+            Placing.over(frame, null);
             frame.setVisible(true);
         }
 

@@ -10,8 +10,8 @@ import javax.swing.JLabel;
 import javax.swing.JList;
 import oblate.base.PluginHost;
 import oblate.workbench.look.Theme;
-import org.assertj.swing.core.BasicRobot;
-import org.assertj.swing.core.Robot;
+import oblate.workbench.testing.Hand;
+import oblate.workbench.testing.OpenWindow;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Tag;
@@ -27,15 +27,15 @@ class ActionsWindowTest {
     Path folder;
 
     private PluginHost plugins;
-    private WindowPictures window;
-    private Robot robot;
+    private OpenWindow window;
+    private Hand hand;
 
     @BeforeEach
     void open() {
-        robot = BasicRobot.robotWithCurrentAwtHierarchy();
+        hand = new Hand();
         plugins = PluginHost.bundledOnly();
-        window = new WindowPictures(folder.resolve("archive"), folder.resolve("settings"), plugins);
-        WindowPictures.act(() -> window.workbench().frame().setBounds(0, 0, 1300, 850));
+        window = new OpenWindow(folder.resolve("archive"), folder.resolve("settings"), plugins);
+        OpenWindow.act(() -> window.workbench().frame().setBounds(0, 0, 1300, 850));
         window.settle();
     }
 
@@ -43,39 +43,38 @@ class ActionsWindowTest {
     void close() {
         window.close();
         plugins.close();
-        robot.cleanUpWithoutDisposingWindows();
+        hand.close();
     }
 
     private void key(int code) {
-        robot.pressAndReleaseKeys(code);
+        hand.strike(code);
         window.settle();
     }
 
     private boolean isShowing(String name) {
-        return WindowPictures.ask(
-                () -> WindowPictures.find(window.workbench().frame().getRootPane(), name)
-                        .filter(c -> c.isShowing())
-                        .isPresent());
+        return OpenWindow.ask(() -> OpenWindow.find(window.workbench().frame().getRootPane(), name)
+                .filter(c -> c.isShowing())
+                .isPresent());
     }
 
     @Test
     void f1FindsAnActionAndEnterDoesIt() throws IOException {
         key(KeyEvent.VK_F1);
-        WindowPictures.await("the list", () -> window.find("actions.typed").isFocusOwner());
+        OpenWindow.await("the list", () -> window.find("actions.typed").isFocusOwner());
         assertThat(((JList<?>) window.find("actions.list")).getModel().getSize())
                 .isGreaterThan(10);
-        robot.enterText("dim");
-        WindowPictures.await(
+        hand.type("dim");
+        OpenWindow.await(
                 "one match",
                 () -> ((JList<?>) window.find("actions.list")).getModel().getSize() == 1
                         || ((JList<?>) window.find("actions.list")).getSelectedIndex() == 0);
         key(KeyEvent.VK_ENTER);
-        WindowPictures.await(
+        OpenWindow.await(
                 "it is done",
                 () -> window.workbench().frame().getRootPane().getBackground() != null && !isShowing("actions"));
         assertThat(javax.swing.UIManager.getLookAndFeel().getName())
                 .isEqualTo(new oblate.workbench.look.RedLaf().getName());
-        WindowPictures.act(() -> window.workbench().setTheme(Theme.DUSK));
+        OpenWindow.act(() -> window.workbench().setTheme(Theme.DUSK));
         key(KeyEvent.VK_F1);
         key(KeyEvent.VK_ESCAPE);
         assertThat(isShowing("actions")).isFalse();
@@ -86,16 +85,16 @@ class ActionsWindowTest {
         window.workbench().walkThrough();
         assertThat(isShowing("walk")).isTrue();
         String first = words();
-        WindowPictures.act(() -> window.workbench().showPanel("measure"));
-        WindowPictures.await("the next step", () -> !words().equals(first));
+        OpenWindow.act(() -> window.workbench().showPanel("measure"));
+        OpenWindow.await("the next step", () -> !words().equals(first));
         String second = words();
-        robot.click(window.find("walk.next"));
-        WindowPictures.await("the step after", () -> !words().equals(second));
-        robot.click(window.find("walk.leave"));
-        WindowPictures.await("it is gone", () -> !window.find("walk").isVisible());
+        hand.click(window.find("walk.next"));
+        OpenWindow.await("the step after", () -> !words().equals(second));
+        hand.click(window.find("walk.leave"));
+        OpenWindow.await("it is gone", () -> !window.find("walk").isVisible());
     }
 
     private String words() {
-        return WindowPictures.ask(() -> ((JLabel) window.find("walk.words")).getText());
+        return OpenWindow.ask(() -> ((JLabel) window.find("walk.words")).getText());
     }
 }

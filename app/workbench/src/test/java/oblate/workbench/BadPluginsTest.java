@@ -28,8 +28,8 @@ import oblate.base.PluginHost;
 import oblate.base.PluginRefusal;
 import oblate.base.Progress;
 import oblate.image.TimeWish;
-import org.assertj.swing.core.BasicRobot;
-import org.assertj.swing.core.Robot;
+import oblate.workbench.testing.Hand;
+import oblate.workbench.testing.OpenWindow;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Tag;
@@ -47,13 +47,13 @@ class BadPluginsTest {
     @TempDir
     Path settings;
 
-    private WindowPictures window;
+    private OpenWindow window;
     private PluginHost plugins;
-    private Robot robot;
+    private Hand hand;
 
     @BeforeEach
     void start() {
-        robot = BasicRobot.robotWithCurrentAwtHierarchy();
+        hand = new Hand();
     }
 
     @AfterEach
@@ -64,16 +64,15 @@ class BadPluginsTest {
                 plugins.close();
             }
         } finally {
-            robot.cleanUpWithoutDisposingWindows();
+            hand.close();
         }
     }
 
     private void open() {
         plugins = PluginHost.withFolder(settings.resolve("plugins"));
-        window = new WindowPictures(settings.resolve("archive"), settings, plugins);
-        WindowPictures.act(() -> window.workbench().frame().setBounds(0, 0, 1200, 800));
-        WindowPictures.await(
-                "the archive is read", () -> window.workbench().shelf().isRead());
+        window = new OpenWindow(settings.resolve("archive"), settings, plugins);
+        OpenWindow.act(() -> window.workbench().frame().setBounds(0, 0, 1200, 800));
+        OpenWindow.await("the archive is read", () -> window.workbench().shelf().isRead());
         window.settle();
     }
 
@@ -82,25 +81,24 @@ class BadPluginsTest {
     }
 
     private Optional<PluginFault> fault(String id) {
-        return WindowPictures.ask(() -> window.workbench().plugins().faults().stream()
+        return OpenWindow.ask(() -> window.workbench().plugins().faults().stream()
                 .filter(f -> f.jar().equals(id + ".jar"))
                 .findFirst());
     }
 
     private PluginFault awaitFault(String id) {
-        WindowPictures.await(id + " is switched off", () -> window.workbench().plugins().faults().stream()
+        OpenWindow.await(id + " is switched off", () -> window.workbench().plugins().faults().stream()
                 .anyMatch(f -> f.jar().equals(id + ".jar")));
         return fault(id).orElseThrow();
     }
 
     private void show(String panel) {
-        WindowPictures.act(() -> window.workbench().showPanel(panel));
+        OpenWindow.act(() -> window.workbench().showPanel(panel));
     }
 
     private boolean isInRail(String panel) {
-        return WindowPictures.ask(
-                () -> WindowPictures.find(window.workbench().frame().getRootPane(), "rail." + panel)
-                        .isPresent());
+        return OpenWindow.ask(() -> OpenWindow.find(window.workbench().frame().getRootPane(), "rail." + panel)
+                .isPresent());
     }
 
     @Test
@@ -161,7 +159,7 @@ class BadPluginsTest {
             show(id);
             PluginFault fault = awaitFault(id);
             assertThat(fault.sentence()).contains("\"" + id + "\" in " + id + ".jar", words);
-            WindowPictures.await(id + " is taken from the rail", () -> WindowPictures.find(
+            OpenWindow.await(id + " is taken from the rail", () -> OpenWindow.find(
                             window.workbench().frame().getRootPane(), "rail." + id)
                     .isEmpty());
         });
@@ -183,7 +181,7 @@ class BadPluginsTest {
         open();
         show("deaf");
         boolean[] heard = new boolean[1];
-        WindowPictures.act(() -> {
+        OpenWindow.act(() -> {
             window.workbench().selection().whenChanged(() -> heard[0] = true);
             window.workbench().selection().choosePicture(7);
         });
@@ -191,13 +189,13 @@ class BadPluginsTest {
         assertThat(awaitFault("deaf").sentence()).contains("bad ear");
 
         // Switched off, it is not asked again; switched on, its panel is made anew.
-        WindowPictures.act(() -> window.workbench().selection().choosePicture(8));
+        OpenWindow.act(() -> window.workbench().selection().choosePicture(8));
         show("plug-ins");
-        WindowPictures.act(() -> ((JButton) window.find("on.deaf.jar")).doClick());
-        WindowPictures.await("it is in the rail again", () -> isInRail("deaf"));
+        OpenWindow.act(() -> ((JButton) window.find("on.deaf.jar")).doClick());
+        OpenWindow.await("it is in the rail again", () -> isInRail("deaf"));
         assertThat(fault("deaf")).isEmpty();
         show("deaf");
-        WindowPictures.act(() -> window.workbench().shelf().refresh());
+        OpenWindow.act(() -> window.workbench().shelf().refresh());
         assertThat(awaitFault("deaf").sentence()).contains("bad shelf");
     }
 
@@ -207,13 +205,13 @@ class BadPluginsTest {
         open();
         show("painter");
         awaitFault("painter");
-        WindowPictures.await("the panel Plug-ins is shown", () -> window.find("copy.painter.jar")
+        OpenWindow.await("the panel Plug-ins is shown", () -> window.find("copy.painter.jar")
                 .isShowing());
-        WindowPictures.act(() -> ((JButton) window.find("copy.painter.jar")).doClick());
+        OpenWindow.act(() -> ((JButton) window.find("copy.painter.jar")).doClick());
         String copied =
                 (String) Toolkit.getDefaultToolkit().getSystemClipboard().getData(DataFlavor.stringFlavor);
         assertThat(copied).contains("painter.jar", "no ink", "stranger.Panel");
-        WindowPictures.await(
+        OpenWindow.await(
                 "the foot of the window has named it",
                 () -> !((JLabel) window.find("status")).getText().isBlank());
         window.close();
@@ -223,8 +221,8 @@ class BadPluginsTest {
         assertThat(isInRail("painter")).isFalse();
         assertThat(fault("painter")).isPresent();
         show("plug-ins");
-        WindowPictures.act(() -> ((JButton) window.find("on.painter.jar")).doClick());
-        WindowPictures.await("it is in the rail", () -> isInRail("painter"));
+        OpenWindow.act(() -> ((JButton) window.find("on.painter.jar")).doClick());
+        OpenWindow.await("it is in the rail", () -> isInRail("painter"));
     }
 
     @Test
@@ -246,7 +244,7 @@ class BadPluginsTest {
         Files.writeString(settings.resolve("plugins/junk.jar"), "no jar at all");
         open();
         List<PluginRefusal> refusals =
-                WindowPictures.ask(() -> window.workbench().plugins().refusals());
+                OpenWindow.ask(() -> window.workbench().plugins().refusals());
         assertThat(refusals)
                 .extracting(PluginRefusal::where)
                 .containsExactlyInAnyOrder("maker.jar", "static.jar", "order.jar", "icon.jar", "junk.jar");
@@ -276,7 +274,7 @@ class BadPluginsTest {
         fileAPicture();
         open();
         show("measure");
-        WindowPictures.await("the picture is shown", () -> !allNull(window.find("canvas")));
+        OpenWindow.await("the picture is shown", () -> !allNull(window.find("canvas")));
         window.settle();
         press("tool.clumsy");
         assertThat(awaitFault("clumsy").sentence()).contains("clumsy", "slips");
@@ -284,9 +282,9 @@ class BadPluginsTest {
         assertThat(awaitFault("empty").sentence()).contains("drawing over the picture", "NullPointerException");
         press("tool.click");
         Component canvas = window.find("canvas");
-        robot.click(canvas, new Point(canvas.getWidth() / 2, canvas.getHeight() / 2));
+        hand.click(canvas, new Point(canvas.getWidth() / 2, canvas.getHeight() / 2));
         assertThat(awaitFault("click").sentence()).contains("a click", "breaks");
-        WindowPictures.await("only the good tool is left", () -> WindowPictures.find(
+        OpenWindow.await("only the good tool is left", () -> OpenWindow.find(
                         window.workbench().frame().getRootPane(), "tool.click")
                 .isEmpty());
         press("tool.good");
@@ -300,7 +298,7 @@ class BadPluginsTest {
     }
 
     private void press(String button) {
-        WindowPictures.act(() -> ((javax.swing.AbstractButton) window.find(button)).doClick());
+        OpenWindow.act(() -> ((javax.swing.AbstractButton) window.find(button)).doClick());
     }
 
     private void fileAPicture() throws IOException {
@@ -312,8 +310,7 @@ class BadPluginsTest {
         g.dispose();
         ImageIO.write(image, "png", folder.resolve("2024-12-07T20-58-00Z.png").toFile());
         Files.writeString(settings.resolve("workbench.properties"), "panel.measure.fit.new=false\n");
-        WorkbenchContext context =
-                WindowPictures.context(settings.resolve("archive"), settings, PluginHost.bundledOnly());
+        WorkbenchContext context = OpenWindow.context(settings.resolve("archive"), settings, PluginHost.bundledOnly());
         FilingFacts facts = new FilingFacts(
                 Optional.of("jupiter"),
                 Optional.empty(),
@@ -339,7 +336,7 @@ class BadPluginsTest {
                         "try { Thread.sleep(8000); } catch (InterruptedException e) {} return new JLabel();"));
         open();
         Component strip = window.find("status").getParent();
-        Rectangle foot = WindowPictures.ask(() -> new Rectangle(strip.getLocationOnScreen(), strip.getSize()));
+        Rectangle foot = OpenWindow.ask(() -> new Rectangle(strip.getLocationOnScreen(), strip.getSize()));
         java.awt.Robot eye = new java.awt.Robot();
         BufferedImage before = eye.createScreenCapture(foot);
         javax.swing.SwingUtilities.invokeLater(() -> window.workbench().showPanel("sleeper"));
@@ -354,7 +351,7 @@ class BadPluginsTest {
         Thread.sleep(200);
         assertThat(isAlike(before, eye.createScreenCapture(foot))).isFalse();
 
-        WindowPictures.await(
+        OpenWindow.await(
                 "it has come back and is told of",
                 () -> ((JLabel) window.find("status")).getText().contains("sleeper.jar kept the window waiting"));
         assertThat(kept).doesNotExist();

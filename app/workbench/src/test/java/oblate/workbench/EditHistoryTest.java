@@ -33,6 +33,7 @@ import oblate.disc.Placement;
 import oblate.disc.PlacementCovariance;
 import oblate.disc.Trust;
 import oblate.image.TimeWish;
+import oblate.workbench.testing.OpenWindow;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Tag;
@@ -56,7 +57,7 @@ class EditHistoryTest {
 
     @BeforeEach
     void fileAPicture() throws IOException {
-        context = WindowPictures.context(folder.resolve("archive"), folder.resolve("settings"), plugins);
+        context = OpenWindow.context(folder.resolve("archive"), folder.resolve("settings"), plugins);
         Path file = folder.resolve("20310324T210530Z.png");
         ImageIO.write(new BufferedImage(64, 64, BufferedImage.TYPE_BYTE_GRAY), "png", file.toFile());
         TimeWish wish = new TimeWish(
@@ -83,7 +84,7 @@ class EditHistoryTest {
 
     private void open() {
         background = new Background(said::add);
-        edits = WindowPictures.ask(
+        edits = OpenWindow.ask(
                 () -> new EditHistory(archive(), context.sky(), folder.resolve("settings"), background, said::add));
         settle();
     }
@@ -106,7 +107,7 @@ class EditHistoryTest {
     }
 
     private void settle() {
-        WindowPictures.await("the background", background::isIdle);
+        OpenWindow.await("the background", background::isIdle);
     }
 
     private List<StoredMark> marks() {
@@ -136,7 +137,7 @@ class EditHistoryTest {
 
     private <T> T perform(java.util.function.Supplier<EditHistory.Done<T>> deed) {
         List<T> result = new ArrayList<>();
-        WindowPictures.act(() -> edits.perform(deed, result::add, said::add));
+        OpenWindow.act(() -> edits.perform(deed, result::add, said::add));
         settle();
         return result.get(0);
     }
@@ -180,12 +181,12 @@ class EditHistoryTest {
     }
 
     private void undo() {
-        WindowPictures.act(edits::undo);
+        OpenWindow.act(edits::undo);
         settle();
     }
 
     private void redo() {
-        WindowPictures.act(edits::redo);
+        OpenWindow.act(edits::redo);
         settle();
     }
 
@@ -413,7 +414,7 @@ class EditHistoryTest {
     @Test
     void anUndoThatIsStoppedBeforeItBeganChangesNothing() throws IOException {
         List<ArchivedPicture> four = filterOfFour(false);
-        WindowPictures.act(() -> {
+        OpenWindow.act(() -> {
             edits.undo();
             background.jobs().forEach(Job::stop);
         });
@@ -421,7 +422,7 @@ class EditHistoryTest {
         // It may have come through before it was stopped, or to any place: what is undone and what is not is always
         // known.
         long undone = filters(four).stream().filter("none"::equals).count();
-        WindowPictures.act(edits::undo);
+        OpenWindow.act(edits::undo);
         settle();
         assertThat(filters(four)).as("after %s were undone", undone).containsOnly("none");
     }
@@ -429,7 +430,7 @@ class EditHistoryTest {
     @Test
     void closingKeepsWhatWasAskedForBefore() {
         StoredFit fit = keepFit(32);
-        WindowPictures.act(() -> {
+        OpenWindow.act(() -> {
             edits.perform(
                     () -> {
                         StoredMark stored = archive().addMark(at(30, fit, Optional.empty()));
@@ -447,7 +448,7 @@ class EditHistoryTest {
     @Test
     void whatTheArchiveRefusesIsToldAndNotRemembered() {
         StoredFit fit = keepFit(32);
-        WindowPictures.act(() -> edits.perform(
+        OpenWindow.act(() -> edits.perform(
                 () -> {
                     StoredMark stored = archive().addMark(at(30, fit, Optional.of(77L)));
                     return EditHistory.Done.of(new Edit.MarkAdded(picture.id(), stored.id()), stored);

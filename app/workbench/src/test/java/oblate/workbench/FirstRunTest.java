@@ -13,10 +13,9 @@ import javax.swing.JButton;
 import javax.swing.JFrame;
 import javax.swing.JTextArea;
 import oblate.base.Progress;
-import org.assertj.swing.core.BasicRobot;
-import org.assertj.swing.core.Robot;
+import oblate.workbench.testing.Hand;
+import oblate.workbench.testing.OpenWindow;
 import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
@@ -25,21 +24,16 @@ import org.junit.jupiter.api.Timeout;
 @Tag("window")
 @Timeout(value = 90, threadMode = Timeout.ThreadMode.SEPARATE_THREAD)
 class FirstRunTest {
-    private Robot robot;
-
-    @BeforeEach
-    void start() {
-        robot = BasicRobot.robotWithCurrentAwtHierarchy();
-    }
+    private final Hand hand = new Hand();
 
     @AfterEach
     void end() {
-        robot.cleanUpWithoutDisposingWindows();
+        hand.close();
     }
 
     private static JFrame frame(String name) {
-        WindowPictures.await("the window " + name, () -> found(name).isPresent());
-        return WindowPictures.ask(() -> found(name).orElseThrow());
+        OpenWindow.await("the window " + name, () -> found(name).isPresent());
+        return OpenWindow.ask(() -> found(name).orElseThrow());
     }
 
     private static Optional<JFrame> found(String name) {
@@ -50,8 +44,8 @@ class FirstRunTest {
     }
 
     private void press(JFrame frame, String button) {
-        robot.click(WindowPictures.ask(
-                () -> WindowPictures.find(frame.getContentPane(), button).orElseThrow()));
+        hand.click(OpenWindow.ask(
+                () -> OpenWindow.find(frame.getContentPane(), button).orElseThrow()));
     }
 
     @Test
@@ -67,10 +61,10 @@ class FirstRunTest {
         CompletableFuture<Optional<FirstRun.Choice>> answer =
                 CompletableFuture.supplyAsync(() -> FirstRun.ask(Path.of("nowhere"), "It was none. Try another."));
         JFrame frame = frame("first");
-        JTextArea problem = (JTextArea) WindowPictures.ask(() ->
-                WindowPictures.find(frame.getContentPane(), "first.problem").orElseThrow());
-        assertThat(WindowPictures.<String>ask(problem::getText)).isEqualTo("It was none. Try another.");
-        assertThat(WindowPictures.<Boolean>ask(() -> problem.getHeight() >= problem.getPreferredSize().height))
+        JTextArea problem = (JTextArea) OpenWindow.ask(
+                () -> OpenWindow.find(frame.getContentPane(), "first.problem").orElseThrow());
+        assertThat(OpenWindow.<String>ask(problem::getText)).isEqualTo("It was none. Try another.");
+        assertThat(OpenWindow.<Boolean>ask(() -> problem.getHeight() >= problem.getPreferredSize().height))
                 .as("nothing is cut off")
                 .isTrue();
         press(frame, "first.leave");
@@ -81,11 +75,11 @@ class FirstRunTest {
     void longWorkShowsItsProgressAndCanBeStopped() throws Exception {
         CompletableFuture<Optional<String>> work = CompletableFuture.supplyAsync(() -> FirstRun.prepare(this::endless));
         JFrame frame = frame("prepare");
-        JButton stop = (JButton) WindowPictures.ask(() ->
-                WindowPictures.find(frame.getContentPane(), "prepare.stop").orElseThrow());
-        robot.click(stop);
+        JButton stop = (JButton) OpenWindow.ask(
+                () -> OpenWindow.find(frame.getContentPane(), "prepare.stop").orElseThrow());
+        hand.click(stop);
         assertThat(work.get(20, TimeUnit.SECONDS)).isEmpty();
-        WindowPictures.await("it is gone", () -> found("prepare").isEmpty());
+        OpenWindow.await("it is gone", () -> found("prepare").isEmpty());
         assertThat(FirstRun.prepare(progress -> "done")).contains("done");
     }
 

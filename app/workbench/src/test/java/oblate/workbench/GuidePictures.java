@@ -15,6 +15,7 @@ import oblate.archive.ArchivedPicture;
 import oblate.archive.MarkSearch;
 import oblate.base.PluginHost;
 import oblate.workbench.look.Theme;
+import oblate.workbench.testing.OpenWindow;
 
 /**
  * Takes the pictures of the guide: {@code GuidePictures ARCHIVE OUT [THEME]}, on a copy of the archive that {@code oblate demo} makes. It drops a
@@ -22,11 +23,11 @@ import oblate.workbench.look.Theme;
  */
 public final class GuidePictures {
     private static final String STAR = "red oval";
-    private final WindowPictures window;
+    private final OpenWindow window;
     private final Path out;
     private final String suffix;
 
-    private GuidePictures(WindowPictures window, Path out, String suffix) {
+    private GuidePictures(OpenWindow window, Path out, String suffix) {
         this.window = window;
         this.out = out;
         this.suffix = suffix;
@@ -37,9 +38,9 @@ public final class GuidePictures {
         Path out = Path.of(args[1]);
         Theme theme = args.length > 2 ? Theme.valueOf(args[2]) : Theme.DUSK;
         String suffix = args.length > 2 ? "-" + args[2].toLowerCase(Locale.ROOT) : "";
-        try (WindowPictures window =
-                new WindowPictures(Path.of(args[0]), out.resolve("settings" + suffix), PluginHost.bundledOnly())) {
-            WindowPictures.act(() -> {
+        try (OpenWindow window =
+                new OpenWindow(Path.of(args[0]), out.resolve("settings" + suffix), PluginHost.bundledOnly())) {
+            OpenWindow.act(() -> {
                 window.workbench().setTheme(theme);
                 window.workbench().frame().setBounds(0, 0, 1500, 940);
             });
@@ -50,7 +51,7 @@ public final class GuidePictures {
 
     private void takeAll() throws IOException {
         ArchivedPicture best = best();
-        WindowPictures.act(() -> window.workbench().selection().choosePicture(best.id()));
+        OpenWindow.act(() -> window.workbench().selection().choosePicture(best.id()));
         show("nights");
         save("nights");
         show("measure");
@@ -59,7 +60,7 @@ public final class GuidePictures {
         click(0.56, 0.44);
         window.settle();
         save("naming");
-        WindowPictures.act(() -> window.workbench().selection().chooseFeature(Optional.of("oval A")));
+        OpenWindow.act(() -> window.workbench().selection().chooseFeature(Optional.of("oval A")));
         show("longitude-date");
         save("drift");
         show("report");
@@ -67,7 +68,7 @@ public final class GuidePictures {
         show("plug-ins");
         save("plug-ins");
         JComponent pane = (JComponent) window.workbench().frame().getContentPane();
-        WindowPictures.act(() -> pane.getTransferHandler()
+        OpenWindow.act(() -> pane.getTransferHandler()
                 .importData(new TransferHandler.TransferSupport(
                         pane,
                         new FileList(List.of(out.toFile(), Path.of("night").toFile())))));
@@ -82,14 +83,14 @@ public final class GuidePictures {
                 .filter(m -> m.mark().point().orElseThrow().emissionDeg() < 50)
                 .map(m -> m.mark().pictureId())
                 .toList();
-        return WindowPictures.ask(() -> window.workbench().shelf().pictures().stream()
+        return OpenWindow.ask(() -> window.workbench().shelf().pictures().stream()
                 .filter(p -> p.channels() == 3 && withStar.contains(p.id()))
                 .max(Comparator.comparingInt(ArchivedPicture::markCount))
                 .orElseThrow());
     }
 
     private void show(String panel) {
-        WindowPictures.act(() -> window.workbench().showPanel(panel));
+        OpenWindow.act(() -> window.workbench().showPanel(panel));
         window.settle();
     }
 
@@ -99,13 +100,13 @@ public final class GuidePictures {
 
     private void moveOn(double across, double down) {
         Component canvas = window.find("canvas");
-        WindowPictures.act(() -> canvas.dispatchEvent(event(canvas, MouseEvent.MOUSE_MOVED, across, down)));
+        OpenWindow.act(() -> canvas.dispatchEvent(event(canvas, MouseEvent.MOUSE_MOVED, across, down)));
         window.settle();
     }
 
     private void click(double across, double down) {
         Component canvas = window.find("canvas");
-        WindowPictures.act(() -> {
+        OpenWindow.act(() -> {
             canvas.dispatchEvent(event(canvas, MouseEvent.MOUSE_PRESSED, across, down));
             canvas.dispatchEvent(event(canvas, MouseEvent.MOUSE_RELEASED, across, down));
         });

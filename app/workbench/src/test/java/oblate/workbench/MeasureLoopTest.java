@@ -6,7 +6,6 @@ import static org.assertj.core.data.Offset.offset;
 
 import java.awt.Component;
 import java.awt.Point;
-import java.awt.event.InputEvent;
 import java.awt.event.KeyEvent;
 import java.io.IOException;
 import java.nio.ByteBuffer;
@@ -40,6 +39,9 @@ import oblate.image.TimeWish;
 import oblate.sample.SampleSeason;
 import oblate.sample.SampleTruth;
 import oblate.workbench.measure.CanvasView;
+import oblate.workbench.testing.Hand;
+import oblate.workbench.testing.OpenWindow;
+import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Tag;
@@ -57,19 +59,19 @@ class MeasureLoopTest {
     static Path folder;
 
     private static SampleTruth truth;
-    private static java.awt.Robot robot;
-    private WindowPictures window;
+    private static Hand hand;
+    private OpenWindow window;
     private PluginHost plugins;
     private Path archive;
     private Path settings;
     private int strokes;
 
     @BeforeAll
-    static void fileTheSampleNight() throws java.awt.AWTException {
-        robot = new java.awt.Robot();
+    static void fileTheSampleNight() {
+        hand = new Hand();
         truth = SampleSeason.night().writeTo(folder.resolve("season"), Progress.SILENT);
         WorkbenchContext context =
-                WindowPictures.context(folder.resolve("base"), folder.resolve("none"), PluginHost.bundledOnly());
+                OpenWindow.context(folder.resolve("base"), folder.resolve("none"), PluginHost.bundledOnly());
         try (Archive archive = context.archive()) {
             // Whether the kit mirrors is known of it, as it is at home: some pictures alone leave that open.
             Kit plain = Kit.named("kit A");
@@ -108,6 +110,11 @@ class MeasureLoopTest {
         }
     }
 
+    @AfterAll
+    static void letGo() {
+        hand.close();
+    }
+
     private void open(String name, boolean fitNew) throws IOException {
         settings = folder.resolve(name);
         archive = settings.resolve("archive");
@@ -116,10 +123,9 @@ class MeasureLoopTest {
             Files.writeString(settings.resolve("workbench.properties"), "panel.measure.fit.new=" + fitNew + "\n");
         }
         plugins = PluginHost.bundledOnly();
-        window = new WindowPictures(archive, settings, plugins);
-        WindowPictures.act(() -> window.workbench().frame().setBounds(0, 0, 1400, 900));
-        WindowPictures.await(
-                "the archive is read", () -> window.workbench().shelf().isRead());
+        window = new OpenWindow(archive, settings, plugins);
+        OpenWindow.act(() -> window.workbench().frame().setBounds(0, 0, 1400, 900));
+        OpenWindow.await("the archive is read", () -> window.workbench().shelf().isRead());
         window.settle();
     }
 
@@ -160,9 +166,9 @@ class MeasureLoopTest {
     }
 
     private void measure(ArchivedPicture picture) {
-        WindowPictures.act(() -> window.workbench().openPicture(picture.id()));
+        OpenWindow.act(() -> window.workbench().openPicture(picture.id()));
         window.settle();
-        WindowPictures.await("the focus", () -> {
+        OpenWindow.await("the focus", () -> {
             Component canvas = window.find("canvas");
             if (!canvas.hasFocus()) {
                 window.workbench().frame().toFront();
@@ -174,51 +180,34 @@ class MeasureLoopTest {
 
     private CanvasView view() {
         Component canvas = window.find("canvas");
-        return WindowPictures.ask(() -> {
+        return OpenWindow.ask(() -> {
             java.lang.reflect.Method view = canvas.getClass().getDeclaredMethod("view");
             view.setAccessible(true);
             return (CanvasView) view.invoke(canvas);
         });
     }
 
-    private Point onScreen(double xPx, double yPx) {
+    private Point onCanvas(double xPx, double yPx) {
         var at = view().toScreen(new oblate.disc.PixelPoint(xPx, yPx));
-        Component canvas = window.find("canvas");
-        return WindowPictures.ask(() -> {
-            Point origin = canvas.getLocationOnScreen();
-            return new Point(origin.x + (int) Math.round(at.x), origin.y + (int) Math.round(at.y));
-        });
+        return new Point((int) Math.round(at.x), (int) Math.round(at.y));
     }
 
     private void moveTo(double xPx, double yPx) {
-        Point at = onScreen(xPx, yPx);
-        robot.mouseMove(at.x, at.y);
-        Typing.rest();
-        Typing.rest();
+        hand.move(window.find("canvas"), onCanvas(xPx, yPx));
     }
 
     private void click(double xPx, double yPx) {
-        moveTo(xPx, yPx);
-        robot.mousePress(InputEvent.BUTTON1_DOWN_MASK);
-        robot.mouseRelease(InputEvent.BUTTON1_DOWN_MASK);
-        Typing.rest();
-        Typing.rest();
+        hand.click(window.find("canvas"), onCanvas(xPx, yPx));
         strokes++;
     }
 
     private void strike(int... keys) {
-        for (int key : keys) {
-            robot.keyPress(key);
-        }
-        for (int i = keys.length - 1; i >= 0; i--) {
-            robot.keyRelease(keys[i]);
-        }
-        Typing.rest();
+        hand.strike(keys);
         strokes++;
     }
 
     private void type(String text) {
-        Typing.type(robot, text);
+        hand.type(text);
         strokes += text.length();
     }
 
@@ -231,22 +220,21 @@ class MeasureLoopTest {
     }
 
     private String status() {
-        return WindowPictures.ask(() -> ((javax.swing.JLabel) window.find("status")).getText());
+        return OpenWindow.ask(() -> ((javax.swing.JLabel) window.find("status")).getText());
     }
 
     private void awaitNaming() {
-        WindowPictures.await("the list of names", () -> window.find("naming").isVisible());
+        OpenWindow.await("the list of names", () -> window.find("naming").isVisible());
     }
 
     private long chosen() {
-        return WindowPictures.ask(
-                () -> window.workbench().selection().pictureId().orElseThrow());
+        return OpenWindow.ask(() -> window.workbench().selection().pictureId().orElseThrow());
     }
 
     /** The first name offered, for the words of a failure. */
     private String offered() {
         javax.swing.JList<?> list = (javax.swing.JList<?>) window.find("naming.list");
-        return WindowPictures.ask(() -> list.getModel().getSize() == 0
+        return OpenWindow.ask(() -> list.getModel().getSize() == 0
                 ? "nothing"
                 : (list.getSelectedIndex() == 0 ? "" : "only listed: ")
                         + list.getModel().getElementAt(0));
@@ -255,7 +243,7 @@ class MeasureLoopTest {
     /** A picture with a right clock whose follower in time has one too, and shows three of the same features well. */
     private SampleTruth.Picture firstOfARightPair() {
         List<ArchivedPicture> all =
-                WindowPictures.ask(() -> window.workbench().shelf().pictures());
+                OpenWindow.ask(() -> window.workbench().shelf().pictures());
         for (int i = 0; i + 1 < all.size(); i++) {
             Optional<SampleTruth.Picture> a = truthOf(all.get(i)).filter(t -> isRight(t));
             Optional<SampleTruth.Picture> b = truthOf(all.get(i + 1)).filter(t -> isRight(t));
@@ -312,7 +300,7 @@ class MeasureLoopTest {
             }
             String offered = offered();
             strike(KeyEvent.VK_ENTER);
-            WindowPictures.await(
+            OpenWindow.await(
                     "a name for " + mark + ", offered was " + offered,
                     () -> marksOf(picture).size() == before + 1
                             && marksOf(picture).stream()
@@ -328,7 +316,7 @@ class MeasureLoopTest {
         SampleTruth.Picture first = firstOfARightPair();
         ArchivedPicture picture = pictureOf(first);
         measure(picture);
-        WindowPictures.await("a fit", () -> fitOf(picture).isPresent());
+        OpenWindow.await("a fit", () -> fitOf(picture).isPresent());
         window.settle();
         List<SampleTruth.Mark> five = wellSeen(first);
         markNamed(picture, five, false);
@@ -336,10 +324,10 @@ class MeasureLoopTest {
         // Space: the next picture without marks comes with its fit made ahead.
         long start = System.nanoTime();
         strike(KeyEvent.VK_SPACE);
-        WindowPictures.await("another picture", () -> chosen() != picture.id());
+        OpenWindow.await("another picture", () -> chosen() != picture.id());
         ArchivedPicture second = catalog().picture(chosen()).orElseThrow();
         assertThat(second.markCount()).isZero();
-        WindowPictures.await("its fit is kept", () -> fitOf(second).isPresent());
+        OpenWindow.await("its fit is kept", () -> fitOf(second).isPresent());
         double seconds = (System.nanoTime() - start) / 1e9;
         window.settle();
 
@@ -370,7 +358,7 @@ class MeasureLoopTest {
         ArchivedPicture picture = pictureOf(one);
         measure(picture);
         strike(KeyEvent.VK_F5);
-        WindowPictures.await("a fit", () -> fitOf(picture).isPresent());
+        OpenWindow.await("a fit", () -> fitOf(picture).isPresent());
         window.settle();
         Placement fitted = fitOf(picture).orElseThrow().fit().placement();
         click(one.cxPx() + 12, one.cyPx() + 20);
@@ -380,7 +368,7 @@ class MeasureLoopTest {
         strike(KeyEvent.VK_CONTROL, KeyEvent.VK_RIGHT);
         type("spot x");
         strike(KeyEvent.VK_ENTER);
-        WindowPictures.await("a named mark", () -> marksOf(picture).stream()
+        OpenWindow.await("a named mark", () -> marksOf(picture).stream()
                 .anyMatch(m -> m.featureName().equals(Optional.of("spot x"))));
         window.settle();
         StoredMark named = marksOf(picture).get(0);
@@ -391,9 +379,9 @@ class MeasureLoopTest {
             strike(KeyEvent.VK_RIGHT);
         }
         strike(KeyEvent.VK_SHIFT, KeyEvent.VK_CLOSE_BRACKET);
-        WindowPictures.act(() -> ((JTextField) window.find("hand.angle")).setText("0.7"));
+        OpenWindow.act(() -> ((JTextField) window.find("hand.angle")).setText("0.7"));
         strike(KeyEvent.VK_ENTER);
-        WindowPictures.await("the outline is kept", () -> fitOf(picture)
+        OpenWindow.await("the outline is kept", () -> fitOf(picture)
                 .filter(f -> f.fit().method().equals("hand"))
                 .isPresent());
         window.settle();
@@ -406,7 +394,7 @@ class MeasureLoopTest {
                 .isEqualTo(fitted.equatorialRadiusPx() + 1, offset(1e-6));
         assertThat(drawn.fit().covariance().sigmaPoleAngleDeg()).isEqualTo(0.7, offset(1e-9));
         // The mark was measured again with it, and is less sure now.
-        WindowPictures.await(
+        OpenWindow.await(
                 "the mark follows", () -> marksOf(picture).get(0).mark().fitId().equals(Optional.of(drawn.id())));
         assertThat(marksOf(picture).get(0).mark().errors().orElseThrow().totalLonDeg())
                 .isGreaterThan(named.mark().errors().orElseThrow().totalLonDeg());
@@ -416,27 +404,27 @@ class MeasureLoopTest {
         open("restart", false);
         measure(picture);
         strike(KeyEvent.VK_CONTROL, KeyEvent.VK_Z);
-        WindowPictures.await("the automatic fit is back", () -> fitOf(picture)
+        OpenWindow.await("the automatic fit is back", () -> fitOf(picture)
                 .filter(f -> f.fit().placement().equals(fitted))
                 .isPresent());
         window.settle();
         assertThat(marksOf(picture).get(0).mark().fitId())
                 .isEqualTo(fitOf(picture).map(StoredFit::id));
         strike(KeyEvent.VK_CONTROL, KeyEvent.VK_Z);
-        WindowPictures.await(
+        OpenWindow.await(
                 "the name is gone", () -> marksOf(picture).get(0).featureName().isEmpty());
         window.settle();
         strike(KeyEvent.VK_CONTROL, KeyEvent.VK_Z);
-        WindowPictures.await("the mark is gone", () -> marksOf(picture).isEmpty());
+        OpenWindow.await("the mark is gone", () -> marksOf(picture).isEmpty());
         window.settle();
         strike(KeyEvent.VK_CONTROL, KeyEvent.VK_Z);
-        WindowPictures.await("the fit is gone", () -> fitOf(picture).isEmpty());
+        OpenWindow.await("the fit is gone", () -> fitOf(picture).isEmpty());
         window.settle();
         for (int i = 0; i < 4; i++) {
             strike(KeyEvent.VK_CONTROL, KeyEvent.VK_SHIFT, KeyEvent.VK_Z);
             window.settle();
         }
-        WindowPictures.await(
+        OpenWindow.await(
                 "all is back",
                 () -> fitOf(picture)
                                 .filter(f -> f.fit().method().equals("hand"))
@@ -454,23 +442,23 @@ class MeasureLoopTest {
         ArchivedPicture picture = pictureOf(one);
         measure(picture);
         strike(KeyEvent.VK_F5);
-        WindowPictures.await("a fit", () -> fitOf(picture).isPresent());
+        OpenWindow.await("a fit", () -> fitOf(picture).isPresent());
         window.settle();
         try (Connection other = DriverManager.getConnection("jdbc:sqlite:" + archive.resolve("catalog.db"))) {
             other.setAutoCommit(false);
             try (var statement = other.createStatement()) {
                 statement.execute("update picture set notes = 'busy' where id = " + picture.id());
                 click(one.cxPx(), one.cyPx());
-                WindowPictures.await("the trouble is told", () -> status().contains("in your hand"));
+                OpenWindow.await("the trouble is told", () -> status().contains("in your hand"));
                 assertThat(status()).contains("another program");
                 JTable table = (JTable) window.find("marks");
-                assertThat(WindowPictures.<Integer>ask(table::getRowCount)).isEqualTo(1);
+                assertThat(OpenWindow.<Integer>ask(table::getRowCount)).isEqualTo(1);
                 assertThat(marksOf(picture)).isEmpty();
             }
             other.rollback();
         }
         strike(KeyEvent.VK_ENTER);
-        WindowPictures.await("the mark is kept", () -> marksOf(picture).size() == 1);
+        OpenWindow.await("the mark is kept", () -> marksOf(picture).size() == 1);
         window.settle();
         assertThat(marksOf(picture).get(0).mark().pixel().xPx()).isEqualTo(one.cxPx(), offset(1.0));
     }
@@ -483,7 +471,7 @@ class MeasureLoopTest {
         for (ArchivedPicture picture : List.of(pictures.get(1), pictures.get(0))) {
             measure(picture);
             strike(KeyEvent.VK_F5);
-            WindowPictures.await("a fit", () -> fitOf(picture).isPresent());
+            OpenWindow.await("a fit", () -> fitOf(picture).isPresent());
             window.settle();
         }
         ArchivedPicture first = pictures.get(0);
@@ -493,21 +481,21 @@ class MeasureLoopTest {
             try (var statement = other.createStatement()) {
                 statement.execute("update picture set notes = 'busy' where id = " + first.id());
                 click(two.get(0).cxPx(), two.get(0).cyPx());
-                WindowPictures.await("the trouble is told", () -> status().contains("in your hand"));
+                OpenWindow.await("the trouble is told", () -> status().contains("in your hand"));
                 measure(second);
-                WindowPictures.await("it waits", () -> status().contains("waits there"));
+                OpenWindow.await("it waits", () -> status().contains("waits there"));
                 assertThat(status()).contains(first.originalName());
                 measure(first);
                 JTable table = (JTable) window.find("marks");
-                WindowPictures.await("it is in the hand again", () -> table.getRowCount() == 1);
+                OpenWindow.await("it is in the hand again", () -> table.getRowCount() == 1);
                 measure(second);
             }
             other.rollback();
         }
         assertThat(marksOf(first)).isEmpty();
         click(two.get(1).cxPx(), two.get(1).cyPx());
-        WindowPictures.await("the mark here is kept", () -> marksOf(second).size() == 1);
-        WindowPictures.await("so is the one that waited", () -> marksOf(first).size() == 1);
+        OpenWindow.await("the mark here is kept", () -> marksOf(second).size() == 1);
+        OpenWindow.await("so is the one that waited", () -> marksOf(first).size() == 1);
         assertThat(marksOf(first).get(0).mark().pixel().xPx())
                 .isEqualTo(two.get(0).cxPx(), offset(1.0));
         window.settle();
@@ -527,7 +515,7 @@ class MeasureLoopTest {
         assertThat(status()).containsPattern("60[ ,.\u202f\u00a0]?000").contains("limit");
         measure(good);
         strike(KeyEvent.VK_F5);
-        WindowPictures.await("a fit", () -> fitOf(good).isPresent());
+        OpenWindow.await("a fit", () -> fitOf(good).isPresent());
         window.settle();
     }
 
@@ -568,21 +556,21 @@ class MeasureLoopTest {
             ArchivedPicture picture = pictureOf(one);
             measure(picture);
             strike(KeyEvent.VK_F5);
-            WindowPictures.await("a fit", () -> fitOf(picture).isPresent());
+            OpenWindow.await("a fit", () -> fitOf(picture).isPresent());
             window.settle();
         }
-        WindowPictures.act(() -> window.workbench().shelf().refresh());
+        OpenWindow.act(() -> window.workbench().shelf().refresh());
         window.settle();
         strike(KeyEvent.VK_P);
         window.settle();
-        assertThat(WindowPictures.<Boolean>ask(() -> window.find("pair").isShowing()))
+        assertThat(OpenWindow.<Boolean>ask(() -> window.find("pair").isShowing()))
                 .isTrue();
         for (int kind = 0; kind < 3; kind++) {
             int index = kind;
-            WindowPictures.act(() -> ((javax.swing.JComboBox<?>) window.find("compare.kind")).setSelectedIndex(index));
+            OpenWindow.act(() -> ((javax.swing.JComboBox<?>) window.find("compare.kind")).setSelectedIndex(index));
             window.settle();
             Component pair = window.find("pair");
-            java.awt.image.BufferedImage image = WindowPictures.ask(() -> {
+            java.awt.image.BufferedImage image = OpenWindow.ask(() -> {
                 var made = new java.awt.image.BufferedImage(
                         pair.getWidth(), pair.getHeight(), java.awt.image.BufferedImage.TYPE_INT_RGB);
                 pair.paint(made.getGraphics());
@@ -594,31 +582,23 @@ class MeasureLoopTest {
             assertThat(light(image, image.getWidth() * 3 / 4, image.getHeight() / 2))
                     .isGreaterThan(40);
         }
-        WindowPictures.act(() -> ((javax.swing.JButton) window.find("compare.leave")).doClick());
+        OpenWindow.act(() -> ((javax.swing.JButton) window.find("compare.leave")).doClick());
         window.settle();
         moveTo(two.get(1).cxPx(), two.get(1).cyPx() + 8);
         strike(KeyEvent.VK_R);
         window.settle();
         Component cells = window.find("season.cells");
-        assertThat(WindowPictures.<Boolean>ask(cells::isShowing)).isTrue();
-        int found = WindowPictures.ask(() -> {
+        assertThat(OpenWindow.<Boolean>ask(cells::isShowing)).isTrue();
+        int found = OpenWindow.ask(() -> {
             java.lang.reflect.Method count = cells.getClass().getDeclaredMethod("count");
             count.setAccessible(true);
             return (Integer) count.invoke(cells);
         });
         assertThat(found).isBetween(1, 2);
         // A click on the first cut-out opens its picture on the desk.
-        Point cell = WindowPictures.ask(() -> {
-            Point at = cells.getLocationOnScreen();
-            return new Point(at.x + 40, at.y + 40);
-        });
-        robot.mouseMove(cell.x, cell.y);
-        robot.mousePress(InputEvent.BUTTON1_DOWN_MASK);
-        robot.mouseRelease(InputEvent.BUTTON1_DOWN_MASK);
-        Typing.rest();
-        Typing.rest();
+        hand.click(cells, new Point(40, 40));
         window.settle();
-        assertThat(WindowPictures.<Boolean>ask(() -> window.find("canvas").isShowing()))
+        assertThat(OpenWindow.<Boolean>ask(() -> window.find("canvas").isShowing()))
                 .isTrue();
     }
 

@@ -21,6 +21,7 @@ import oblate.archive.ArchivedPicture;
 import oblate.archive.MarkSearch;
 import oblate.base.PluginHost;
 import oblate.workbench.look.Theme;
+import oblate.workbench.testing.OpenWindow;
 
 /**
  * Takes pictures of the measuring desk in every theme at 1x and 2x: {@code MeasurePictures ARCHIVE OUT}, on a copy of the archive that {@code oblate demo}
@@ -28,10 +29,10 @@ import oblate.workbench.look.Theme;
  */
 public final class MeasurePictures {
     private static final String STAR = "red oval";
-    private final WindowPictures window;
+    private final OpenWindow window;
     private final Path out;
 
-    private MeasurePictures(WindowPictures window, Path out) {
+    private MeasurePictures(OpenWindow window, Path out) {
         this.window = window;
         this.out = out;
     }
@@ -40,13 +41,12 @@ public final class MeasurePictures {
     public static void main(String[] args) throws IOException {
         Path out = Path.of(args[1]);
         Files.createDirectories(out);
-        try (WindowPictures window =
-                new WindowPictures(Path.of(args[0]), out.resolve("settings"), PluginHost.bundledOnly())) {
-            WindowPictures.act(() -> window.workbench().frame().setBounds(0, 0, 1500, 940));
+        try (OpenWindow window = new OpenWindow(Path.of(args[0]), out.resolve("settings"), PluginHost.bundledOnly())) {
+            OpenWindow.act(() -> window.workbench().frame().setBounds(0, 0, 1500, 940));
             window.settle();
             MeasurePictures pictures = new MeasurePictures(window, out);
             for (Theme theme : Theme.values()) {
-                WindowPictures.act(() -> window.workbench().setTheme(theme));
+                OpenWindow.act(() -> window.workbench().setTheme(theme));
                 pictures.takeAll(theme.name().toLowerCase(Locale.ROOT));
             }
         }
@@ -54,7 +54,7 @@ public final class MeasurePictures {
 
     private void takeAll(String theme) throws IOException {
         ArchivedPicture best = best();
-        WindowPictures.act(() -> window.workbench().openPicture(best.id()));
+        OpenWindow.act(() -> window.workbench().openPicture(best.id()));
         window.settle();
         moveOn(0.62, 0.60);
         save("measure-" + theme);
@@ -95,14 +95,14 @@ public final class MeasurePictures {
     }
 
     private void choose(String box, int index) {
-        WindowPictures.act(() -> ((JComboBox<?>) window.find(box)).setSelectedIndex(index));
+        OpenWindow.act(() -> ((JComboBox<?>) window.find(box)).setSelectedIndex(index));
         window.settle();
     }
 
     /** Performs what a key of a component does. */
     private void key(String component, String id) {
         JComponent where = (JComponent) window.find(component);
-        WindowPictures.act(() -> {
+        OpenWindow.act(() -> {
             Action action = where.getActionMap().get(id);
             action.actionPerformed(new java.awt.event.ActionEvent(where, 0, id));
         });
@@ -115,7 +115,7 @@ public final class MeasurePictures {
                 .filter(m -> m.mark().point().orElseThrow().emissionDeg() < 50)
                 .map(m -> m.mark().pictureId())
                 .toList();
-        return WindowPictures.ask(() -> window.workbench().shelf().pictures().stream()
+        return OpenWindow.ask(() -> window.workbench().shelf().pictures().stream()
                 .filter(p -> p.channels() == 3 && withStar.contains(p.id()))
                 .max(Comparator.comparingInt(ArchivedPicture::markCount))
                 .orElseThrow());
@@ -123,7 +123,7 @@ public final class MeasurePictures {
 
     private void save(String name) throws IOException {
         window.save(out.resolve(name + ".png"));
-        BufferedImage twice = WindowPictures.ask(() -> {
+        BufferedImage twice = OpenWindow.ask(() -> {
             Component pane = window.workbench().frame().getRootPane();
             Dimension size = pane.getSize();
             BufferedImage image = new BufferedImage(2 * size.width, 2 * size.height, BufferedImage.TYPE_INT_RGB);
@@ -138,13 +138,13 @@ public final class MeasurePictures {
 
     private void moveOn(double across, double down) {
         Component canvas = window.find("canvas");
-        WindowPictures.act(() -> canvas.dispatchEvent(event(canvas, MouseEvent.MOUSE_MOVED, across, down)));
+        OpenWindow.act(() -> canvas.dispatchEvent(event(canvas, MouseEvent.MOUSE_MOVED, across, down)));
         window.settle();
     }
 
     private void click(double across, double down) {
         Component canvas = window.find("canvas");
-        WindowPictures.act(() -> {
+        OpenWindow.act(() -> {
             canvas.dispatchEvent(event(canvas, MouseEvent.MOUSE_PRESSED, across, down));
             canvas.dispatchEvent(event(canvas, MouseEvent.MOUSE_RELEASED, across, down));
         });

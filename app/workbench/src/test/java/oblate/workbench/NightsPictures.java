@@ -19,14 +19,15 @@ import javax.swing.TransferHandler;
 import oblate.archive.ArchivedPicture;
 import oblate.base.PluginHost;
 import oblate.workbench.look.Theme;
+import oblate.workbench.testing.OpenWindow;
 
 /** Takes the pictures of the panel of nights: {@code NightsPictures ARCHIVE OUT THEME FILES…}, on an archive that {@code oblate demo} makes. */
 public final class NightsPictures {
-    private final WindowPictures window;
+    private final OpenWindow window;
     private final Path out;
     private final String suffix;
 
-    private NightsPictures(WindowPictures window, Path out, String suffix) {
+    private NightsPictures(OpenWindow window, Path out, String suffix) {
         this.window = window;
         this.out = out;
         this.suffix = suffix;
@@ -37,9 +38,9 @@ public final class NightsPictures {
         Path out = Path.of(args[1]);
         Theme theme = Theme.valueOf(args[2]);
         String suffix = "-" + args[2].toLowerCase(Locale.ROOT) + System.getProperty("sun.java2d.uiScale", "");
-        try (WindowPictures window =
-                new WindowPictures(Path.of(args[0]), out.resolve("settings" + suffix), PluginHost.bundledOnly())) {
-            WindowPictures.act(() -> {
+        try (OpenWindow window =
+                new OpenWindow(Path.of(args[0]), out.resolve("settings" + suffix), PluginHost.bundledOnly())) {
+            OpenWindow.act(() -> {
                 window.workbench().setTheme(theme);
                 window.workbench().frame().setBounds(0, 0, 1500, 940);
             });
@@ -52,9 +53,9 @@ public final class NightsPictures {
     }
 
     private void takeAll(List<Path> files) throws IOException {
-        WindowPictures.act(() -> window.workbench().showPanel("nights"));
+        OpenWindow.act(() -> window.workbench().showPanel("nights"));
         window.settle();
-        WindowPictures.act(() -> window.workbench().selection().choosePicture(ofLargestNight()));
+        OpenWindow.act(() -> window.workbench().selection().choosePicture(ofLargestNight()));
         window.settle();
         save("nights");
         view("coverage");
@@ -63,24 +64,24 @@ public final class NightsPictures {
         save("todo");
         view("pictures");
         List<ArchivedPicture> all =
-                WindowPictures.ask(() -> window.workbench().shelf().pictures());
-        WindowPictures.act(() -> window.workbench()
+                OpenWindow.ask(() -> window.workbench().shelf().pictures());
+        OpenWindow.act(() -> window.workbench()
                 .selection()
                 .chooseSpan(Optional.of(new Selection.Span(
                         all.get(0).time().orElseThrow().midUtc(),
                         all.get(all.size() / 3).time().orElseThrow().midUtc()))));
         JTextField search = (JTextField) window.find("search");
-        WindowPictures.act(search::requestFocusInWindow);
-        WindowPictures.await("the caret", search::isFocusOwner);
-        WindowPictures.act(() -> search.setText("state:measured red fil"));
+        OpenWindow.act(search::requestFocusInWindow);
+        OpenWindow.await("the caret", search::isFocusOwner);
+        OpenWindow.act(() -> search.setText("state:measured red fil"));
         window.settle();
         save("search");
-        WindowPictures.act(() -> {
+        OpenWindow.act(() -> {
             search.setText("");
             window.workbench().selection().chooseSpan(Optional.empty());
         });
         JComponent pane = (JComponent) window.workbench().frame().getContentPane();
-        WindowPictures.act(() -> pane.getTransferHandler()
+        OpenWindow.act(() -> pane.getTransferHandler()
                 .importData(new TransferHandler.TransferSupport(
                         pane, new FileList(files.stream().map(Path::toFile).toList()))));
         window.settle();
@@ -100,13 +101,13 @@ public final class NightsPictures {
     }
 
     private void view(String name) {
-        WindowPictures.act(() -> ((JToggleButton) window.find("view." + name)).doClick());
+        OpenWindow.act(() -> ((JToggleButton) window.find("view." + name)).doClick());
         window.settle();
     }
 
     /** As dense as the screen is. */
     private void save(String name) throws IOException {
-        BufferedImage image = WindowPictures.ask(() -> {
+        BufferedImage image = OpenWindow.ask(() -> {
             Component pane = window.workbench().frame().getRootPane();
             double density =
                     pane.getGraphicsConfiguration().getDefaultTransform().getScaleX();

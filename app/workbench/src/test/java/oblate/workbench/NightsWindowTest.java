@@ -38,39 +38,36 @@ import oblate.base.PluginHost;
 import oblate.base.Progress;
 import oblate.image.TimeWish;
 import oblate.sample.SampleSeason;
-import org.assertj.swing.core.BasicRobot;
-import org.assertj.swing.core.MouseButton;
-import org.assertj.swing.core.Robot;
-import org.assertj.swing.edt.FailOnThreadViolationRepaintManager;
-import org.junit.jupiter.api.AfterAll;
+import oblate.workbench.testing.Hand;
+import oblate.workbench.testing.OnScreen;
+import oblate.workbench.testing.OpenWindow;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
+import org.junit.jupiter.api.extension.ExtendWith;
 import org.junit.jupiter.api.io.TempDir;
 
 /** The panel of nights and the season ribbon by mouse and keys, on the sample night. */
 @Tag("window")
 @Timeout(value = 150, threadMode = Timeout.ThreadMode.SEPARATE_THREAD)
+@ExtendWith(OnScreen.class)
 class NightsWindowTest {
     @TempDir
     static Path folder;
 
-    private static java.awt.Robot keyboard;
-    private WindowPictures window;
-    private Robot robot;
+    private OpenWindow window;
+    private Hand hand;
     private PluginHost plugins;
     private Path archive;
 
     @BeforeAll
-    static void fileTheSampleNight() throws java.awt.AWTException, IOException {
-        keyboard = new java.awt.Robot();
-        FailOnThreadViolationRepaintManager.install();
+    static void fileTheSampleNight() throws IOException {
         SampleSeason.night().writeTo(folder.resolve("season"), Progress.SILENT);
         WorkbenchContext context =
-                WindowPictures.context(folder.resolve("base"), folder.resolve("none"), PluginHost.bundledOnly());
+                OpenWindow.context(folder.resolve("base"), folder.resolve("none"), PluginHost.bundledOnly());
         try (Archive made = context.archive()) {
             made.keepSite(new Site("Field", 51, 4, 10, Optional.empty()));
             made.keepSite(new Site("Hill", 44, 3, 900, Optional.empty()));
@@ -105,15 +102,9 @@ class NightsWindowTest {
                 true);
     }
 
-    @AfterAll
-    static void uninstall() {
-        FailOnThreadViolationRepaintManager.uninstall();
-    }
-
     @BeforeEach
     void start() {
-        robot = BasicRobot.robotWithCurrentAwtHierarchy();
-        robot.settings().delayBetweenEvents(10);
+        hand = new Hand();
     }
 
     @AfterEach
@@ -122,7 +113,7 @@ class NightsWindowTest {
             window.close();
             plugins.close();
         }
-        robot.cleanUpWithoutDisposingWindows();
+        hand.close();
     }
 
     private void open(String name) throws IOException {
@@ -132,13 +123,12 @@ class NightsWindowTest {
         archive = settings.resolve("archive");
         copy(folder.resolve("base"), archive);
         plugins = PluginHost.withFolder(settings.resolve("plugins"));
-        window = new WindowPictures(archive, settings, plugins);
-        WindowPictures.act(() -> {
+        window = new OpenWindow(archive, settings, plugins);
+        OpenWindow.act(() -> {
             window.workbench().frame().setBounds(0, 0, 1400, 900);
             window.workbench().showPanel("nights");
         });
-        WindowPictures.await(
-                "the archive is read", () -> window.workbench().shelf().isRead());
+        OpenWindow.await("the archive is read", () -> window.workbench().shelf().isRead());
         window.settle();
     }
 
@@ -155,23 +145,17 @@ class NightsWindowTest {
         }
     }
 
-    private static void strike(int... keys) {
-        for (int key : keys) {
-            keyboard.keyPress(key);
-        }
-        for (int i = keys.length - 1; i >= 0; i--) {
-            keyboard.keyRelease(keys[i]);
-        }
-        Typing.rest();
+    private void strike(int... keys) {
+        hand.strike(keys);
     }
 
-    private static void type(String text) {
-        Typing.type(keyboard, text);
+    private void type(String text) {
+        hand.type(text);
     }
 
     private String text(String name) {
         Component found = window.find(name);
-        return WindowPictures.ask(
+        return OpenWindow.ask(
                 () -> found instanceof JLabel label ? label.getText() : ((JTextComponent) found).getText());
     }
 
@@ -180,19 +164,19 @@ class NightsWindowTest {
     }
 
     private boolean waysAreOffered() {
-        return WindowPictures.find(window.workbench().frame().getRootPane(), "search.ways")
+        return OpenWindow.find(window.workbench().frame().getRootPane(), "search.ways")
                 .filter(Component::isShowing)
                 .isPresent();
     }
 
     private void focusWall() {
         Component wall = window.find("wall");
-        WindowPictures.act(wall::requestFocusInWindow);
-        WindowPictures.await("the wall has the focus", wall::isFocusOwner);
+        OpenWindow.act(wall::requestFocusInWindow);
+        OpenWindow.await("the wall has the focus", wall::isFocusOwner);
     }
 
     private static Rectangle tileOf(Component wall, long id) {
-        return WindowPictures.ask(() -> {
+        return OpenWindow.ask(() -> {
             java.lang.reflect.Method bounds = wall.getClass().getDeclaredMethod("boundsOf", long.class);
             bounds.setAccessible(true);
             return (Rectangle) ((Optional<?>) bounds.invoke(wall, id)).orElseThrow();
@@ -207,34 +191,34 @@ class NightsWindowTest {
         focusWall();
         strike(KeyEvent.VK_CONTROL, KeyEvent.VK_F);
         JTextField search = (JTextField) window.find("search");
-        WindowPictures.await("the caret", search::isFocusOwner);
+        OpenWindow.await("the caret", search::isFocusOwner);
         type("sta");
-        WindowPictures.await("the list of ways", this::waysAreOffered);
+        OpenWindow.await("the list of ways", this::waysAreOffered);
         strike(KeyEvent.VK_TAB);
-        WindowPictures.await("the key is completed", () -> search.getText().equals("state:"));
-        WindowPictures.await("its values", this::waysAreOffered);
+        OpenWindow.await("the key is completed", () -> search.getText().equals("state:"));
+        OpenWindow.await("its values", this::waysAreOffered);
         type("look");
         window.settle();
         strike(KeyEvent.VK_ENTER);
         window.settle();
         long undated = all().stream().filter(p -> p.time().isEmpty()).count();
         assertThat(undated).isPositive();
-        WindowPictures.await("what needs a look", () -> text("found").startsWith(undated + " of " + total));
+        OpenWindow.await("what needs a look", () -> text("found").startsWith(undated + " of " + total));
 
         strike(KeyEvent.VK_CONTROL, KeyEvent.VK_F);
-        WindowPictures.await("the caret again", search::isFocusOwner);
+        OpenWindow.await("the caret again", search::isFocusOwner);
         strike(KeyEvent.VK_END);
         type(" kit:zebra");
-        WindowPictures.await("nothing", () -> text("found").equals("nothing found"));
+        OpenWindow.await("nothing", () -> text("found").equals("nothing found"));
         strike(KeyEvent.VK_ESCAPE);
-        WindowPictures.await("cleared", () -> search.getText().isEmpty());
-        WindowPictures.await("everything again", () -> text("found").startsWith(total + " pictures"));
+        OpenWindow.await("cleared", () -> search.getText().isEmpty());
+        OpenWindow.await("everything again", () -> text("found").startsWith(total + " pictures"));
 
         // The last search is offered again.
         strike(KeyEvent.VK_DOWN);
-        WindowPictures.await("the list once more", this::waysAreOffered);
+        OpenWindow.await("the list once more", this::waysAreOffered);
         strike(KeyEvent.VK_ENTER);
-        WindowPictures.await("the last search", () -> search.getText().contains("kit:zebra"));
+        OpenWindow.await("the last search", () -> search.getText().contains("kit:zebra"));
     }
 
     @Test
@@ -247,24 +231,23 @@ class NightsWindowTest {
         // What is chosen comes into the fields a moment later; nobody types before it is there.
         window.settle();
         Component observer = editor("facts.observer");
-        WindowPictures.act(observer::requestFocusInWindow);
-        WindowPictures.await("the field", observer::isFocusOwner);
+        OpenWindow.act(observer::requestFocusInWindow);
+        OpenWindow.await("the field", observer::isFocusOwner);
         window.settle();
         type("someone");
-        WindowPictures.await(
-                "the name", () -> ((JTextComponent) observer).getText().equals("someone"));
+        OpenWindow.await("the name", () -> ((JTextComponent) observer).getText().equals("someone"));
         strike(KeyEvent.VK_CONTROL, KeyEvent.VK_ENTER);
-        WindowPictures.await("all have the observer", () -> all().stream()
+        OpenWindow.await("all have the observer", () -> all().stream()
                 .allMatch(p -> p.observer().equals(Optional.of("someone"))));
         window.settle();
         assertThat(window.context().archive().history(total))
                 .extracting(HistoryEntry::action)
                 .containsOnly("corrected");
         strike(KeyEvent.VK_CONTROL, KeyEvent.VK_Z);
-        WindowPictures.await("all are as they were", () -> observers().equals(before));
+        OpenWindow.await("all are as they were", () -> observers().equals(before));
         window.settle();
         strike(KeyEvent.VK_CONTROL, KeyEvent.VK_SHIFT, KeyEvent.VK_Z);
-        WindowPictures.await("all have it again", () -> all().stream()
+        OpenWindow.await("all have it again", () -> all().stream()
                 .allMatch(p -> p.observer().equals(Optional.of("someone"))));
         window.settle();
     }
@@ -273,30 +256,30 @@ class NightsWindowTest {
     void aCatalogLockedByAnotherProgramIsToldAndWhatWasTypedStays() throws IOException, SQLException {
         open("locked");
         ArchivedPicture picture = all().get(0);
-        WindowPictures.act(() -> window.workbench().selection().choosePicture(picture.id()));
+        OpenWindow.act(() -> window.workbench().selection().choosePicture(picture.id()));
         window.settle();
         JTextField notes = (JTextField) window.find("facts.notes");
         Component apply = window.find("facts.apply");
         try (Connection other = DriverManager.getConnection("jdbc:sqlite:" + archive.resolve("catalog.db"));
                 Statement statement = other.createStatement()) {
             statement.execute("begin immediate");
-            WindowPictures.act(() -> notes.setText("soft edges"));
-            robot.click(apply);
+            OpenWindow.act(() -> notes.setText("soft edges"));
+            hand.click(apply);
             window.settle();
             assertThat(text("status")).contains("in use by another program");
             assertThat(text("facts.notes")).isEqualTo("soft edges");
             statement.execute("rollback");
         }
-        WindowPictures.await("it can be tried again", apply::isEnabled);
-        robot.click(apply);
-        WindowPictures.await("it is kept", () -> window.context()
+        OpenWindow.await("it can be tried again", apply::isEnabled);
+        hand.click(apply);
+        OpenWindow.await("it is kept", () -> window.context()
                 .archive()
                 .picture(picture.id())
                 .orElseThrow()
                 .notes()
                 .equals(Optional.of("soft edges")));
         window.settle();
-        assertThat(WindowPictures.<Boolean>ask(apply::isEnabled)).isFalse();
+        assertThat(OpenWindow.<Boolean>ask(apply::isEnabled)).isFalse();
     }
 
     private List<Optional<String>> observers() {
@@ -306,7 +289,7 @@ class NightsWindowTest {
     private Component editor(String name) {
         Component box = window.find(name);
         return box instanceof javax.swing.JComboBox<?> combo
-                ? WindowPictures.<Component>ask(() -> combo.getEditor().getEditorComponent())
+                ? OpenWindow.<Component>ask(() -> combo.getEditor().getEditorComponent())
                 : box;
     }
 
@@ -315,21 +298,21 @@ class NightsWindowTest {
         open("time");
         ArchivedPicture picture = all().get(0);
         Component wall = window.find("wall");
-        WindowPictures.act(() -> window.workbench().selection().choosePicture(picture.id()));
+        OpenWindow.act(() -> window.workbench().selection().choosePicture(picture.id()));
         window.settle();
         Rectangle tile = tileOf(wall, picture.id());
-        robot.click(wall, new Point(tile.x + 40, tile.y + 40), MouseButton.LEFT_BUTTON, 1);
+        hand.click(wall, new Point(tile.x + 40, tile.y + 40));
         Component time = editor("facts.time");
-        WindowPictures.act(() -> {
+        OpenWindow.act(() -> {
             time.requestFocusInWindow();
             ((JTextField) time).setText("+90 s");
         });
         Component apply = window.find("facts.apply");
-        assertThat(WindowPictures.<Boolean>ask(apply::isEnabled)).isFalse();
+        assertThat(OpenWindow.<Boolean>ask(apply::isEnabled)).isFalse();
         assertThat(text("facts.trouble")).contains("why the time changes");
-        WindowPictures.act(() -> ((JTextField) window.find("facts.reason")).setText("the clock was slow"));
-        robot.click(apply);
-        WindowPictures.await(
+        OpenWindow.act(() -> ((JTextField) window.find("facts.reason")).setText("the clock was slow"));
+        hand.click(apply);
+        OpenWindow.await(
                 "the time is moved",
                 () -> all().stream().filter(p -> p.id() == picture.id()).allMatch(p -> p.time()
                         .orElseThrow()
@@ -346,36 +329,36 @@ class NightsWindowTest {
         long undated = all().stream().filter(p -> p.time().isEmpty()).count();
         ArchivedPicture first = all().get(0);
         // One picture says who observed: the list offers that name for the others.
-        WindowPictures.act(() -> window.workbench().selection().choosePicture(first.id()));
+        OpenWindow.act(() -> window.workbench().selection().choosePicture(first.id()));
         window.settle();
         Component observer = editor("facts.observer");
-        WindowPictures.act(() -> {
+        OpenWindow.act(() -> {
             observer.requestFocusInWindow();
             ((JTextComponent) observer).setText("somebody");
         });
-        robot.click(window.find("facts.apply"));
-        WindowPictures.await("one has an observer", () -> all().stream()
+        hand.click(window.find("facts.apply"));
+        OpenWindow.await("one has an observer", () -> all().stream()
                 .anyMatch(p -> p.observer().isPresent()));
         window.settle();
         focusWall();
         strike(KeyEvent.VK_ALT, KeyEvent.VK_3);
         javax.swing.JList<?> list = (javax.swing.JList<?>) window.find("todo.list");
-        WindowPictures.await("the list", list::isShowing);
+        OpenWindow.await("the list", list::isShowing);
         window.settle();
         assertThat(text("todo.summary"))
                 .contains(undated + " picture without a time")
                 .contains("without an observer")
                 .contains("without a site");
-        WindowPictures.act(() -> {
+        OpenWindow.act(() -> {
             list.setSelectedIndex(list.getModel().getSize() - 1);
             list.requestFocusInWindow();
         });
-        WindowPictures.await("the list has the focus", list::isFocusOwner);
+        OpenWindow.await("the list has the focus", list::isFocusOwner);
         // The last kinds are nights without an observer: 1 says it was the one known.
         while (all().stream().anyMatch(p -> p.observer().isEmpty())) {
             long before = all().stream().filter(p -> p.observer().isEmpty()).count();
             strike(KeyEvent.VK_1);
-            WindowPictures.await(
+            OpenWindow.await(
                     "fewer lack an observer",
                     () -> all().stream().filter(p -> p.observer().isEmpty()).count() < before);
             window.settle();
@@ -391,25 +374,26 @@ class NightsWindowTest {
         focusWall();
         strike(KeyEvent.VK_ALT, KeyEvent.VK_2);
         Component map = window.find("coverage.map");
-        WindowPictures.await("the map", map::isShowing);
+        OpenWindow.await("the map", map::isShowing);
         window.settle();
         assertThat(text("coverage.sum")).contains("of 360°").contains("not seen");
-        robot.click(map, new Point(map.getWidth() / 2, 62), MouseButton.LEFT_BUTTON, 1);
+        hand.click(map, new Point(map.getWidth() / 2, 62));
         Component wall = window.find("wall");
-        WindowPictures.await("the wall is back", wall::isShowing);
+        OpenWindow.await("the wall is back", wall::isShowing);
         window.settle();
 
         Component ribbon = window.find("ribbon");
         int y = ribbon.getHeight() / 2;
-        robot.pressMouse(ribbon, new Point(ribbon.getWidth() - 200, y));
-        robot.moveMouse(ribbon, new Point(ribbon.getWidth() - 100, y));
-        robot.moveMouse(ribbon, new Point(ribbon.getWidth() - 40, y));
-        robot.releaseMouseButtons();
-        WindowPictures.await("the span", () -> window.find("span").isShowing());
-        WindowPictures.await("nothing in it", () -> text("found").equals("nothing found"));
+        hand.drag(
+                ribbon,
+                new Point(ribbon.getWidth() - 200, y),
+                new Point(ribbon.getWidth() - 100, y),
+                new Point(ribbon.getWidth() - 40, y));
+        OpenWindow.await("the span", () -> window.find("span").isShowing());
+        OpenWindow.await("nothing in it", () -> text("found").equals("nothing found"));
         strike(KeyEvent.VK_ESCAPE);
-        WindowPictures.await("all of the time", () -> text("found").startsWith(total + " pictures"));
-        assertThat(WindowPictures.<Boolean>ask(() -> window.find("span").isVisible()))
+        OpenWindow.await("all of the time", () -> text("found").startsWith(total + " pictures"));
+        assertThat(OpenWindow.<Boolean>ask(() -> window.find("span").isVisible()))
                 .isFalse();
 
         // Keys on the ribbon: End chooses the last dated picture.
@@ -419,12 +403,12 @@ class NightsWindowTest {
                 .reduce((a, b) -> b)
                 .orElseThrow()
                 .id();
-        WindowPictures.await(
+        OpenWindow.await(
                 "the last one", () -> window.workbench().selection().pictureId().equals(Optional.of(last)));
     }
 
     private void drop(Path... files) {
-        WindowPictures.act(() -> {
+        OpenWindow.act(() -> {
             JComponent pane = (JComponent) window.workbench().frame().getContentPane();
             List<File> dropped = Stream.of(files).map(Path::toFile).toList();
             pane.getTransferHandler().importData(new TransferHandler.TransferSupport(pane, new FileList(dropped)));
@@ -451,14 +435,14 @@ class NightsWindowTest {
         WallScrollTest.disc(junk.resolve("nowhen.png"), 100);
         drop(folder.resolve("junkfolder"), folder.resolve("is-not-there.fits"));
         JTable table = (JTable) window.find("filing.table");
-        int rows = WindowPictures.ask(table::getRowCount);
+        int rows = OpenWindow.ask(table::getRowCount);
         assertThat(rows).isEqualTo(1500 + 3 + 1 + 1);
         assertThat(text("filing.understood"))
                 .startsWith("0 pictures can be filed")
                 .contains("1 without a time will be refused")
                 .contains("1504 cannot be read as pictures");
-        robot.click(window.find("file"));
-        WindowPictures.await("the outcomes", () -> window.find("outcomes").isShowing());
+        hand.click(window.find("file"));
+        OpenWindow.await("the outcomes", () -> window.find("outcomes").isShowing());
         String sentences = text("outcome.sentences");
         assertThat(sentences.lines()).hasSize(1505).allMatch(line -> line.startsWith("Refused: "));
         assertThat(sentences)
@@ -466,8 +450,8 @@ class NightsWindowTest {
                 .contains("is-not-there.fits")
                 .contains("empty.fits");
         assertThat(all()).hasSize(total);
-        robot.click(window.find("outcomes.close"));
-        WindowPictures.await("the sheet is gone", () -> !window.find("outcomes").isShowing());
+        hand.click(window.find("outcomes.close"));
+        OpenWindow.await("the sheet is gone", () -> !window.find("outcomes").isShowing());
     }
 
     @Test
@@ -478,14 +462,14 @@ class NightsWindowTest {
         drop(file);
         assertThat(text("filing.understood")).startsWith("1 picture can be filed");
         JTable table = (JTable) window.find("filing.table");
-        assertThat(WindowPictures.<Object>ask(() -> table.getValueAt(0, 1))).isEqualTo("24 March 2031, 21:05.5 UT");
-        assertThat(WindowPictures.<Object>ask(() -> table.getValueAt(0, 3))).isEqualTo("Jupiter");
+        assertThat(OpenWindow.<Object>ask(() -> table.getValueAt(0, 1))).isEqualTo("24 March 2031, 21:05.5 UT");
+        assertThat(OpenWindow.<Object>ask(() -> table.getValueAt(0, 3))).isEqualTo("Jupiter");
         // The disk with the archive goes away while the sheet is open.
         Path away = archive.resolveSibling("away");
         Files.move(archive, away);
         Files.writeString(archive, "in the way");
-        robot.click(window.find("file"));
-        WindowPictures.await(
+        hand.click(window.find("file"));
+        OpenWindow.await(
                 "it is told",
                 () -> window.find("filing").isShowing()
                                 && !text("filing.trouble").isEmpty()
@@ -495,8 +479,8 @@ class NightsWindowTest {
         Files.delete(archive);
         Files.move(away, archive);
         drop(file);
-        robot.click(window.find("file"));
-        WindowPictures.await("it is filed", () -> all().stream()
+        hand.click(window.find("file"));
+        OpenWindow.await("it is filed", () -> all().stream()
                 .anyMatch(p -> p.originalName().equals(file.getFileName().toString())));
         window.settle();
     }
@@ -505,7 +489,7 @@ class NightsWindowTest {
     void filesMayBeDroppedOnEveryPartOfTheWindow() throws IOException {
         open("anywhere");
         int[] met = new int[1];
-        WindowPictures.act(() -> everyDropTarget(window.workbench().frame().getContentPane(), met));
+        OpenWindow.act(() -> everyDropTarget(window.workbench().frame().getContentPane(), met));
         assertThat(met[0]).isGreaterThan(10);
     }
 

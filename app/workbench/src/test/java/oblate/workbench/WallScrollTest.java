@@ -22,6 +22,7 @@ import javax.swing.SwingUtilities;
 import oblate.archive.ManyPictures;
 import oblate.base.PluginHost;
 import oblate.sky.PlanetModel;
+import oblate.workbench.testing.OpenWindow;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
@@ -59,31 +60,31 @@ class WallScrollTest {
         ManyPictures.make(folder.resolve("archive"), PICTURES, disc(folder.resolve("disc.png"), 120), planets);
         Path settings = Files.createDirectories(folder.resolve("settings"));
         Files.writeString(settings.resolve("workbench.properties"), "panel.measure.fit.new=false\n");
-        try (WindowPictures window = new WindowPictures(folder.resolve("archive"), settings, plugins)) {
-            WindowPictures.act(() -> window.workbench().showPanel("nights"));
-            WindowPictures.await(
+        try (OpenWindow window = new OpenWindow(folder.resolve("archive"), settings, plugins)) {
+            OpenWindow.act(() -> window.workbench().showPanel("nights"));
+            OpenWindow.await(
                     "the archive is read", () -> window.workbench().shelf().isRead());
             JComponent wall = (JComponent) window.find("wall");
             JScrollPane scroll = (JScrollPane) SwingUtilities.getAncestorOfClass(JScrollPane.class, wall);
-            WindowPictures.await("the wall is laid out", () -> wall.getHeight() > 50_000);
+            OpenWindow.await("the wall is laid out", () -> wall.getHeight() > 50_000);
             JScrollBar bar = scroll.getVerticalScrollBar();
             int steps = 60;
             for (int i = 0; i <= steps; i++) {
                 int at = (int) ((long) (bar.getMaximum() - bar.getVisibleAmount()) * i / steps);
-                WindowPictures.act(() -> {
+                OpenWindow.act(() -> {
                     bar.setValue(at);
                     wall.paintImmediately(wall.getVisibleRect());
                 });
             }
             // A picture chosen elsewhere in the window is brought into view, and gets its small image.
-            long far = WindowPictures.ask(() ->
+            long far = OpenWindow.ask(() ->
                     window.workbench().shelf().pictures().get(PICTURES / 2).id());
-            WindowPictures.act(() -> window.workbench().selection().choosePicture(far));
+            OpenWindow.act(() -> window.workbench().selection().choosePicture(far));
             Rectangle tile = tileOf(wall, far);
-            assertThat(WindowPictures.<Rectangle>ask(wall::getVisibleRect).contains(tile))
+            assertThat(OpenWindow.<Rectangle>ask(wall::getVisibleRect).contains(tile))
                     .isTrue();
-            WindowPictures.await("its small image", () -> brightestOf(wall, tile) > 120);
-            WindowPictures.act(() -> bar.setValue(0));
+            OpenWindow.await("its small image", () -> brightestOf(wall, tile) > 120);
+            OpenWindow.act(() -> bar.setValue(0));
             window.settle();
         } finally {
             Thread.setDefaultUncaughtExceptionHandler(before);
@@ -110,7 +111,7 @@ class WallScrollTest {
     }
 
     private static Rectangle tileOf(Component wall, long id) {
-        return WindowPictures.ask(() -> {
+        return OpenWindow.ask(() -> {
             java.lang.reflect.Method bounds = wall.getClass().getDeclaredMethod("boundsOf", long.class);
             bounds.setAccessible(true);
             return (Rectangle) ((java.util.Optional<?>) bounds.invoke(wall, id)).orElseThrow();

@@ -15,6 +15,7 @@ import javax.swing.SwingUtilities;
 import oblate.archive.ManyPictures;
 import oblate.base.PluginHost;
 import oblate.sky.PlanetModel;
+import oblate.workbench.testing.OpenWindow;
 
 /** Says how long a frame takes while the wall of very many pictures is scrolled: {@code WallSpeed FOLDER COUNT}, in a new or earlier folder. */
 public final class WallSpeed {
@@ -33,13 +34,12 @@ public final class WallSpeed {
                     WallScrollTest.disc(folder.resolve("disc.png"), 120),
                     plugins.load(PlanetModel.class));
         }
-        try (WindowPictures window =
-                new WindowPictures(folder.resolve("archive"), folder.resolve("settings"), plugins)) {
-            WindowPictures.act(() -> {
+        try (OpenWindow window = new OpenWindow(folder.resolve("archive"), folder.resolve("settings"), plugins)) {
+            OpenWindow.act(() -> {
                 window.workbench().frame().setBounds(0, 0, 1500, 940);
                 window.workbench().showPanel("nights");
             });
-            WindowPictures.await("reading", () -> window.workbench().shelf().isRead());
+            OpenWindow.await("reading", () -> window.workbench().shelf().isRead());
             window.settle();
             JComponent wall = (JComponent) window.find("wall");
             JScrollPane scroll = (JScrollPane) SwingUtilities.getAncestorOfClass(JScrollPane.class, wall);
@@ -51,7 +51,7 @@ public final class WallSpeed {
             tell("wheel again", frames(bar, root, 96, 600));
             List<Double> whole = new ArrayList<>();
             for (int i = 0; i < 60; i++) {
-                whole.add(WindowPictures.ask(() -> {
+                whole.add(OpenWindow.ask(() -> {
                     long t = System.nanoTime();
                     root.paintImmediately(0, 0, root.getWidth(), root.getHeight());
                     return (System.nanoTime() - t) / 1e6;
@@ -68,7 +68,7 @@ public final class WallSpeed {
     private static List<Double> frames(JScrollBar bar, JComponent root, int stepPx, int count) {
         List<Double> times = new ArrayList<>();
         for (int i = 0; i < count; i++) {
-            times.add(WindowPictures.ask(() -> {
+            times.add(OpenWindow.ask(() -> {
                 long t = System.nanoTime();
                 bar.setValue(bar.getValue() + stepPx);
                 javax.swing.RepaintManager.currentManager(root).paintDirtyRegions();

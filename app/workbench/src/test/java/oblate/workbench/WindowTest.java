@@ -2,11 +2,9 @@
 package oblate.workbench;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.assertj.core.api.Assertions.fail;
 import static org.assertj.core.data.Offset.offset;
 
 import java.awt.Component;
-import java.awt.GraphicsEnvironment;
 import java.awt.Point;
 import java.awt.event.KeyEvent;
 import java.io.IOException;
@@ -41,19 +39,19 @@ import oblate.sample.SampleTruth;
 import oblate.sky.ApparentDisc;
 import oblate.sky.PlanetModel;
 import oblate.workbench.look.Theme;
+import oblate.workbench.testing.Hand;
+import oblate.workbench.testing.OnScreen;
+import oblate.workbench.testing.OpenWindow;
+import oblate.workbench.testing.StallWatch;
 import oblate.workbench.tutorial.FailingPanel;
 import oblate.workbench.tutorial.ObserverCountPanel;
-import org.assertj.swing.core.BasicRobot;
-import org.assertj.swing.core.MouseButton;
-import org.assertj.swing.core.Robot;
-import org.assertj.swing.edt.FailOnThreadViolationRepaintManager;
-import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
+import org.junit.jupiter.api.extension.ExtendWith;
 import org.junit.jupiter.api.extension.RegisterExtension;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -63,6 +61,7 @@ import org.junit.jupiter.api.io.TempDir;
  */
 @Tag("window")
 @Timeout(value = 150, threadMode = Timeout.ThreadMode.SEPARATE_THREAD)
+@ExtendWith(OnScreen.class)
 class WindowTest {
     @RegisterExtension
     final StallWatch stalls = new StallWatch(Duration.ofMillis(100), Duration.ofSeconds(5));
@@ -71,20 +70,16 @@ class WindowTest {
     static Path folder;
 
     private static SampleTruth truth;
-    private static java.awt.Robot keyboard;
-    private WindowPictures window;
-    private Robot robot;
+    private OpenWindow window;
+    private Hand hand;
     private PluginHost plugins;
     private Path archive;
 
     @BeforeAll
-    static void fileTheSampleNight() throws java.awt.AWTException {
-        needADisplay();
-        keyboard = new java.awt.Robot();
-        FailOnThreadViolationRepaintManager.install();
+    static void fileTheSampleNight() {
         truth = SampleSeason.night().writeTo(folder.resolve("season"), Progress.SILENT);
         WorkbenchContext context =
-                WindowPictures.context(folder.resolve("base"), folder.resolve("none"), PluginHost.bundledOnly());
+                OpenWindow.context(folder.resolve("base"), folder.resolve("none"), PluginHost.bundledOnly());
         try (Archive archive = context.archive()) {
             archive.keepSite(new Site("Field", 51, 4, 10, Optional.empty()));
             FilingFacts facts = new FilingFacts(
@@ -120,29 +115,9 @@ class WindowTest {
                 .keepFit(picture.id(), ((FitOutcome.Fitted) outcome).fit(), disc.ephemeris(), context.software());
     }
 
-    private static void needADisplay() {
-        String remedy =
-                "The window tests need a display: run under xvfb-run -a -s \"-screen 0 1600x1000x24\", or leave them out with"
-                        + " -DexcludedTags=window";
-        try {
-            if (GraphicsEnvironment.isHeadless()
-                    || GraphicsEnvironment.getLocalGraphicsEnvironment().getScreenDevices().length == 0) {
-                fail(remedy);
-            }
-        } catch (java.awt.AWTError | NoClassDefFoundError e) {
-            fail(remedy + " (" + e.getMessage() + ")");
-        }
-    }
-
-    @AfterAll
-    static void uninstall() {
-        FailOnThreadViolationRepaintManager.uninstall();
-    }
-
     @BeforeEach
     void start() {
-        robot = BasicRobot.robotWithCurrentAwtHierarchy();
-        robot.settings().delayBetweenEvents(10);
+        hand = new Hand();
     }
 
     @AfterEach
@@ -151,7 +126,7 @@ class WindowTest {
             window.close();
             plugins.close();
         }
-        robot.cleanUpWithoutDisposingWindows();
+        hand.close();
     }
 
     private void open(Path settings) throws IOException {
@@ -160,10 +135,9 @@ class WindowTest {
             copy(folder.resolve("base"), archive);
         }
         plugins = PluginHost.withFolder(settings.resolve("plugins"));
-        window = new WindowPictures(archive, settings, plugins);
-        WindowPictures.act(() -> window.workbench().frame().setBounds(0, 0, 1400, 900));
-        WindowPictures.await(
-                "the archive is read", () -> window.workbench().shelf().isRead());
+        window = new OpenWindow(archive, settings, plugins);
+        OpenWindow.act(() -> window.workbench().frame().setBounds(0, 0, 1400, 900));
+        OpenWindow.await("the archive is read", () -> window.workbench().shelf().isRead());
         window.settle();
     }
 
@@ -205,19 +179,19 @@ class WindowTest {
     }
 
     private void press(String buttonName) {
-        robot.click(window.find(buttonName));
+        hand.click(window.find(buttonName));
         window.settle();
     }
 
     private void measure(ArchivedPicture picture) {
-        WindowPictures.act(() -> window.workbench().openPicture(picture.id()));
+        OpenWindow.act(() -> window.workbench().openPicture(picture.id()));
         window.settle();
     }
 
     private Point onCanvas(double xPx, double yPx) {
         Component canvas = window.find("canvas");
         // The canvas answers where a picture's pixel is through the same view it paints with.
-        return WindowPictures.ask(() -> {
+        return OpenWindow.ask(() -> {
             java.lang.reflect.Method view = canvas.getClass().getDeclaredMethod("view");
             view.setAccessible(true);
             Object v = view.invoke(canvas);
@@ -234,27 +208,27 @@ class WindowTest {
     @Test
     void aNightIsOpenedFittedMarkedNamedMovedAndUndone() throws IOException {
         open(calmSettings("journey"));
-        assertThat(WindowPictures.<Integer>ask(
+        assertThat(OpenWindow.<Integer>ask(
                         () -> window.workbench().shelf().pictures().size()))
                 .isEqualTo(truth.pictures().size());
         SampleTruth.Picture first = colourPicture(2);
         ArchivedPicture picture = pictureOf(first);
 
         // Double-click on its tile opens it.
-        WindowPictures.act(() -> window.workbench().showPanel("nights"));
-        WindowPictures.act(() -> window.workbench().selection().choosePicture(picture.id()));
+        OpenWindow.act(() -> window.workbench().showPanel("nights"));
+        OpenWindow.act(() -> window.workbench().selection().choosePicture(picture.id()));
         window.settle();
         Component wall = window.find("wall");
         Point tile = tileOf(wall, picture.id());
-        robot.click(wall, tile, MouseButton.LEFT_BUTTON, 2);
+        hand.click(wall, tile, 2);
         window.settle();
-        assertThat(WindowPictures.<Boolean>ask(() -> window.find("canvas").isShowing()))
+        assertThat(OpenWindow.<Boolean>ask(() -> window.find("canvas").isShowing()))
                 .isTrue();
         assertThat(window.context().archive().currentFit(picture.id())).isEmpty();
 
         // Fit: what the window keeps is near what is true.
         press("fit");
-        WindowPictures.await(
+        OpenWindow.await(
                 "a fit",
                 () -> window.context().archive().currentFit(picture.id()).isPresent());
         window.settle();
@@ -269,13 +243,13 @@ class WindowTest {
                 .findFirst()
                 .orElseThrow();
         Component canvas = window.find("canvas");
-        robot.click(canvas, onCanvas(oval.xPx(), oval.yPx()));
+        hand.click(canvas, onCanvas(oval.xPx(), oval.yPx()));
         window.settle();
-        WindowPictures.await("the list of names", () -> window.find("naming").isVisible());
+        OpenWindow.await("the list of names", () -> window.find("naming").isVisible());
         type("red oval");
         strike(KeyEvent.VK_ENTER);
         window.settle();
-        WindowPictures.await("a named mark", () -> marksOf(picture).stream()
+        OpenWindow.await("a named mark", () -> marksOf(picture).stream()
                 .anyMatch(m -> m.featureName().isPresent()));
         StoredMark named = marksOf(picture).get(0);
         assertThat(named.featureName()).contains("red oval");
@@ -287,17 +261,15 @@ class WindowTest {
 
         // The table says it by the grammar of numbers.
         JTable table = (JTable) window.find("marks");
-        assertThat(WindowPictures.<Object>ask(() -> table.getValueAt(0, 0))).isEqualTo("red oval");
-        assertThat(WindowPictures.<Object>ask(() -> table.getValueAt(0, 1)).toString())
+        assertThat(OpenWindow.<Object>ask(() -> table.getValueAt(0, 0))).isEqualTo("red oval");
+        assertThat(OpenWindow.<Object>ask(() -> table.getValueAt(0, 1)).toString())
                 .matches("II \\d{1,3}\\.\\d° ± \\d\\.\\d");
-        assertThat(WindowPictures.<Object>ask(() -> table.getValueAt(0, 2)).toString())
+        assertThat(OpenWindow.<Object>ask(() -> table.getValueAt(0, 2)).toString())
                 .matches("\u2212\\d{2}\\.\\d° ± \\d\\.\\d");
 
         // Arrows move it by a tenth of a pixel of the picture, and the archive keeps old and new.
-        strike(KeyEvent.VK_RIGHT);
-        strike(KeyEvent.VK_RIGHT);
-        strike(KeyEvent.VK_RIGHT);
-        WindowPictures.await(
+        hand.strikeTimes(3, KeyEvent.VK_RIGHT);
+        OpenWindow.await(
                 "the three moves are kept",
                 () -> Math.abs(apartPx(marksOf(picture).get(0), named) - 0.3) < 1e-6);
         window.settle();
@@ -317,7 +289,7 @@ class WindowTest {
     }
 
     private static Point tileOf(Component wall, long id) {
-        return WindowPictures.ask(() -> {
+        return OpenWindow.ask(() -> {
             java.lang.reflect.Method bounds = wall.getClass().getDeclaredMethod("boundsOf", long.class);
             bounds.setAccessible(true);
             java.awt.Rectangle r = (java.awt.Rectangle) ((Optional<?>) bounds.invoke(wall, id)).orElseThrow();
@@ -325,31 +297,23 @@ class WindowTest {
         });
     }
 
-    /** Strikes keys together, faster than they would repeat by themselves on a busy machine. */
-    private static void strike(int... keys) {
-        for (int key : keys) {
-            keyboard.keyPress(key);
-        }
-        for (int i = keys.length - 1; i >= 0; i--) {
-            keyboard.keyRelease(keys[i]);
-        }
-        Typing.rest();
+    private void strike(int... keys) {
+        hand.strike(keys);
     }
 
-    /** Types lower-case letters, digits, blanks and hyphens. */
-    private static void type(String text) {
-        Typing.type(keyboard, text);
+    private void type(String text) {
+        hand.type(text);
     }
 
     private void undo(ArchivedPicture picture, java.util.function.Predicate<List<StoredMark>> until) {
         strike(KeyEvent.VK_CONTROL, KeyEvent.VK_Z);
-        WindowPictures.await("the undo", () -> until.test(marksOf(picture)));
+        OpenWindow.await("the undo", () -> until.test(marksOf(picture)));
         window.settle();
     }
 
     private void redo(ArchivedPicture picture, java.util.function.Predicate<List<StoredMark>> until) {
         strike(KeyEvent.VK_CONTROL, KeyEvent.VK_SHIFT, KeyEvent.VK_Z);
-        WindowPictures.await("the redo", () -> until.test(marksOf(picture)));
+        OpenWindow.await("the redo", () -> until.test(marksOf(picture)));
         window.settle();
     }
 
@@ -359,51 +323,52 @@ class WindowTest {
         ArchivedPicture unfitted = pictureOf(colourPicture(1));
         measure(unfitted);
         Component canvas = window.find("canvas");
-        robot.click(canvas);
+        hand.click(canvas);
         window.settle();
         assertThat(status()).contains("Fit the disc first");
         assertThat(marksOf(unfitted)).isEmpty();
 
         ArchivedPicture fitted = pictureOf(colourPicture(0));
         measure(fitted);
-        robot.click(canvas);
-        WindowPictures.await("the list of names", () -> window.find("naming").isVisible());
+        hand.click(canvas);
+        OpenWindow.await("the list of names", () -> window.find("naming").isVisible());
         strike(KeyEvent.VK_ESCAPE);
         window.settle();
         assertThat(marksOf(fitted)).hasSize(1).allMatch(m -> m.featureName().isEmpty());
-        assertThat(WindowPictures.<Boolean>ask(() -> window.find("naming").isVisible()))
+        assertThat(OpenWindow.<Boolean>ask(() -> window.find("naming").isVisible()))
                 .isFalse();
         strike(KeyEvent.VK_DELETE);
-        WindowPictures.await("it is withdrawn", () -> marksOf(fitted).isEmpty());
+        OpenWindow.await("it is withdrawn", () -> marksOf(fitted).isEmpty());
         window.settle();
 
         // Page Down goes on to the next picture of the night.
-        long before = WindowPictures.ask(
-                () -> window.workbench().selection().pictureId().orElseThrow());
+        long before =
+                OpenWindow.ask(() -> window.workbench().selection().pictureId().orElseThrow());
         strike(KeyEvent.VK_PAGE_DOWN);
         window.settle();
-        assertThat(WindowPictures.<Long>ask(
+        assertThat(OpenWindow.<Long>ask(
                         () -> window.workbench().selection().pictureId().orElseThrow()))
                 .isNotEqualTo(before);
     }
 
     private String status() {
-        return WindowPictures.ask(() -> ((javax.swing.JLabel) window.find("status")).getText());
+        return OpenWindow.ask(() -> ((javax.swing.JLabel) window.find("status")).getText());
     }
 
     @Test
     void searchingShowsOnlyWhatMatchesAndDroppedFilesAreFiledWithTheirOutcomes() throws IOException {
         open(calmSettings("search"));
-        WindowPictures.act(() -> window.workbench().showPanel("nights"));
+        OpenWindow.act(() -> window.workbench().showPanel("nights"));
         JTextField words = (JTextField) window.find("search");
-        robot.focusAndWaitForFocusGain(words);
+        OpenWindow.act(words::requestFocusInWindow);
+        OpenWindow.await("the caret", words::isFocusOwner);
         type("disc-1");
         window.settle();
-        WindowPictures.await("one match", () -> boundsCount() == 1);
+        OpenWindow.await("one match", () -> boundsCount() == 1);
 
         Path strange = Files.writeString(folder.resolve("strange.png"), "no picture at all");
         Path again = folder.resolve("season").resolve(colourPicture(0).file());
-        WindowPictures.act(() -> ((javax.swing.JComponent)
+        OpenWindow.act(() -> ((javax.swing.JComponent)
                         window.workbench().frame().getContentPane())
                 .getTransferHandler()
                 .importData(new javax.swing.TransferHandler.TransferSupport(
@@ -411,10 +376,10 @@ class WindowTest {
                         new FileList(List.of(strange.toFile(), again.toFile())))));
         window.settle();
         press("file");
-        WindowPictures.await("the outcomes", () -> window.find("outcomes").isShowing());
-        String sentences = WindowPictures.ask(() -> ((JTextArea) window.find("outcome.sentences")).getText());
+        OpenWindow.await("the outcomes", () -> window.find("outcomes").isShowing());
+        String sentences = OpenWindow.ask(() -> ((JTextArea) window.find("outcome.sentences")).getText());
         assertThat(sentences).contains("strange.png").contains("Refused");
-        assertThat(WindowPictures.<Integer>ask(
+        assertThat(OpenWindow.<Integer>ask(
                         () -> window.workbench().shelf().pictures().size()))
                 .isEqualTo(truth.pictures().size());
     }
@@ -422,7 +387,7 @@ class WindowTest {
     private long boundsCount() {
         Component wall = window.find("wall");
         return window.context().archive().pictures(oblate.archive.PictureSearch.all()).stream()
-                .filter(p -> WindowPictures.<Boolean>ask(() -> {
+                .filter(p -> OpenWindow.<Boolean>ask(() -> {
                     java.lang.reflect.Method bounds = wall.getClass().getDeclaredMethod("boundsOf", long.class);
                     bounds.setAccessible(true);
                     return ((Optional<?>) bounds.invoke(wall, p.id())).isPresent();
@@ -439,22 +404,21 @@ class WindowTest {
         open(settings);
 
         press("rail.observer-count");
-        assertThat(WindowPictures.<String>ask(() -> ((JTextArea) window.find("counts")).getText()))
+        assertThat(OpenWindow.<String>ask(() -> ((JTextArea) window.find("counts")).getText()))
                 .contains("observer-1: " + truth.pictures().size());
         press("rail.failing");
-        WindowPictures.await("the failing panel is taken out of the rail", () -> WindowPictures.find(
+        OpenWindow.await("the failing panel is taken out of the rail", () -> OpenWindow.find(
                         window.workbench().frame().getRootPane(), "rail.failing")
                 .isEmpty());
 
         press("rail.plug-ins");
         List<PluginRefusal> refusals =
-                WindowPictures.ask(() -> window.workbench().plugins().refusals());
+                OpenWindow.ask(() -> window.workbench().plugins().refusals());
         assertThat(refusals).extracting(PluginRefusal::where).containsExactly("junk.jar");
-        String shown =
-                WindowPictures.ask(() -> allText(window.workbench().frame().getRootPane()));
+        String shown = OpenWindow.ask(() -> allText(window.workbench().frame().getRootPane()));
         assertThat(shown).contains("junk.jar").contains("failing.jar").contains("no lamp in the lighthouse");
         JTable table = (JTable) window.find("plugin.table");
-        String rows = WindowPictures.ask(() -> {
+        String rows = OpenWindow.ask(() -> {
             StringBuilder text = new StringBuilder();
             for (int i = 0; i < table.getRowCount(); i++) {
                 text.append(table.getValueAt(i, 2))
@@ -490,30 +454,30 @@ class WindowTest {
         ArchivedPicture picture = pictureOf(colourPicture(0));
         measure(picture);
         for (Theme theme : Theme.values()) {
-            WindowPictures.act(() -> window.workbench().setTheme(theme));
+            OpenWindow.act(() -> window.workbench().setTheme(theme));
             for (String panel : List.of("nights", "measure", "report", "plug-ins")) {
-                WindowPictures.act(() -> window.workbench().showPanel(panel));
+                OpenWindow.act(() -> window.workbench().showPanel(panel));
                 window.settle();
                 assertThat(coloursIn(window.picture())).as(theme + " " + panel).isGreaterThan(20);
             }
             if (theme == Theme.RED) {
-                WindowPictures.act(() -> window.workbench().showPanel("measure"));
+                OpenWindow.act(() -> window.workbench().showPanel("measure"));
                 window.settle();
                 assertThat(shareNotRed(window.picture()))
                         .as("pixels that are not red")
                         .isLessThan(0.001);
             }
         }
-        WindowPictures.act(() -> window.workbench().showPanel("report"));
+        OpenWindow.act(() -> window.workbench().showPanel("report"));
         window.settle();
         window.close();
         plugins.close();
         plugins = PluginHost.bundledOnly();
-        window = new WindowPictures(archive, settings, plugins);
+        window = new OpenWindow(archive, settings, plugins);
         window.settle();
-        assertThat(WindowPictures.<Boolean>ask(() -> window.find("report.page").isShowing()))
+        assertThat(OpenWindow.<Boolean>ask(() -> window.find("report.page").isShowing()))
                 .isTrue();
-        assertThat(WindowPictures.<Boolean>ask(
+        assertThat(OpenWindow.<Boolean>ask(
                         () -> javax.swing.UIManager.getLookAndFeel().getName().contains("red")))
                 .isTrue();
     }
@@ -550,15 +514,15 @@ class WindowTest {
                 .filter(m -> m.feature().equals("red oval"))
                 .findFirst()
                 .orElseThrow();
-        robot.click(window.find("canvas"), onCanvas(oval.xPx(), oval.yPx()));
-        WindowPictures.await("the list of names", () -> window.find("naming").isVisible());
+        hand.click(window.find("canvas"), onCanvas(oval.xPx(), oval.yPx()));
+        OpenWindow.await("the list of names", () -> window.find("naming").isVisible());
         type("red oval");
         strike(KeyEvent.VK_ENTER);
-        WindowPictures.await("a named mark", () -> marksOf(picture).stream()
+        OpenWindow.await("a named mark", () -> marksOf(picture).stream()
                 .anyMatch(m -> m.featureName().isPresent()));
         window.settle();
         press("rail.report");
-        String page = WindowPictures.ask(() -> ((JTextArea) window.find("report.page")).getText());
+        String page = OpenWindow.ask(() -> ((JTextArea) window.find("report.page")).getText());
         assertThat(page).contains("red oval").contains(picture.sha256());
     }
 
@@ -571,13 +535,9 @@ class WindowTest {
         Component canvas = window.find("canvas");
         Point centre = onCanvas(second.cxPx(), second.cyPx());
         Point edge = onCanvas(second.cxPx() + second.rePx(), second.cyPx());
-        robot.pressKey(KeyEvent.VK_CONTROL);
-        robot.pressMouse(canvas, centre);
-        robot.moveMouse(canvas, (centre.x + edge.x) / 2, edge.y);
-        robot.moveMouse(canvas, edge.x, edge.y);
-        robot.releaseMouse(MouseButton.LEFT_BUTTON);
-        robot.releaseKey(KeyEvent.VK_CONTROL);
-        WindowPictures.await(
+        hand.holding(
+                KeyEvent.VK_CONTROL, () -> hand.drag(canvas, centre, new Point((centre.x + edge.x) / 2, edge.y), edge));
+        OpenWindow.await(
                 "a fit",
                 () -> window.context().archive().currentFit(picture.id()).isPresent());
         window.settle();
@@ -588,7 +548,7 @@ class WindowTest {
 
     @Test
     void aPanelThatTouchesTheWindowOffTheEventThreadWouldBeCaught() {
-        javax.swing.JLabel label = WindowPictures.ask(() -> {
+        javax.swing.JLabel label = OpenWindow.ask(() -> {
             javax.swing.JFrame frame = new javax.swing.JFrame();
             javax.swing.JLabel made = new javax.swing.JLabel("quiet");
             frame.add(made);
@@ -600,7 +560,7 @@ class WindowTest {
             assertThat(org.assertj.core.api.Assertions.catchThrowable(() -> label.setText("loud")))
                     .isInstanceOf(org.assertj.swing.exception.EdtViolationException.class);
         } finally {
-            WindowPictures.act(
+            OpenWindow.act(
                     () -> javax.swing.SwingUtilities.getWindowAncestor(label).dispose());
         }
     }

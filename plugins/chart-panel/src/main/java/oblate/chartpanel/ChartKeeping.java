@@ -25,6 +25,7 @@ import oblate.report.ChartContent;
 import oblate.report.ChartOrder;
 import oblate.workbench.PanelContext;
 import oblate.workbench.WorkbenchProblem;
+import oblate.workbench.look.Placing;
 import oblate.workbench.words.Texts;
 
 /** Keeps charts: as PNG or SVG, and on the clipboard. On the event thread. */
@@ -52,8 +53,7 @@ final class ChartKeeping {
             dialog.dispose();
         });
         dialog.add(chooser);
-        dialog.pack();
-        dialog.setLocationRelativeTo(above);
+        Placing.over(dialog, above);
         dialog.setVisible(true);
     }
 

@@ -3,10 +3,8 @@ package oblate.chartpanel;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.data.Offset.offset;
-import static org.junit.jupiter.api.Assertions.fail;
 
 import java.awt.Component;
-import java.awt.GraphicsEnvironment;
 import java.awt.Point;
 import java.awt.event.KeyEvent;
 import java.awt.event.MouseEvent;
@@ -36,7 +34,6 @@ import oblate.archive.MarkSearch;
 import oblate.archive.NewMark;
 import oblate.archive.StoredFit;
 import oblate.archive.StoredMark;
-import oblate.base.PluginHost;
 import oblate.base.Progress;
 import oblate.disc.DiscFit;
 import oblate.disc.ErrorBudget;
@@ -49,53 +46,13 @@ import oblate.image.TimeWish;
 import oblate.sky.Globe;
 import oblate.sky.PlanetModel;
 import oblate.workbench.WorkbenchContext;
-import org.assertj.swing.edt.FailOnThreadViolationRepaintManager;
-import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeEach;
-import org.junit.jupiter.api.Tag;
+import oblate.workbench.testing.OpenWindow;
+import oblate.workbench.testing.PanelJourney;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.Timeout;
-import org.junit.jupiter.api.io.TempDir;
 
 /** The panel of drifts in the window, on a screen. */
-@Tag("window")
-@Timeout(value = 120, threadMode = Timeout.ThreadMode.SEPARATE_THREAD)
-class DriftWindowTest {
+class DriftWindowTest extends PanelJourney {
     private static final Instant START = Instant.parse("2024-11-01T21:00:00Z");
-
-    @TempDir
-    Path folder;
-
-    private PluginHost plugins;
-    private PanelWindow window;
-
-    @BeforeEach
-    void needADisplay() {
-        if (GraphicsEnvironment.isHeadless()) {
-            fail(
-                    "The window tests need a display: run under xvfb-run -a, or leave them out with -DexcludedTags=window");
-        }
-        FailOnThreadViolationRepaintManager.install();
-        plugins = PluginHost.bundledOnly();
-    }
-
-    @AfterEach
-    void close() {
-        if (window != null) {
-            window.close();
-        }
-        plugins.close();
-        FailOnThreadViolationRepaintManager.uninstall();
-    }
-
-    private void open() {
-        window = new PanelWindow(folder.resolve("archive"), folder.resolve("settings"), plugins);
-        PanelWindow.act(() -> {
-            window.workbench().frame().setBounds(0, 0, 1400, 900);
-            window.workbench().showPanel("longitude-date");
-        });
-        settle();
-    }
 
     private void settle() {
         window.settle();
@@ -103,7 +60,7 @@ class DriftWindowTest {
 
     /** Two ovals 40 degrees apart on ten nights; on the sixth both marks are there. */
     private void season() throws IOException {
-        WorkbenchContext context = PanelWindow.context(folder.resolve("archive"), folder.resolve("settings"), plugins);
+        WorkbenchContext context = context();
         PlanetModel jupiter = context.planets().stream()
                 .filter(p -> p.id().equals("jupiter"))
                 .findFirst()
@@ -184,7 +141,7 @@ class DriftWindowTest {
     }
 
     private Point at(String feature, int index) {
-        return PanelWindow.ask(() -> {
+        return OpenWindow.ask(() -> {
             DriftHits hits = canvas().hits().orElseThrow();
             Point2D p = hits.place(hits.dot(new DriftData.Point(feature, index)).orElseThrow());
             return new Point((int) Math.round(p.getX()), (int) Math.round(p.getY()));
@@ -195,7 +152,7 @@ class DriftWindowTest {
         DriftCanvas canvas = canvas();
         int buttons =
                 id == MouseEvent.MOUSE_DRAGGED || id == MouseEvent.MOUSE_PRESSED ? MouseEvent.BUTTON1_DOWN_MASK : 0;
-        PanelWindow.act(() -> canvas.dispatchEvent(
+        OpenWindow.act(() -> canvas.dispatchEvent(
                 new MouseEvent(canvas, id, 0, buttons, where.x, where.y, clicks, false, MouseEvent.BUTTON1)));
     }
 
@@ -208,7 +165,7 @@ class DriftWindowTest {
 
     private void key(int code) {
         DriftCanvas canvas = canvas();
-        PanelWindow.act(() -> {
+        OpenWindow.act(() -> {
             canvas.requestFocusInWindow();
             canvas.getActionForKeyStroke(KeyStroke.getKeyStroke(code, 0)).actionPerformed(null);
         });
@@ -226,7 +183,7 @@ class DriftWindowTest {
     }
 
     private void undo() {
-        PanelWindow.act(() -> {
+        OpenWindow.act(() -> {
             JMenuBar menus = window.workbench().frame().getJMenuBar();
             for (int m = 0; m < menus.getMenuCount(); m++) {
                 for (int i = 0; i < menus.getMenu(m).getItemCount(); i++) {
@@ -240,12 +197,12 @@ class DriftWindowTest {
     }
 
     private boolean isShown(Component component) {
-        return PanelWindow.ask(component::isShowing);
+        return OpenWindow.ask(component::isShowing);
     }
 
     @Test
     void anEmptyArchiveSaysWhatToDo() {
-        open();
+        open("longitude-date");
         assertThat(isShown(canvas())).isFalse();
     }
 
@@ -253,50 +210,50 @@ class DriftWindowTest {
     @Test
     void theFirstFeatureIsChosenAndWithoutOneTheChartIsWide() throws IOException {
         season();
-        open();
+        open("longitude-date");
         JTable list = (JTable) window.find("drifts");
-        assertThat(PanelWindow.ask(() -> list.getValueAt(list.getSelectedRow(), 0)))
+        assertThat(OpenWindow.ask(() -> list.getValueAt(list.getSelectedRow(), 0)))
                 .isEqualTo("oval A");
         double beside = chartWidth();
-        PanelWindow.act(list::clearSelection);
+        OpenWindow.act(list::clearSelection);
         settle();
         assertThat(chartWidth()).isGreaterThan(1.5 * beside);
-        assertThat(PanelWindow.<Integer>ask(list::getSelectedRow)).isNegative();
-        PanelWindow.act(() -> window.workbench().showPanel("nights"));
-        PanelWindow.act(() -> window.workbench().showPanel("longitude-date"));
+        assertThat(OpenWindow.<Integer>ask(list::getSelectedRow)).isNegative();
+        OpenWindow.act(() -> window.workbench().showPanel("nights"));
+        OpenWindow.act(() -> window.workbench().showPanel("longitude-date"));
         settle();
-        assertThat(PanelWindow.<Integer>ask(list::getSelectedRow))
+        assertThat(OpenWindow.<Integer>ask(list::getSelectedRow))
                 .as("a choice of none is kept")
                 .isNegative();
         JLabel foot = (JLabel) window.find("drift.notes");
-        assertThat(PanelWindow.<String>ask(foot::getToolTipText)).contains("double click opens its picture");
-        assertThat(PanelWindow.<Integer>ask(
+        assertThat(OpenWindow.<String>ask(foot::getToolTipText)).contains("double click opens its picture");
+        assertThat(OpenWindow.<Integer>ask(
                         () -> foot.getFontMetrics(foot.getFont()).stringWidth(foot.getText())))
-                .isLessThanOrEqualTo(PanelWindow.<Integer>ask(foot::getWidth));
+                .isLessThanOrEqualTo(OpenWindow.<Integer>ask(foot::getWidth));
     }
 
     private double chartWidth() {
-        return PanelWindow.ask(
+        return OpenWindow.ask(
                 () -> canvas().hits().orElseThrow().drawn().longitudes().area().getWidth());
     }
 
     @Test
     void aClickChoosesAMarkAndADoubleClickOpensItsPictureWithTheMarkChosen() throws IOException {
         season();
-        open();
+        open("longitude-date");
         click(at("oval B", 5), 1);
         StoredMark sixth = marksOf("oval B").get(5);
-        assertThat(PanelWindow.ask(() -> canvas().chosen())).contains(new DriftData.Point("oval B", 5));
+        assertThat(OpenWindow.ask(() -> canvas().chosen())).contains(new DriftData.Point("oval B", 5));
         JTable list = (JTable) window.find("drifts");
-        assertThat(PanelWindow.ask(() -> list.getValueAt(list.getSelectedRow(), 0)))
+        assertThat(OpenWindow.ask(() -> list.getValueAt(list.getSelectedRow(), 0)))
                 .isEqualTo("oval B");
-        assertThat(PanelWindow.ask(() -> ((JLabel) window.find("drift.notes")).getText()))
+        assertThat(OpenWindow.ask(() -> ((JLabel) window.find("drift.notes")).getText()))
                 .contains("Hollow");
 
         click(at("oval B", 5), 2);
         JTable marks = (JTable) window.find("marks");
         assertThat(isShown(marks)).isTrue();
-        assertThat(PanelWindow.ask(() -> marks.getValueAt(marks.getSelectedRow(), 0)))
+        assertThat(OpenWindow.ask(() -> marks.getValueAt(marks.getSelectedRow(), 0)))
                 .isEqualTo("oval B");
         assertThat(sixth.mark().pictureId())
                 .isEqualTo(marksOf("oval A").get(5).mark().pictureId());
@@ -305,24 +262,24 @@ class DriftWindowTest {
     @Test
     void keysStepThroughTheMarksAndEnterOpensThePicture() throws IOException {
         season();
-        open();
+        open("longitude-date");
         click(at("oval A", 2), 1);
         key(KeyEvent.VK_DOWN);
-        assertThat(PanelWindow.ask(() -> canvas().chosen())).contains(new DriftData.Point("oval A", 3));
+        assertThat(OpenWindow.ask(() -> canvas().chosen())).contains(new DriftData.Point("oval A", 3));
         key(KeyEvent.VK_UP);
         key(KeyEvent.VK_UP);
-        assertThat(PanelWindow.ask(() -> canvas().chosen())).contains(new DriftData.Point("oval A", 1));
+        assertThat(OpenWindow.ask(() -> canvas().chosen())).contains(new DriftData.Point("oval A", 1));
         key(KeyEvent.VK_ENTER);
         JTable marks = (JTable) window.find("marks");
         assertThat(isShown(marks)).isTrue();
-        assertThat(PanelWindow.ask(() -> marks.getValueAt(marks.getSelectedRow(), 0)))
+        assertThat(OpenWindow.ask(() -> marks.getValueAt(marks.getSelectedRow(), 0)))
                 .isEqualTo("oval A");
     }
 
     @Test
     void aMarkDraggedToAnotherTrackBelongsThereWithTheReasonAndCanComeBack() throws IOException {
         season();
-        open();
+        open("longitude-date");
         long before = marksOf("oval B").get(5).id();
         Point from = at("oval B", 5);
         Point onto = at("oval A", 5);
@@ -333,11 +290,11 @@ class DriftWindowTest {
         settle();
         JTextField reason = (JTextField) window.find("drift.reason");
         assertThat(isShown(reason)).isTrue();
-        PanelWindow.act(reason::postActionEvent);
+        OpenWindow.act(reason::postActionEvent);
         assertThat(isShown(reason)).as("without a reason nothing is moved").isTrue();
         assertThat(marksOf("oval B")).hasSize(10);
 
-        PanelWindow.act(() -> {
+        OpenWindow.act(() -> {
             reason.setText("it was the smaller oval");
             reason.postActionEvent();
         });
@@ -370,20 +327,20 @@ class DriftWindowTest {
     @Test
     void aPredictionIsReadFromItsDateAndTheLadderIsBuiltBesideTheChart() throws IOException {
         season();
-        open();
+        open("longitude-date");
         JTextField predict = (JTextField) window.find("drift.predict");
-        PanelWindow.act(() -> {
+        OpenWindow.act(() -> {
             predict.setText("no date");
             predict.postActionEvent();
         });
         assertThat(predict.getClientProperty("JComponent.outline")).isEqualTo("error");
-        PanelWindow.act(() -> {
+        OpenWindow.act(() -> {
             predict.setText("2025-02-01");
             predict.postActionEvent();
         });
         click(at("oval A", 2), 1);
         DriftScene.Drawn drawn =
-                PanelWindow.ask(() -> canvas().hits().orElseThrow().drawn());
+                OpenWindow.ask(() -> canvas().hits().orElseThrow().drawn());
         assertThat(drawn.tracks()).allSatisfy(t -> assertThat(t.bands()).hasSize(1));
         assertThat(drawn.residuals().orElseThrow().name()).isEqualTo("oval A");
         // Strips stand on the chart's own axis of time, if some night shows the place; else it is said that none does.

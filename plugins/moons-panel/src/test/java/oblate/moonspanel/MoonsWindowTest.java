@@ -3,10 +3,8 @@ package oblate.moonspanel;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
-import static org.junit.jupiter.api.Assertions.fail;
 
 import java.awt.Component;
-import java.awt.GraphicsEnvironment;
 import java.awt.event.MouseEvent;
 import java.awt.geom.Rectangle2D;
 import java.awt.image.BufferedImage;
@@ -28,79 +26,29 @@ import javax.swing.JTextField;
 import javax.swing.SwingUtilities;
 import oblate.archive.FilingFacts;
 import oblate.archive.Site;
-import oblate.base.PluginHost;
 import oblate.base.Progress;
 import oblate.image.TimeWish;
 import oblate.sky.UtcTime;
 import oblate.sky.event.EventKind;
 import oblate.workbench.WorkbenchContext;
 import oblate.workbench.look.Theme;
-import org.assertj.swing.edt.FailOnThreadViolationRepaintManager;
-import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeEach;
-import org.junit.jupiter.api.Tag;
+import oblate.workbench.testing.OpenWindow;
+import oblate.workbench.testing.PanelJourney;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.Timeout;
-import org.junit.jupiter.api.io.TempDir;
 
 /** The panel in the window, on a screen. */
-@Tag("window")
-@Timeout(value = 120, threadMode = Timeout.ThreadMode.SEPARATE_THREAD)
-class MoonsWindowTest {
-    @TempDir
-    Path folder;
-
-    private PluginHost plugins;
-    private PanelWindow window;
-
-    @BeforeEach
-    void needADisplay() {
-        if (GraphicsEnvironment.isHeadless()) {
-            fail(
-                    "The window tests need a display: run under xvfb-run -a, or leave them out with -DexcludedTags=window");
-        }
-        FailOnThreadViolationRepaintManager.install();
-        plugins = PluginHost.bundledOnly();
-    }
-
-    @AfterEach
-    void close() {
-        if (window != null) {
-            window.close();
-        }
-        plugins.close();
-        FailOnThreadViolationRepaintManager.uninstall();
-    }
-
-    private void open() {
-        window = new PanelWindow(folder.resolve("archive"), folder.resolve("settings"), plugins);
-        PanelWindow.act(() -> {
-            window.workbench().frame().setBounds(0, 0, 1400, 900);
-            window.workbench().showPanel("moons");
-        });
-        window.settle();
-    }
-
-    private void enter(String field, String text) {
-        JTextField into = (JTextField) window.find(field);
-        PanelWindow.act(() -> {
-            into.setText(text);
-            into.postActionEvent();
-        });
-        window.settle();
-    }
-
+class MoonsWindowTest extends PanelJourney {
     private String text(String field) {
-        return PanelWindow.ask(() -> ((JTextField) window.find(field)).getText());
+        return OpenWindow.ask(() -> ((JTextField) window.find(field)).getText());
     }
 
     private String label(String name) {
-        return PanelWindow.ask(() -> ((JLabel) window.find(name)).getText());
+        return OpenWindow.ask(() -> ((JLabel) window.find(name)).getText());
     }
 
     private int rowOf(String kind, String moon) {
         JTable table = (JTable) window.find("moons.events");
-        return PanelWindow.ask(() -> {
+        return OpenWindow.ask(() -> {
             for (int row = 0; row < table.getRowCount(); row++) {
                 if (table.getValueAt(row, 0).equals(kind)
                         && table.getValueAt(row, 1).equals(moon)) {
@@ -113,7 +61,7 @@ class MoonsWindowTest {
 
     private void choose(int row) {
         JTable table = (JTable) window.find("moons.events");
-        PanelWindow.act(() -> table.setRowSelectionInterval(row, row));
+        OpenWindow.act(() -> table.setRowSelectionInterval(row, row));
         window.settle();
     }
 
@@ -121,7 +69,7 @@ class MoonsWindowTest {
     private void fileAPicture() throws IOException {
         Path file = folder.resolve("20270922T150000Z.png");
         ImageIO.write(new BufferedImage(64, 64, BufferedImage.TYPE_INT_RGB), "png", file.toFile());
-        WorkbenchContext context = PanelWindow.context(folder.resolve("archive"), folder.resolve("settings"), plugins);
+        WorkbenchContext context = context();
         try (var archive = context.archive()) {
             archive.keepSite(new Site("Field", -35, 149, 10, Optional.empty()));
             FilingFacts facts = new FilingFacts(
@@ -147,35 +95,35 @@ class MoonsWindowTest {
 
     @Test
     void anEmptyArchiveStillShowsEventsOfAnyDate() {
-        open();
-        enter("moons.date", "2027-09-22");
+        open("moons");
+        window.enter("moons.date", "2027-09-22");
         choose(rowOf("Transit", "Ganymede"));
         assertThat(text("moons.time")).startsWith("2027-09-22T15:4");
         assertThat(label("moons.said")).startsWith("Ganymede: transit");
         JSlider slider = (JSlider) window.find("moons.slider");
-        PanelWindow.act(() -> slider.setValue(0));
+        OpenWindow.act(() -> slider.setValue(0));
         window.settle();
         assertThat(text("moons.time")).isEqualTo("2027-09-22T12:00:00Z");
-        enter("moons.time", "2027-09-25T01:02:03Z");
+        window.enter("moons.time", "2027-09-25T01:02:03Z");
         assertThat(text("moons.date")).isEqualTo("2027-09-24");
         assertThat(text("moons.time")).isEqualTo("2027-09-25T01:02:03Z");
-        enter("moons.date", "yesterday");
+        window.enter("moons.date", "yesterday");
         assertThat(text("moons.time")).isEqualTo("2027-09-25T01:02:03Z");
     }
 
     /** Times and names have room in a window of usual width; in a narrow one the table scrolls and the choices take several lines. */
     @Test
     void noTimeOrNameIsCut() {
-        open();
-        enter("moons.date", "2027-09-22");
+        open("moons");
+        window.enter("moons.date", "2027-09-22");
         JTable table = (JTable) window.find("moons.events");
         for (int width : new int[] {1440, 690}) {
-            PanelWindow.act(() -> {
+            OpenWindow.act(() -> {
                 window.workbench().frame().setBounds(0, 0, width, 900);
                 window.workbench().frame().validate();
             });
             window.settle();
-            PanelWindow.act(() -> {
+            OpenWindow.act(() -> {
                 assertThat(table.getRowCount()).isPositive();
                 for (int row = 0; row < table.getRowCount(); row++) {
                     for (int column = 0; column < table.getColumnCount() - 1; column++) {
@@ -189,19 +137,19 @@ class MoonsWindowTest {
         }
         Component planet = window.find("moons.planet");
         Component mirrored = window.find("moons.mirrored");
-        assertThat(PanelWindow.<Integer>ask(() -> mirrored.getY() - planet.getY()))
+        assertThat(OpenWindow.<Integer>ask(() -> mirrored.getY() - planet.getY()))
                 .isPositive();
-        assertThat(PanelWindow.<Integer>ask(mirrored::getWidth))
-                .isEqualTo(PanelWindow.<Integer>ask(() -> mirrored.getPreferredSize().width));
+        assertThat(OpenWindow.<Integer>ask(mirrored::getWidth))
+                .isEqualTo(OpenWindow.<Integer>ask(() -> mirrored.getPreferredSize().width));
     }
 
     /** The bands: the drawing follows the pointer and goes back, a click on a box chooses its event, elsewhere it moves the instant. */
     @Test
     void theBandsAreDrivenByTheMouse() {
-        open();
-        enter("moons.date", "2027-09-22");
+        open("moons");
+        window.enter("moons.date", "2027-09-22");
         EventBands bands = (EventBands) window.find("moons.bands");
-        BandLayout layout = PanelWindow.ask(() -> BandLayout.of(bands.found().orElseThrow(), bands.getWidth()));
+        BandLayout layout = OpenWindow.ask(() -> BandLayout.of(bands.found().orElseThrow(), bands.getWidth()));
         int band = layout.names().indexOf("Ganymede");
         Happening transit = layout.events().get(band).stream()
                 .filter(e -> e.kind() == EventKind.TRANSIT)
@@ -213,9 +161,9 @@ class MoonsWindowTest {
         assertThat(text("moons.time")).startsWith("2027-09-22T15:4");
         double x = layout.axis().x(UtcTime.parse("2027-09-23T03:00:00Z"));
         SystemDrawing near = (SystemDrawing) window.find("moons.near");
-        UtcTime before = PanelWindow.ask(() -> near.scene().orElseThrow().disc().time());
+        UtcTime before = OpenWindow.ask(() -> near.scene().orElseThrow().disc().time());
         mouse(bands, MouseEvent.MOUSE_MOVED, x, 4);
-        assertThat(PanelWindow.<Double>ask(() -> near.scene()
+        assertThat(OpenWindow.<Double>ask(() -> near.scene()
                         .orElseThrow()
                         .disc()
                         .time()
@@ -223,7 +171,7 @@ class MoonsWindowTest {
                 .isCloseTo(0, within(layout.axis().span().clockSeconds() / bands.getWidth()));
         assertThat(text("moons.time")).startsWith("2027-09-22T15:4");
         mouse(bands, MouseEvent.MOUSE_EXITED, x, -4);
-        assertThat(PanelWindow.<UtcTime>ask(
+        assertThat(OpenWindow.<UtcTime>ask(
                         () -> near.scene().orElseThrow().disc().time()))
                 .isEqualTo(before);
         mouse(bands, MouseEvent.MOUSE_PRESSED, x, 4);
@@ -231,7 +179,7 @@ class MoonsWindowTest {
     }
 
     private void mouse(Component on, int what, double x, double y) {
-        PanelWindow.act(() -> on.dispatchEvent(new MouseEvent(
+        OpenWindow.act(() -> on.dispatchEvent(new MouseEvent(
                 on,
                 what,
                 0,
@@ -248,14 +196,14 @@ class MoonsWindowTest {
     @Test
     void theInspectorStaysAtItsTopWhenAnEventIsChosen() throws IOException {
         fileAPicture();
-        open();
-        PanelWindow.act(() -> window.workbench().frame().setBounds(0, 0, 1400, 700));
+        open("moons");
+        OpenWindow.act(() -> window.workbench().frame().setBounds(0, 0, 1400, 700));
         window.settle();
         choose(rowOf("Transit", "Ganymede"));
         Component details = window.find("moons.details");
         JScrollPane scroll =
-                PanelWindow.ask(() -> (JScrollPane) SwingUtilities.getAncestorOfClass(JScrollPane.class, details));
-        assertThat(PanelWindow.<Integer>ask(() -> scroll.getViewport().getViewPosition().y))
+                OpenWindow.ask(() -> (JScrollPane) SwingUtilities.getAncestorOfClass(JScrollPane.class, details));
+        assertThat(OpenWindow.<Integer>ask(() -> scroll.getViewport().getViewPosition().y))
                 .isZero();
     }
 
@@ -264,37 +212,36 @@ class MoonsWindowTest {
         fileAPicture();
         Files.createDirectories(folder.resolve("settings"));
         Files.writeString(folder.resolve("settings/workbench.properties"), "panel.measure.fit.new=false\n");
-        open();
+        open("moons");
         assertThat(text("moons.date")).isEqualTo("2027-09-22");
         assertThat(text("moons.time")).isEqualTo("2027-09-22T15:00:00Z");
-        assertThat(PanelWindow.<Object>ask(() -> ((JComboBox<?>) window.find("moons.site")).getSelectedItem()))
+        assertThat(OpenWindow.<Object>ask(() -> ((JComboBox<?>) window.find("moons.site")).getSelectedItem()))
                 .isEqualTo("Field");
         choose(rowOf("Transit", "Ganymede"));
         JList<?> pictures = (JList<?>) window.find("moons.pictures");
-        assertThat(PanelWindow.<Integer>ask(() -> pictures.getModel().getSize()))
-                .isEqualTo(1);
-        PanelWindow.act(() -> {
+        assertThat(OpenWindow.<Integer>ask(() -> pictures.getModel().getSize())).isEqualTo(1);
+        OpenWindow.act(() -> {
             pictures.setSelectedIndex(0);
             pictures.dispatchEvent(
                     new MouseEvent(pictures, MouseEvent.MOUSE_CLICKED, 0, 0, 5, 5, 2, false, MouseEvent.BUTTON1));
         });
         window.settle();
         Component canvas = window.find("canvas");
-        assertThat(PanelWindow.<Boolean>ask(canvas::isShowing)).isTrue();
-        assertThat(PanelWindow.<Optional<Long>>ask(
+        assertThat(OpenWindow.<Boolean>ask(canvas::isShowing)).isTrue();
+        assertThat(OpenWindow.<Optional<Long>>ask(
                         () -> window.workbench().selection().pictureId()))
                 .isPresent();
     }
 
     @Test
     void everyThemeDrawsThePlanetAndTheRedOneOnlyInRed() {
-        open();
-        enter("moons.date", "2027-09-22");
+        open("moons");
+        window.enter("moons.date", "2027-09-22");
         for (Theme theme : Theme.values()) {
-            PanelWindow.act(() -> window.workbench().setTheme(theme));
+            OpenWindow.act(() -> window.workbench().setTheme(theme));
             window.settle();
             Component near = window.find("moons.near");
-            BufferedImage image = PanelWindow.ask(() -> {
+            BufferedImage image = OpenWindow.ask(() -> {
                 BufferedImage drawn = new BufferedImage(near.getWidth(), near.getHeight(), BufferedImage.TYPE_INT_RGB);
                 near.paint(drawn.getGraphics());
                 return drawn;

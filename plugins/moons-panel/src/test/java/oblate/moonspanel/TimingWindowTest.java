@@ -2,10 +2,8 @@
 package oblate.moonspanel;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.junit.jupiter.api.Assertions.fail;
 
 import java.awt.Component;
-import java.awt.GraphicsEnvironment;
 import java.awt.event.MouseEvent;
 import java.awt.image.BufferedImage;
 import java.io.IOException;
@@ -26,7 +24,6 @@ import oblate.archive.Feature;
 import oblate.archive.FilingFacts;
 import oblate.archive.NewMark;
 import oblate.archive.PictureSearch;
-import oblate.base.PluginHost;
 import oblate.base.Progress;
 import oblate.disc.DiscFit;
 import oblate.disc.PixelPoint;
@@ -36,57 +33,21 @@ import oblate.disc.Trust;
 import oblate.image.TimeWish;
 import oblate.workbench.WorkbenchContext;
 import oblate.workbench.look.Theme;
-import org.assertj.swing.edt.FailOnThreadViolationRepaintManager;
-import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeEach;
-import org.junit.jupiter.api.Tag;
+import oblate.workbench.testing.OpenWindow;
+import oblate.workbench.testing.PanelJourney;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.Timeout;
-import org.junit.jupiter.api.io.TempDir;
 
 /** Observed minus predicted in the window, on a screen. */
-@Tag("window")
-@Timeout(value = 120, threadMode = Timeout.ThreadMode.SEPARATE_THREAD)
-class TimingWindowTest {
+class TimingWindowTest extends PanelJourney {
     /** Where an independent table has Io before the disc at 2004-12-04T17:16:58Z (JPL orbits by way of the Swiss Ephemeris 2.10), radii. */
     private static final double IO_X = -0.11926;
 
     private static final double IO_Y = 0.25667;
 
-    @TempDir
-    Path folder;
-
-    private PluginHost plugins;
-    private PanelWindow window;
-
-    @BeforeEach
-    void needADisplay() {
-        if (GraphicsEnvironment.isHeadless()) {
-            fail(
-                    "The window tests need a display: run under xvfb-run -a, or leave them out with -DexcludedTags=window");
-        }
-        FailOnThreadViolationRepaintManager.install();
-        plugins = PluginHost.bundledOnly();
-    }
-
-    @AfterEach
-    void close() {
-        if (window != null) {
-            window.close();
-        }
-        plugins.close();
-        FailOnThreadViolationRepaintManager.uninstall();
-    }
-
     private void open() {
-        window = new PanelWindow(folder.resolve("archive"), folder.resolve("settings"), plugins);
-        PanelWindow.act(() -> {
-            window.workbench().frame().setBounds(0, 0, 1400, 900);
-            window.workbench().showPanel("moons");
-        });
-        window.settle();
+        open("moons");
         JTabbedPane tabs = (JTabbedPane) window.find("moons.tabs");
-        PanelWindow.act(() -> tabs.setSelectedIndex(1));
+        OpenWindow.act(() -> tabs.setSelectedIndex(1));
         window.settle();
     }
 
@@ -96,7 +57,7 @@ class TimingWindowTest {
         Files.writeString(folder.resolve("settings/workbench.properties"), "panel.measure.fit.new=false\n");
         Path file = folder.resolve("20041204T171728Z.png");
         ImageIO.write(new BufferedImage(320, 240, BufferedImage.TYPE_INT_RGB), "png", file.toFile());
-        WorkbenchContext context = PanelWindow.context(folder.resolve("archive"), folder.resolve("settings"), plugins);
+        WorkbenchContext context = context();
         try (var archive = context.archive()) {
             FilingFacts facts = new FilingFacts(
                     Optional.of("jupiter"),
@@ -149,15 +110,15 @@ class TimingWindowTest {
         markIo();
         open();
         TimingRows rows = (TimingRows) window.find("moons.timings.rows");
-        assertThat(PanelWindow.<Integer>ask(rows::getRowCount)).isEqualTo(1);
-        double oMinusP = PanelWindow.ask(() -> rows.timings().get(0).oMinusPS());
-        double sigma = PanelWindow.ask(() -> rows.timings().get(0).errors().totalS());
+        assertThat(OpenWindow.<Integer>ask(rows::getRowCount)).isEqualTo(1);
+        double oMinusP = OpenWindow.ask(() -> rows.timings().get(0).oMinusPS());
+        double sigma = OpenWindow.ask(() -> rows.timings().get(0).errors().totalS());
         assertThat(oMinusP).isBetween(30 - 3.0, 30 + 3.0);
         assertThat(sigma).isBetween(2.0, 20.0);
-        assertThat(PanelWindow.<Object>ask(() -> rows.getValueAt(0, 2))).isEqualTo("transit, mid");
+        assertThat(OpenWindow.<Object>ask(() -> rows.getValueAt(0, 2))).isEqualTo("transit, mid");
 
         TimingPlot plot = (TimingPlot) window.find("moons.timings.plot");
-        PanelWindow.act(() -> {
+        OpenWindow.act(() -> {
             TimingScale scale = TimingScale.of(rows.timings(), plot.getWidth(), plot.getHeight());
             plot.dispatchEvent(new MouseEvent(
                     plot,
@@ -171,11 +132,11 @@ class TimingWindowTest {
                     MouseEvent.BUTTON1));
         });
         window.settle();
-        assertThat(PanelWindow.<Integer>ask(rows::getSelectedRow)).isZero();
-        String clock = PanelWindow.ask(() -> ((JTextComponent) window.find("moons.timings.clock")).getText());
+        assertThat(OpenWindow.<Integer>ask(rows::getSelectedRow)).isZero();
+        String clock = OpenWindow.ask(() -> ((JTextComponent) window.find("moons.timings.clock")).getText());
         assertThat(clock).startsWith("Night 2004-12-04").contains(" ± ").contains("Io");
-        String time = PanelWindow.ask(() -> ((JTextField) window.find("moons.time")).getText());
-        assertThat(time).isEqualTo(PanelWindow.<String>ask(() -> oblate.sky.UtcTime.of(
+        String time = OpenWindow.ask(() -> ((JTextField) window.find("moons.time")).getText());
+        assertThat(time).isEqualTo(OpenWindow.<String>ask(() -> oblate.sky.UtcTime.of(
                         rows.timings().get(0).predictedUtc().orElseThrow())
                 .iso(0)));
     }
@@ -183,7 +144,7 @@ class TimingWindowTest {
     @Test
     void withoutMarksItSaysHowToBegin() {
         open();
-        assertThat(PanelWindow.<String>ask(() -> ((JLabel) window.find("moons.timings.head")).getText()))
+        assertThat(OpenWindow.<String>ask(() -> ((JLabel) window.find("moons.timings.head")).getText()))
                 .contains("No moon or shadow of Jupiter is marked yet");
     }
 
@@ -192,10 +153,10 @@ class TimingWindowTest {
         markIo();
         open();
         for (Theme theme : Theme.values()) {
-            PanelWindow.act(() -> window.workbench().setTheme(theme));
+            OpenWindow.act(() -> window.workbench().setTheme(theme));
             window.settle();
             Component plot = window.find("moons.timings.plot");
-            BufferedImage image = PanelWindow.ask(() -> {
+            BufferedImage image = OpenWindow.ask(() -> {
                 BufferedImage drawn = new BufferedImage(plot.getWidth(), plot.getHeight(), BufferedImage.TYPE_INT_RGB);
                 plot.paint(drawn.getGraphics());
                 return drawn;

@@ -17,6 +17,7 @@ import javax.swing.SwingUtilities;
 import oblate.base.ProblemException;
 import oblate.workbench.PanelContext;
 import oblate.workbench.WorkbenchProblem;
+import oblate.workbench.look.Placing;
 import oblate.workbench.words.Texts;
 
 /** Writes a plan to a file that a person chooses. On the event thread; the writing itself is not. */
@@ -54,8 +55,7 @@ final class PlanFiles {
             dialog.dispose();
         });
         dialog.add(chooser);
-        dialog.pack();
-        dialog.setLocationRelativeTo(owner);
+        Placing.over(dialog, owner);
         dialog.setVisible(true);
     }
 

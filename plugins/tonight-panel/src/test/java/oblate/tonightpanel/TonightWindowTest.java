@@ -3,11 +3,9 @@ package oblate.tonightpanel;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
-import static org.junit.jupiter.api.Assertions.fail;
 
 import java.awt.Color;
 import java.awt.Component;
-import java.awt.GraphicsEnvironment;
 import java.awt.Toolkit;
 import java.awt.Window;
 import java.awt.datatransfer.DataFlavor;
@@ -28,36 +26,24 @@ import javax.swing.JSpinner;
 import javax.swing.JTable;
 import javax.swing.JTextArea;
 import javax.swing.JTextField;
-import oblate.base.PluginHost;
 import oblate.sky.UtcTime;
 import oblate.workbench.look.Theme;
+import oblate.workbench.testing.OpenWindow;
+import oblate.workbench.testing.PanelJourney;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVRecord;
-import org.assertj.swing.edt.FailOnThreadViolationRepaintManager;
-import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeAll;
-import org.junit.jupiter.api.BeforeEach;
-import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
 
 /** The panel in the window, on a screen. */
-@Tag("window")
-@Timeout(value = 120, threadMode = Timeout.ThreadMode.SEPARATE_THREAD)
-class TonightWindowTest {
+class TonightWindowTest extends PanelJourney {
     private static final String NIGHT = "2024-12-10";
-
-    @TempDir
-    Path folder;
 
     @TempDir
     static Path made;
 
     private static Path season;
-
-    private PluginHost plugins;
-    private PanelWindow window;
 
     @BeforeAll
     static void makeASeason() throws IOException {
@@ -73,70 +59,33 @@ class TonightWindowTest {
         }
     }
 
-    @BeforeEach
-    void needADisplay() {
-        if (GraphicsEnvironment.isHeadless()) {
-            fail(
-                    "The window tests need a display: run under xvfb-run -a, or leave them out with -DexcludedTags=window");
-        }
-        FailOnThreadViolationRepaintManager.install();
-        plugins = PluginHost.bundledOnly();
-    }
-
-    @AfterEach
-    void close() {
-        if (window != null) {
-            window.close();
-        }
-        plugins.close();
-        FailOnThreadViolationRepaintManager.uninstall();
-    }
-
-    private Path archive() {
-        return folder.resolve("archive");
-    }
-
     private void open(boolean filled) throws IOException {
         if (filled) {
-            copyTree(season, archive());
+            copyTree(season, archiveFolder());
         }
-        window = new PanelWindow(archive(), folder.resolve("settings"), plugins);
-        PanelWindow.act(() -> {
-            window.workbench().frame().setBounds(0, 0, 1400, 900);
-            window.workbench().showPanel("tonight");
-        });
-        window.settle();
-    }
-
-    private void enter(String field, String text) {
-        JTextField into = (JTextField) window.find(field);
-        PanelWindow.act(() -> {
-            into.setText(text);
-            into.postActionEvent();
-        });
-        window.settle();
+        open("tonight");
     }
 
     private void press(String button) {
-        PanelWindow.act(() -> ((AbstractButton) window.find(button)).doClick());
+        OpenWindow.act(() -> ((AbstractButton) window.find(button)).doClick());
         window.settle();
     }
 
     private String text(String name) {
         Component part = window.find(name);
-        return PanelWindow.ask(() -> part instanceof JLabel label ? label.getText() : ((JTextField) part).getText());
+        return OpenWindow.ask(() -> part instanceof JLabel label ? label.getText() : ((JTextField) part).getText());
     }
 
     /** All sentences under a part. */
     private String sentences(String name) {
         java.awt.Container part = (java.awt.Container) window.find(name);
-        return PanelWindow.ask(() -> Arrays.stream(part.getComponents())
+        return OpenWindow.ask(() -> Arrays.stream(part.getComponents())
                 .map(c -> ((JTextArea) c).getText())
                 .reduce("", (a, b) -> a + "\n" + b));
     }
 
     private List<CSVRecord> told(String... more) throws IOException {
-        String[] words = {"tonight", "--archive", archive().toString(), "--date", NIGHT, "--format", "csv"};
+        String[] words = {"tonight", "--archive", archiveFolder().toString(), "--date", NIGHT, "--format", "csv"};
         String[] all = Arrays.copyOf(words, words.length + more.length);
         System.arraycopy(more, 0, all, words.length, more.length);
         return rows(CommandLine.out(folder.resolve("settings"), all));
@@ -156,21 +105,21 @@ class TonightWindowTest {
     @Test
     void withoutASiteItAsksForOne() throws IOException {
         open(false);
-        assertThat(PanelWindow.<Boolean>ask(() -> window.find("tonight.asked").isShowing()))
+        assertThat(OpenWindow.<Boolean>ask(() -> window.find("tonight.asked").isShowing()))
                 .isTrue();
         assertThat(sentences("tonight.cautions")).contains("residual-current device", "Local codes");
-        enter("tonight.asked", "48.2");
-        assertThat(PanelWindow.<Boolean>ask(() -> window.find("tonight.asked").isShowing()))
+        window.enter("tonight.asked", "48.2");
+        assertThat(OpenWindow.<Boolean>ask(() -> window.find("tonight.asked").isShowing()))
                 .isTrue();
-        enter("tonight.asked", "48.2, 16.3, 170");
-        enter("tonight.date", NIGHT);
+        window.enter("tonight.asked", "48.2, 16.3, 170");
+        window.enter("tonight.date", NIGHT);
         assertThat(text("tonight.title")).contains("Jupiter").contains("10/11 December 2024");
         assertThat(text("tonight.window")).contains("UTC");
-        PanelWindow.act(() -> ((JComboBox<?>) window.find("tonight.planet")).setSelectedItem("Venus"));
+        OpenWindow.act(() -> ((JComboBox<?>) window.find("tonight.planet")).setSelectedItem("Venus"));
         window.settle();
         assertThat(text("tonight.title")).contains("Venus");
         assertThat(sentences("tonight.cautions")).contains("THE SUN");
-        enter("tonight.date", "soon");
+        window.enter("tonight.date", "soon");
         assertThat(text("tonight.title")).contains("10/11 December 2024");
     }
 
@@ -178,13 +127,13 @@ class TonightWindowTest {
     @Test
     void theDrawingAgreesWithTheCommandLine() throws IOException {
         open(true);
-        enter("tonight.date", NIGHT);
-        PanelWindow.act(() -> window.workbench().setTheme(Theme.DAY));
+        window.enter("tonight.date", NIGHT);
+        OpenWindow.act(() -> window.workbench().setTheme(Theme.DAY));
         window.settle();
         RowsPlot rows = (RowsPlot) window.find("tonight.rows");
-        BufferedImage image = PanelWindow.ask(() -> painted(rows));
-        NightSheet sheet = PanelWindow.ask(() -> rows.sheet().orElseThrow());
-        RowLayout layout = PanelWindow.ask(() -> new RowLayout(SkyScales.axis(sheet, rows.getWidth()), sheet.rows()));
+        BufferedImage image = OpenWindow.ask(() -> painted(rows));
+        NightSheet sheet = OpenWindow.ask(() -> rows.sheet().orElseThrow());
+        RowLayout layout = OpenWindow.ask(() -> new RowLayout(SkyScales.axis(sheet, rows.getWidth()), sheet.rows()));
         double minutePx = layout.axis().px(60);
         int compared = 0;
         for (CSVRecord told : told()) {
@@ -234,9 +183,9 @@ class TonightWindowTest {
     /** The altitude's curve passes, in its own colour, through the best moment's altitude. */
     private void curveAgrees(CSVRecord best) {
         SkyPlot sky = (SkyPlot) window.find("tonight.sky");
-        BufferedImage image = PanelWindow.ask(() -> painted(sky));
+        BufferedImage image = OpenWindow.ask(() -> painted(sky));
         SkyScales scales =
-                PanelWindow.ask(() -> SkyScales.of(sky.sheet().orElseThrow(), sky.getWidth(), sky.getHeight()));
+                OpenWindow.ask(() -> SkyScales.of(sky.sheet().orElseThrow(), sky.getWidth(), sky.getHeight()));
         int x = (int) Math.round(scales.axis().x(UtcTime.parse(best.get("time_utc"))));
         int y = (int) Math.floor(scales.altitudeY(Double.parseDouble(best.get("altitude_deg"))));
         assertThat(image.getRGB(x, y) & 0xFFFFFF)
@@ -246,9 +195,9 @@ class TonightWindowTest {
     @Test
     void aClickChoosesTheFeatureForTheWholeWindowAndTheNightsAreStepped() throws IOException {
         open(true);
-        enter("tonight.date", NIGHT);
-        window.click(Season.OVAL);
-        assertThat(PanelWindow.<Optional<String>>ask(
+        window.enter("tonight.date", NIGHT);
+        TonightPictures.click(window, Season.OVAL);
+        assertThat(OpenWindow.<Optional<String>>ask(
                         () -> window.workbench().selection().featureName()))
                 .contains(Season.OVAL);
         assertThat(text("tonight.readout")).contains("UTC", "altitude", "dispersion", "CM II");
@@ -257,7 +206,7 @@ class TonightWindowTest {
         press("tonight.before");
         press("tonight.before");
         assertThat(text("tonight.title")).contains("9/10 December 2024");
-        PanelWindow.act(() -> {
+        OpenWindow.act(() -> {
             ((JComboBox<?>) window.find("tonight.smear.unit")).setSelectedIndex(1);
             ((JSpinner) window.find("tonight.scale")).setValue(0.2);
         });
@@ -266,7 +215,7 @@ class TonightWindowTest {
                 folder.resolve("settings"),
                 "tonight",
                 "--archive",
-                archive().toString(),
+                archiveFolder().toString(),
                 "--date",
                 "2024-12-09",
                 "--scale",
@@ -286,16 +235,16 @@ class TonightWindowTest {
     @Test
     void aNightOfTheMonthIsGoneToByAClick() throws IOException {
         open(true);
-        enter("tonight.date", NIGHT);
+        window.enter("tonight.date", NIGHT);
         press("tonight.month.toggle");
         JTable month = (JTable) window.find("tonight.month");
-        assertThat(PanelWindow.<Integer>ask(month::getRowCount)).isEqualTo(31);
-        assertThat(PanelWindow.<String>ask(() -> month.getValueAt(16, 2).toString()))
+        assertThat(OpenWindow.<Integer>ask(month::getRowCount)).isEqualTo(31);
+        assertThat(OpenWindow.<String>ask(() -> month.getValueAt(16, 2).toString()))
                 .contains("–");
         press("tonight.after");
         assertThat(text("tonight.month.title")).contains("January 2025");
         press("tonight.before");
-        PanelWindow.act(() -> {
+        OpenWindow.act(() -> {
             java.awt.Rectangle cell = month.getCellRect(16, 0, true);
             month.dispatchEvent(new MouseEvent(
                     month, MouseEvent.MOUSE_CLICKED, 0, 0, cell.x + 5, cell.y + 5, 1, false, MouseEvent.BUTTON1));
@@ -308,7 +257,7 @@ class TonightWindowTest {
     @Test
     void theCalendarTheTableAndTheTextAreThoseOfTheCommandLine() throws Exception {
         open(true);
-        enter("tonight.date", NIGHT);
+        window.enter("tonight.date", NIGHT);
         Path saved = save("tonight.calendar", "night");
         assertThat(saved.getFileName().toString()).isEqualTo("night.ics");
         String calendar = Files.readString(saved);
@@ -325,21 +274,21 @@ class TonightWindowTest {
         Path kept = folder.resolve("night.csv");
         Files.writeString(kept, "mine");
         press("tonight.csv");
-        PanelWindow.act(() -> approve("night.csv"));
+        OpenWindow.act(() -> approve("night.csv"));
         window.settle();
         assertThat(Files.readString(kept)).isEqualTo("mine");
-        PanelWindow.act(() -> approve("night.csv"));
+        OpenWindow.act(() -> approve("night.csv"));
         window.settle();
         assertThat(Files.readString(kept)).startsWith("night,");
         press("tonight.copy");
-        String copied = PanelWindow.ask(
+        String copied = OpenWindow.ask(
                 () -> (String) Toolkit.getDefaultToolkit().getSystemClipboard().getData(DataFlavor.stringFlavor));
         assertThat(copied)
                 .isEqualTo(CommandLine.out(
                         folder.resolve("settings"),
                         "tonight",
                         "--archive",
-                        archive().toString(),
+                        archiveFolder().toString(),
                         "--date",
                         NIGHT));
     }
@@ -349,7 +298,7 @@ class TonightWindowTest {
     void theNewestRequestWinsAndAProblemIsTold() throws IOException {
         open(true);
         JTextField date = (JTextField) window.find("tonight.date");
-        PanelWindow.act(() -> {
+        OpenWindow.act(() -> {
             for (String day : List.of("2024-12-01", "2024-12-05", "2024-12-20")) {
                 date.setText(day);
                 date.postActionEvent();
@@ -358,9 +307,9 @@ class TonightWindowTest {
         window.settle();
         assertThat(text("tonight.title")).contains("20/21 December 2024");
         assertThat(text("tonight.date")).isEqualTo("2024-12-20");
-        enter("tonight.date", "2190-01-01");
+        window.enter("tonight.date", "2190-01-01");
         assertThat(sentences("tonight.notes")).contains("2190");
-        enter("tonight.date", NIGHT);
+        window.enter("tonight.date", NIGHT);
         assertThat(text("tonight.title")).contains("10/11 December 2024");
         assertThat(sentences("tonight.notes")).doesNotContain("2190");
     }
@@ -368,36 +317,36 @@ class TonightWindowTest {
     @Test
     void aMonthBeingPlannedCanBeStopped() throws IOException {
         open(true);
-        enter("tonight.date", NIGHT);
-        PanelWindow.act(() -> {
+        window.enter("tonight.date", NIGHT);
+        OpenWindow.act(() -> {
             ((AbstractButton) window.find("tonight.month.toggle")).doClick();
             ((AbstractButton) window.find("tonight.month.stop")).doClick();
         });
         window.settle();
         assertThat(text("tonight.month.said")).contains("Stopped");
-        assertThat(PanelWindow.<Integer>ask(((JTable) window.find("tonight.month"))::getRowCount))
+        assertThat(OpenWindow.<Integer>ask(((JTable) window.find("tonight.month"))::getRowCount))
                 .isZero();
         press("tonight.month.toggle");
-        assertThat(PanelWindow.<Integer>ask(((JTable) window.find("tonight.month"))::getRowCount))
+        assertThat(OpenWindow.<Integer>ask(((JTable) window.find("tonight.month"))::getRowCount))
                 .isEqualTo(31);
     }
 
     @Test
     void aMoonsEventShowsItsTouchesAndAFeatureChosenElsewhereIsChosenHere() throws IOException {
         open(true);
-        enter("tonight.date", NIGHT);
+        window.enter("tonight.date", NIGHT);
         RowsPlot rows = (RowsPlot) window.find("tonight.rows");
-        String moon = PanelWindow.ask(() -> rows.sheet().orElseThrow().rows().stream()
+        String moon = OpenWindow.ask(() -> rows.sheet().orElseThrow().rows().stream()
                 .filter(r -> r.kind() == oblate.drift.plan.PlanItem.Kind.MOON)
                 .findFirst()
                 .orElseThrow()
                 .name());
-        window.click(moon);
-        assertThat(PanelWindow.<String>ask(() -> words((java.awt.Container) window.find("tonight.chosen"))))
+        TonightPictures.click(window, moon);
+        assertThat(OpenWindow.<String>ask(() -> words((java.awt.Container) window.find("tonight.chosen"))))
                 .contains(moon, "Outer touch", "Centre", "UTC ±");
-        PanelWindow.act(() -> window.workbench().selection().chooseFeature(Optional.of(Season.SPOT)));
+        OpenWindow.act(() -> window.workbench().selection().chooseFeature(Optional.of(Season.SPOT)));
         window.settle();
-        assertThat(PanelWindow.<String>ask(() -> words((java.awt.Container) window.find("tonight.chosen"))))
+        assertThat(OpenWindow.<String>ask(() -> words((java.awt.Container) window.find("tonight.chosen"))))
                 .contains(Season.SPOT, "II", "±");
     }
 
@@ -420,7 +369,7 @@ class TonightWindowTest {
     private void approve(String name) {
         JFileChooser chooser = Arrays.stream(Window.getWindows())
                 .filter(Window::isShowing)
-                .flatMap(w -> PanelWindow.find(w, "tonight.chooser").stream())
+                .flatMap(w -> OpenWindow.find(w, "tonight.chooser").stream())
                 .map(JFileChooser.class::cast)
                 .findFirst()
                 .orElseThrow();
@@ -431,7 +380,7 @@ class TonightWindowTest {
     /** Presses a button that saves, gives the chooser a name in the folder, and approves. */
     private Path save(String button, String name) throws IOException {
         press(button);
-        PanelWindow.act(() -> approve(name));
+        OpenWindow.act(() -> approve(name));
         window.settle();
         try (var files = Files.list(folder)) {
             return files.filter(f -> f.getFileName().toString().matches("night\\..*"))
@@ -444,11 +393,11 @@ class TonightWindowTest {
     @Test
     void theDimRedThemeIsDrawnInRedOnly() throws IOException {
         open(true);
-        enter("tonight.date", NIGHT);
-        PanelWindow.act(() -> window.workbench().setTheme(Theme.RED));
+        window.enter("tonight.date", NIGHT);
+        OpenWindow.act(() -> window.workbench().setTheme(Theme.RED));
         window.settle();
         for (String name : List.of("tonight.sky", "tonight.rows")) {
-            BufferedImage image = PanelWindow.ask(() -> painted(window.find(name)));
+            BufferedImage image = OpenWindow.ask(() -> painted(window.find(name)));
             int lit = 0;
             for (int y = 0; y < image.getHeight(); y += 2) {
                 for (int x = 0; x < image.getWidth(); x += 2) {

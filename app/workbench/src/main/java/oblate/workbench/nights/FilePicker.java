@@ -11,6 +11,7 @@ import javax.swing.JDialog;
 import javax.swing.JFileChooser;
 import javax.swing.SwingUtilities;
 import oblate.workbench.PanelSettings;
+import oblate.workbench.look.Placing;
 import oblate.workbench.words.Texts;
 
 /** Lets a person choose files and folders to be added, in a window that holds nothing up. */
@@ -47,8 +48,7 @@ final class FilePicker {
             dialog.dispose();
         });
         dialog.add(chooser);
-        dialog.pack();
-        dialog.setLocationRelativeTo(beside);
+        Placing.over(dialog, beside);
         dialog.setVisible(true);
     }
 }

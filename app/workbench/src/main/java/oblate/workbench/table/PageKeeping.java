@@ -19,6 +19,7 @@ import oblate.base.ProblemException;
 import oblate.report.ReportFormat;
 import oblate.workbench.PanelContext;
 import oblate.workbench.WorkbenchProblem;
+import oblate.workbench.look.Placing;
 import oblate.workbench.words.Texts;
 
 /** Saves the page, copies it, and notes that it was sent. On the event thread only. */
@@ -78,8 +79,7 @@ final class PageKeeping {
             dialog.dispose();
         });
         dialog.add(chooser);
-        dialog.pack();
-        dialog.setLocationRelativeTo(beside);
+        Placing.over(dialog, beside);
         dialog.setVisible(true);
     }
 

@@ -1,5 +1,5 @@
 /* SPDX-License-Identifier: Apache-2.0 */
-package oblate.workbench;
+package oblate.workbench.testing;
 
 import java.awt.EventQueue;
 import java.lang.System.Logger.Level;

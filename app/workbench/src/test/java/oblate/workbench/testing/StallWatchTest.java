@@ -1,5 +1,5 @@
 /* SPDX-License-Identifier: Apache-2.0 */
-package oblate.workbench;
+package oblate.workbench.testing;
 
 import static org.assertj.core.api.Assertions.assertThat;
 

@@ -1,5 +1,5 @@
 /* SPDX-License-Identifier: Apache-2.0 */
-package oblate.workbench;
+package oblate.workbench.testing;
 
 import java.awt.Component;
 import java.awt.Container;
@@ -13,8 +13,10 @@ import java.time.Duration;
 import java.time.Instant;
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import java.util.concurrent.ExecutionException;
 import java.util.concurrent.FutureTask;
 import javax.imageio.ImageIO;
+import javax.swing.JTextField;
 import javax.swing.SwingUtilities;
 import oblate.archive.Archive;
 import oblate.archive.Filing;
@@ -27,16 +29,23 @@ import oblate.image.PictureReader;
 import oblate.report.ReportFormat;
 import oblate.sky.PlanetModel;
 import oblate.sky.Sky;
+import oblate.workbench.Workbench;
+import oblate.workbench.WorkbenchContext;
 
-/** Opens the window on an archive for tests and for the pictures of the guide, waits for its background work, and takes pictures of it. */
-public final class WindowPictures implements AutoCloseable {
+/** The real window on an archive, for tests and for the pictures of the guide: waits for its background work, finds its parts, takes pictures of it. */
+public final class OpenWindow implements AutoCloseable {
     private static final Duration PATIENCE = Duration.ofSeconds(60);
     private final Workbench workbench;
     private final WorkbenchContext context;
 
     /** Opens the window on an archive, made when absent. */
-    public WindowPictures(Path archiveFolder, Path settings, PluginHost plugins) {
-        context = context(archiveFolder, settings, plugins);
+    public OpenWindow(Path archiveFolder, Path settings, PluginHost plugins) {
+        this(context(archiveFolder, settings, plugins));
+    }
+
+    /** Opens the window on what the launcher, or a test in its place, put together. */
+    public OpenWindow(WorkbenchContext context) {
+        this.context = context;
         workbench = Workbench.open(context);
     }
 
@@ -74,7 +83,12 @@ public final class WindowPictures implements AutoCloseable {
         return context;
     }
 
-    /** Asks something on the event thread. */
+    /**
+     * Asks something on the event thread.
+     *
+     * @throws AssertionError when the question fails a test
+     * @throws IllegalStateException when it fails otherwise
+     */
     public static <T> T ask(Callable<T> question) {
         FutureTask<T> task = new FutureTask<>(question);
         if (SwingUtilities.isEventDispatchThread()) {
@@ -84,7 +98,13 @@ public final class WindowPictures implements AutoCloseable {
         }
         try {
             return task.get();
-        } catch (InterruptedException | java.util.concurrent.ExecutionException e) {
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
+            throw new IllegalStateException(e);
+        } catch (ExecutionException e) {
+            if (e.getCause() instanceof AssertionError failed) {
+                throw failed;
+            }
             throw new IllegalStateException(e);
         }
     }
@@ -122,7 +142,8 @@ public final class WindowPictures implements AutoCloseable {
         }
     }
 
-    private static void pause(long ms) {
+    /** Waits a moment, for a timer of a panel. */
+    public static void pause(long ms) {
         try {
             Thread.sleep(ms);
         } catch (InterruptedException e) {
@@ -152,13 +173,36 @@ public final class WindowPictures implements AutoCloseable {
                 .orElseThrow(() -> new IllegalStateException("no component " + name));
     }
 
-    /** The window's content as an image. */
+    /** Gives the window a size in pixels, shows a panel by its name, and waits until that is done. */
+    public void show(String panel, int width, int height) {
+        act(() -> {
+            workbench.frame().setBounds(0, 0, width, height);
+            workbench.showPanel(panel);
+        });
+        settle();
+    }
+
+    /** Puts a text into a field by its name, presses Enter there, and waits until that is dealt with. */
+    public void enter(String field, String text) {
+        JTextField into = (JTextField) find(field);
+        act(() -> {
+            into.setText(text);
+            into.postActionEvent();
+        });
+        settle();
+    }
+
+    /** The window's content as an image, pixel for pixel, also where the desktop is scaled. */
     public BufferedImage picture() {
         return ask(() -> {
             Component pane = workbench.frame().getRootPane();
-            BufferedImage image = new BufferedImage(pane.getWidth(), pane.getHeight(), BufferedImage.TYPE_INT_RGB);
+            double scale = pane.getGraphicsConfiguration().getDefaultTransform().getScaleX();
+            BufferedImage image = new BufferedImage(
+                    (int) (pane.getWidth() * scale), (int) (pane.getHeight() * scale), BufferedImage.TYPE_INT_RGB);
             Graphics2D g = image.createGraphics();
-            pane.printAll(g);
+            g.scale(scale, scale);
+            // not printAll: a table that is printed leaves its selection out
+            pane.paint(g);
             g.dispose();
             return image;
         });
