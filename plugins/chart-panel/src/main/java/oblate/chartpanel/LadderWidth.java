@@ -6,7 +6,7 @@ import oblate.workbench.PanelSettings;
 /** How wide the ladder stands beside the chart of longitudes: as a person drew it, or so that the chart keeps the room it needs. */
 final class LadderWidth {
     private static final double SHARE = 0.4;
-    private static final int CHART_PX = 400;
+    private static final int CHART_PX = 420;
     private static final int LEAST_PX = 130;
     private static final int LEAST_CHART_PX = 240;
     private static final String KEY = "ladder.width";

@@ -1,7 +1,10 @@
 /* SPDX-License-Identifier: Apache-2.0 */
 package oblate.workbench.look;
 
+import java.util.Optional;
+import javax.swing.ComboBoxEditor;
 import javax.swing.JComboBox;
+import javax.swing.JTextField;
 import javax.swing.plaf.basic.BasicComboBoxEditor;
 
 /**
@@ -15,5 +18,17 @@ public final class TypingBox extends JComboBox<String> {
     public TypingBox() {
         setEditor(new BasicComboBoxEditor());
         setEditable(true);
+    }
+
+    /** A new look asks the box for its choice, which may be none, and would write that over what stands in the field. */
+    @Override
+    public void updateUI() {
+        Optional<JTextField> field = Optional.ofNullable(getEditor())
+                .map(ComboBoxEditor::getEditorComponent)
+                .filter(JTextField.class::isInstance)
+                .map(JTextField.class::cast);
+        String text = field.map(JTextField::getText).orElse("");
+        super.updateUI();
+        field.filter(f -> !f.getText().equals(text)).ifPresent(f -> f.setText(text));
     }
 }

@@ -132,6 +132,9 @@ final class MeasureView extends JPanel implements Desk.Listener, DiscCanvas.Even
             return;
         }
         Optional<ArchivedPicture> chosen = context.selection().pictureId().flatMap(context.shelf()::picture);
+        if (context.shelf().isRead() && context.shelf().pictures().isEmpty()) {
+            canvas.setEmptyWords(TEXTS.text("empty.archive"));
+        }
         chosen.ifPresent(picture -> {
             film.show(picture.night()
                     .map(n -> context.shelf().ofNight(n, picture.planetId()))
@@ -328,7 +331,7 @@ final class MeasureView extends JPanel implements Desk.Listener, DiscCanvas.Even
 
     @Override
     public void viewChanged() {
-        zoom.setText(Figures.fixed(canvas.view().scale() * 100, 0) + " %");
+        zoom.setText(desk.open().isEmpty() ? "" : Figures.fixed(canvas.view().scale() * 100, 0) + " %");
         naming.place();
     }
 

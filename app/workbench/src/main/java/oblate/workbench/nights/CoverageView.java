@@ -149,6 +149,7 @@ final class CoverageView extends JPanel {
                         .flatMap(ArchivedPicture::night)
                         .ifPresent(map::bringIntoView);
                 say(made);
+                tell(Optional.empty());
             }
         });
     }
@@ -182,7 +183,8 @@ final class CoverageView extends JPanel {
 
     private void tell(Optional<CoverageMap.Place> place) {
         told.setForeground(context.palette().quietInk());
-        told.setText(place.map(this::words).orElse(TEXTS.text("coverage.tip")));
+        boolean none = coverage.filter(c -> !c.nights().isEmpty()).isEmpty();
+        told.setText(place.map(this::words).orElse(none ? " " : TEXTS.text("coverage.tip")));
     }
 
     private String words(CoverageMap.Place place) {

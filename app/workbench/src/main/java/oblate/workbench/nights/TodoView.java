@@ -72,6 +72,7 @@ final class TodoView extends JPanel {
         this.whenLookedAt = whenLookedAt;
         this.whenCounted = whenCounted;
         setOpaque(false);
+        setFocusable(true);
         summary.setName("todo.summary");
         summary.setBorder(BorderFactory.createEmptyBorder(4, 16, 12, 16));
         list.setName("todo.list");
@@ -132,7 +133,7 @@ final class TodoView extends JPanel {
 
     @Override
     public boolean requestFocusInWindow() {
-        return list.requestFocusInWindow();
+        return model.isEmpty() ? super.requestFocusInWindow() : list.requestFocusInWindow();
     }
 
     /** The view has come up: what is first is what is looked at. */
@@ -179,7 +180,8 @@ final class TodoView extends JPanel {
             list.setSelectedIndex(same >= 0 ? same : Math.min(row, ordered.size() - 1));
         }
         filling = false;
-        summary.setText(read ? found.summary() : TEXTS.text("reading"));
+        boolean none = context.shelf().pictures().isEmpty();
+        summary.setText(read ? none ? TEXTS.text("none.yet") : found.summary() : TEXTS.text("reading"));
         colour();
         whenCounted.accept(ordered.size());
         showChosen();

@@ -266,7 +266,8 @@ final class ReportView extends JPanel {
         columns.show(kind(), made.columns());
         columnsHeading.setText(columns.words());
         boolean calm = made.worries().isEmpty();
-        worries.setText(calm ? TEXTS.text("report.no.worries") : String.join("\n\n", made.worries()));
+        String none = TEXTS.text(made.rows() == 0 ? "report.nothing" : "report.no.worries");
+        worries.setText(calm ? none : String.join("\n\n", made.worries()));
         worries.setCaretPosition(0);
         colour();
     }
