@@ -262,6 +262,9 @@ final class MainWindow {
         }
         Optional<PanelSlot> made = roll.ask(slot.panel(), TEXTS.text("doing.making"), () -> {
             slot.create();
+            // While a card is added it would count as showing for a moment, and a panel that is only made ready would
+            // begin to work.
+            slot.card().orElseThrow().setVisible(false);
             cards.add(slot.card().orElseThrow(), slot.id());
             return slot;
         });

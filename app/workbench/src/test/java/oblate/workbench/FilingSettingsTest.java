@@ -25,13 +25,13 @@ import org.junit.jupiter.api.extension.ExtendWith;
 @ExtendWith(OnScreen.class)
 class FilingSettingsTest extends PanelJourney {
     private PanelSettings settings() {
-        return new DeskSettings(folder.resolve("settings")).forPanel("nights");
+        return new DeskSettings(folder.resolve("settings")).forPanel("panel.nights");
     }
 
     private void keep(String planet, String zone) throws IOException {
         DeskSettings settings = new DeskSettings(folder.resolve("settings"));
-        settings.forPanel("nights").keep("filing.planet", planet);
-        settings.forPanel("nights").keep("filing.zone", zone);
+        settings.forPanel("panel.nights").keep("filing.planet", planet);
+        settings.forPanel("panel.nights").keep("filing.zone", zone);
         settings.save();
     }
 
@@ -56,12 +56,12 @@ class FilingSettingsTest extends PanelJourney {
 
     @Test
     void whatWasSaidIsKeptByIdAndOlderWordsAreUnderstood() throws IOException {
-        List<List<String>> before = List.of(List.of("Saturn", "not said"), List.of("saturn", "+02:00"));
+        List<List<String>> before = List.of(List.of("Jupiter", "not said"), List.of("jupiter", "+02:00"));
         for (int i = 0; i < before.size(); i++) {
             keep(before.get(i).get(0), before.get(i).get(1));
             open("nights");
             drop(picture(i));
-            assertThat(chosen("filing.planet")).isEqualTo("Saturn");
+            assertThat(chosen("filing.planet")).isEqualTo("Jupiter");
             assertThat(chosen("filing.zone")).isEqualTo(before.get(i).get(1));
             OpenWindow.act(() -> ((AbstractButton) window.find("file")).doClick());
             int filed = i + 1;
@@ -74,7 +74,7 @@ class FilingSettingsTest extends PanelJourney {
                             == filed);
             window.settle();
             window.close();
-            assertThat(settings().text("filing.planet", "")).isEqualTo("saturn");
+            assertThat(settings().text("filing.planet", "")).isEqualTo("jupiter");
             assertThat(settings().text("filing.zone", "?")).isEqualTo(i == 0 ? "" : "+02:00");
         }
         keep("as the files say", "UTC");

@@ -501,6 +501,36 @@ class MeasureLoopTest {
         window.settle();
     }
 
+    /** The list of actions makes every panel ready; none of them is looked at, so that none may fit or keep anything. */
+    @Test
+    void aDeskThatIsOnlyMadeReadyFitsNothing() throws IOException {
+        open("idle", true);
+        OpenWindow.act(() -> window.workbench().showPanel("nights"));
+        window.settle();
+        strike(KeyEvent.VK_F1);
+        OpenWindow.await("the list of actions", () -> window.find("actions").isShowing());
+        window.settle();
+        assertThat(catalog().fitSummaries()).isEmpty();
+    }
+
+    /** Going on while the disc is still being fitted must not leave the next picture without a fit. */
+    @Test
+    void aPictureOpenedWhileTheOneBeforeIsFittedIsFittedToo() throws IOException {
+        open("quick", true);
+        List<ArchivedPicture> two = List.of(
+                pictureOf(colourPictures().get(0)), pictureOf(colourPictures().get(1)));
+        OpenWindow.act(() -> window.workbench().openPicture(two.get(0).id()));
+        OpenWindow.await(
+                "the first is being fitted",
+                () -> !window.workbench().background().jobs().isEmpty());
+        OpenWindow.act(() -> window.workbench().openPicture(two.get(1).id()));
+        for (ArchivedPicture picture : two) {
+            OpenWindow.await(
+                    "a fit of " + picture.originalName(), () -> fitOf(picture).isPresent());
+        }
+        window.settle();
+    }
+
     @Test
     void aPictureThatIsGoneOrGiantIsRefusedInWordsAndTheWindowLives() throws IOException {
         open("broken", false);

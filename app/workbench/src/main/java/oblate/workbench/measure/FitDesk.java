@@ -1,8 +1,10 @@
 /* SPDX-License-Identifier: Apache-2.0 */
 package oblate.workbench.measure;
 
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import oblate.archive.StoredFit;
 import oblate.disc.DiscFit;
 import oblate.disc.FitHints;
@@ -33,7 +35,7 @@ final class FitDesk {
     private record Held(OpenPicture picture, DiscFit fit, Edit.Origin origin) {}
 
     private Optional<FitHints> said = Optional.empty();
-    private boolean fitting;
+    private final Set<Long> underWay = new HashSet<>();
 
     FitDesk(PanelContext context, Desk desk, MarkDesk marks) {
         this.context = context;
@@ -45,8 +47,9 @@ final class FitDesk {
         return refusal;
     }
 
+    /** Whether the disc of the picture on the desk is being fitted. */
     boolean isFitting() {
-        return fitting;
+        return desk.open().filter(o -> underWay.contains(o.picture().id())).isPresent();
     }
 
     /** Forgets what was said of the picture before. */
@@ -89,17 +92,19 @@ final class FitDesk {
 
     /** Fits the disc and keeps what comes of it. */
     void fit() {
-        if (desk.open().isEmpty() || fitting) {
+        // The picture before may still be fitted; that goes on, and this one comes after it.
+        if (desk.open().isEmpty() || isFitting()) {
             return;
         }
         OpenPicture picture = desk.open().get();
+        long id = picture.picture().id();
         if (picture.disc().isEmpty()) {
             context.say(TEXTS.text("fit.impossible"));
             return;
         }
         FitHints hints = said.orElse(picture.hints());
         held = Optional.empty();
-        fitting = true;
+        underWay.add(id);
         refusal = Optional.empty();
         desk.makeWay();
         context.background()
@@ -111,7 +116,7 @@ final class FitDesk {
                                 .outcome(),
                         outcome -> fitted(picture, outcome))
                 .whenEnded(() -> {
-                    fitting = false;
+                    underWay.remove(id);
                     desk.tellContent();
                 });
         desk.tellContent();
