@@ -28,7 +28,10 @@ final class ForecastTable extends JTable {
             TEXTS.text("forecast.source"),
             TEXTS.text("forecast.planet"),
             TEXTS.text("forecast.look"));
-    private static final int[] WIDTHS = {270, 220, 120, 90, 600};
+    private static final int[] WIDTHS = {240, 210, 110, 90, 560};
+    /** The longest date and time, and the longest name of a planet, are never cut. */
+    private static final int[] LEAST = {120, 210, 60, 88, 200};
+
     private final transient PanelContext context;
     private final transient Function<String, String> planetLabel;
     private final Model model = new Model();
@@ -44,6 +47,7 @@ final class ForecastTable extends JTable {
         getTableHeader().setReorderingAllowed(false);
         for (int i = 0; i < WIDTHS.length; i++) {
             getColumnModel().getColumn(i).setPreferredWidth(WIDTHS[i]);
+            getColumnModel().getColumn(i).setMinWidth(LEAST[i]);
         }
         setDefaultRenderer(Object.class, new Cell());
     }
