@@ -297,6 +297,7 @@ final class MeasureView extends JPanel implements Desk.Listener, DiscCanvas.Even
 
     private void lookChanged() {
         readout.setFont(Theme.figureFont(0));
+        readout.setForeground(context.palette().quietInk());
         zoom.setForeground(context.palette().quietInk());
         canvas.setLook(look());
         if (desk.open().isPresent()) {
