@@ -32,7 +32,7 @@ import org.jfree.chart.ui.RectangleInsets;
  * @param range what is shown of time; empty for all
  * @param ladder the ladder; empty while there is none
  * @param ladderWords said in its place; empty for no ladder at all
- * @param ladderPx width of the ladder's place, when it has one
+ * @param ladderPx width of the ladder's place; 0 for no room
  */
 record DriftScene(
         int widthPx,
@@ -91,7 +91,7 @@ record DriftScene(
 
     /** Whether the ladder, or words about it, have a place. */
     boolean hasLadder() {
-        return ladder.isPresent() || !ladderWords.isEmpty();
+        return ladderPx > 0 && (ladder.isPresent() || !ladderWords.isEmpty());
     }
 
     private Optional<Fitted> chosenFit() {
@@ -172,6 +172,9 @@ record DriftScene(
     }
 
     private Optional<PlotSpace> drawLadder(Graphics2D g, Rectangle2D right, DateAxis dates) {
+        if (!hasLadder()) {
+            return Optional.empty();
+        }
         if (ladder.isPresent()) {
             DateAxis own = Axes.dates(dates.getLowerBound(), dates.getUpperBound(), true, look);
             own.setLabel(null);

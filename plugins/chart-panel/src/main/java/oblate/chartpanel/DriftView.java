@@ -242,8 +242,12 @@ final class DriftView extends JPanel {
         inspector.show(chosen(), bar.until(), mark, sentences);
         notes.setForeground(context.palette().quietInk());
         notes.say(
-                said().signs(bar.until().isPresent()),
+                said().signs(bar.until().isPresent(), isCrowded()),
                 data.fits().isEmpty() || bar.until().isPresent() ? "" : TEXTS.text("foot.hint"));
+    }
+
+    private boolean isCrowded() {
+        return bar.wantsLadder() && canvas.getWidth() > 0 && ladderWidth.within(canvas.getWidth()) == 0;
     }
 
     private DriftWords said() {

@@ -18,8 +18,13 @@ import oblate.workbench.words.Texts;
 record DriftWords(DriftData data, RotationSystem system) {
     private static final Texts TEXTS = Texts.of(DriftWords.class);
 
-    /** What the signs of the chart mean, only of those that are there. */
-    String signs(boolean predicted) {
+    /**
+     * What the signs of the chart mean, only of those that are there.
+     *
+     * @param predicted whether motions are drawn beyond the marks
+     * @param crowded whether the window is too narrow for a ladder that is wanted
+     */
+    String signs(boolean predicted, boolean crowded) {
         if (data.fits().isEmpty()) {
             return "";
         }
@@ -32,6 +37,9 @@ record DriftWords(DriftData data, RotationSystem system) {
         }
         if (data.hidden() > 0) {
             signs.add(TEXTS.text("foot.others", Integer.toString(data.hidden())));
+        }
+        if (crowded) {
+            signs.add(TEXTS.text("foot.no.room"));
         }
         if (predicted) {
             signs.add(TEXTS.text("foot.band"));

@@ -6,7 +6,7 @@ import oblate.workbench.PanelSettings;
 /** How wide the ladder stands beside the chart of longitudes: as a person drew it, or so that the chart keeps the room it needs. */
 final class LadderWidth {
     private static final double SHARE = 0.4;
-    private static final int CHART_PX = 420;
+    private static final int CHART_PX = 410;
     private static final int LEAST_PX = 130;
     private static final int LEAST_CHART_PX = 240;
     private static final String KEY = "ladder.width";
@@ -16,8 +16,11 @@ final class LadderWidth {
         this.settings = settings;
     }
 
-    /** Its width (px) in a canvas of this width. */
+    /** Its width (px) in a canvas of this width; 0 where it would leave the chart no room. */
     int within(int canvasPx) {
+        if (canvasPx < LEAST_PX + LEAST_CHART_PX) {
+            return 0;
+        }
         int wished = settings.number(KEY, 0);
         return clamped(wished > 0 ? wished : usual(canvasPx), canvasPx);
     }
@@ -32,6 +35,9 @@ final class LadderWidth {
 
     /** Keeps a width a person drew (px). */
     void keep(int px, int canvasPx) {
+        if (canvasPx < LEAST_PX + LEAST_CHART_PX) {
+            return;
+        }
         settings.keep(KEY, clamped(px, canvasPx));
     }
 

@@ -28,9 +28,10 @@ final class ForecastTable extends JTable {
             TEXTS.text("forecast.source"),
             TEXTS.text("forecast.planet"),
             TEXTS.text("forecast.look"));
-    private static final int[] WIDTHS = {240, 210, 110, 90, 560};
-    /** The longest date and time, and the longest name of a planet, are never cut. */
-    private static final int[] LEAST = {120, 210, 60, 88, 200};
+    /** So that in a window of the usual width no date and no planet is cut. */
+    private static final int[] WIDTHS = {180, 210, 96, 88, 340};
+    /** In a narrow window all give way, and what is wrong is still seen. */
+    private static final int[] LEAST = {80, 60, 40, 50, 160};
 
     private final transient PanelContext context;
     private final transient Function<String, String> planetLabel;
