@@ -12,7 +12,6 @@ import javax.swing.JButton;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
 import javax.swing.JPopupMenu;
-import javax.swing.JScrollPane;
 import javax.swing.JSplitPane;
 import oblate.archive.StoredMark;
 import oblate.sky.PlanetModel;
@@ -29,7 +28,7 @@ final class DriftView extends JPanel {
     private static final int LADDER_STEP_PX = 20;
 
     private final transient PanelContext context;
-    private final DriftTable table = new DriftTable();
+    private final transient FeatureList features;
     private final DriftBar bar;
     private final ReasonBar reasons = new ReasonBar();
     private final DriftCanvas canvas;
@@ -43,7 +42,6 @@ final class DriftView extends JPanel {
     private final transient LadderWidth ladderWidth;
     private final transient FirstFeature first;
     private transient DriftData data = DriftData.NONE;
-    private boolean filling;
     private boolean stale = true;
 
     DriftView(PanelContext context) {
@@ -58,15 +56,10 @@ final class DriftView extends JPanel {
         ladder = new LadderWork(context, this::ladderTold);
         keeping = new DriftKeeping(this, context, bar, canvas, ladder, () -> data, this::chosen);
         mover = new MarkMover(context, canvas, reasons, () -> data, this::open);
+        features = new FeatureList(context, this::featureChosen);
         layOut();
         bindKeys();
         context.showInInspector(inspector);
-        table.getSelectionModel().addListSelectionListener(e -> {
-            if (!filling && !e.getValueIsAdjusting()) {
-                context.selection().chooseFeature(chosen().map(Fitted::name));
-                featureChosen();
-            }
-        });
         context.shelf().whenChanged(this::read);
         context.selection().whenChanged(this::followSelection);
         context.whenLookChanged(this::lookChanged);
@@ -78,14 +71,12 @@ final class DriftView extends JPanel {
     }
 
     private void layOut() {
-        JScrollPane list = new JScrollPane(table);
-        list.setBorder(BorderFactory.createEmptyBorder());
         place.setOpaque(false);
         place.setName("chart");
         place.add(empty, "empty");
         place.add(canvas, "canvas");
 
-        JSplitPane split = new JSplitPane(JSplitPane.HORIZONTAL_SPLIT, list, place);
+        JSplitPane split = new JSplitPane(JSplitPane.HORIZONTAL_SPLIT, features.scrolled(), place);
         split.setBorder(BorderFactory.createEmptyBorder());
         split.setDividerLocation(context.settings().number("list", 324));
         split.addPropertyChangeListener(
@@ -138,9 +129,7 @@ final class DriftView extends JPanel {
 
     private void show(DriftData fresh) {
         data = fresh;
-        filling = true;
-        table.show(fresh.fits());
-        filling = false;
+        features.show(fresh.fits());
         ((CardLayout) place.getLayout()).show(place, fresh.fits().isEmpty() ? "empty" : "canvas");
         empty.setForeground(context.palette().quietInk());
         empty.setText(TEXTS.text(fresh.hidden() == 0 ? "empty.marks" : "empty.systems"));
@@ -150,22 +139,7 @@ final class DriftView extends JPanel {
     }
 
     private void followSelection() {
-        filling = true;
-        Optional<String> name = context.selection().featureName();
-        int row = -1;
-        for (int i = 0; i < table.fits().size(); i++) {
-            if (name.equals(Optional.of(table.fits().get(i).name()))) {
-                row = i;
-            }
-        }
-        boolean other = row != table.getSelectedRow();
-        if (row < 0) {
-            table.clearSelection();
-        } else if (other) {
-            table.setRowSelectionInterval(row, row);
-            table.scrollRectToVisible(table.getCellRect(row, 0, true));
-        }
-        filling = false;
+        boolean other = features.follow(context.selection().featureName());
         canvas.choose(context.selection().markId().flatMap(data::pointOf));
         if (other) {
             featureChosen();
@@ -175,10 +149,7 @@ final class DriftView extends JPanel {
     }
 
     private Optional<Fitted> chosen() {
-        int row = table.getSelectedRow();
-        return row < 0 || row >= table.fits().size()
-                ? Optional.empty()
-                : Optional.of(table.fits().get(row));
+        return features.chosen();
     }
 
     private void featureChosen() {
