@@ -382,6 +382,11 @@ public final class Archive implements AutoCloseable {
         return pictures.isEntered(relativePath);
     }
 
+    /** See {@link Catalog#requireThere()}. */
+    void requireThere() {
+        catalog.requireThere();
+    }
+
     ArchiveFolder layout() {
         return folder;
     }

@@ -31,6 +31,8 @@ public enum ArchiveProblem implements ProblemKind {
     NO_SUCH_SITE("site \"{0}\": the archive has no such site; add it with: oblate site add"),
     NO_SUCH_PLANET("planet \"{0}\": no planet of this name is known; known are {1}"),
     FEATURE_EXISTS("feature \"{0}\": the planet already has one of this name; use that or choose another name"),
+    ARCHIVE_GONE("{0}: the archive is no longer there; put its folder or disk back, or open it where it is now"),
+    CANNOT_COPY("{0}: could not be copied into {1} ({2}); free some space or check permissions, then file it again"),
     CANNOT_WRITE("{0}: cannot be written ({1}); check free space and permissions"),
     AGAINST_RULES("{0}: does not take this ({1}); correct the values"),
     CANNOT_READ("{0}: cannot be read ({1}); check the path and permissions"),

@@ -1,7 +1,10 @@
 /* SPDX-License-Identifier: Apache-2.0 */
 package oblate.archive;
 
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.sql.SQLException;
+import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.function.Function;
 import oblate.base.ProblemException;
@@ -16,13 +19,21 @@ final class Catalog implements AutoCloseable {
     private final Dialect dialect;
     private final String name;
     private final boolean readOnly;
+    private final Optional<Path> file;
+    private volatile boolean opened;
     private final ConnectionPool readers;
     private final ConnectionPool writers;
     private Jdbi reading;
     private Jdbi writing;
 
     private Catalog(
-            Dialect dialect, String name, boolean readOnly, ConnectionPool.Opener read, ConnectionPool.Opener write) {
+            Dialect dialect,
+            String name,
+            boolean readOnly,
+            Optional<Path> file,
+            ConnectionPool.Opener read,
+            ConnectionPool.Opener write) {
+        this.file = file;
         this.dialect = dialect;
         this.name = name;
         this.readOnly = readOnly;
@@ -57,11 +68,22 @@ final class Catalog implements AutoCloseable {
 
     static Catalog sqlite(SqliteFile file) {
         return new Catalog(
-                Dialect.SQLITE, file.file().toString(), file.readOnly(), file::openForReading, file::openForWriting);
+                Dialect.SQLITE,
+                file.file().toString(),
+                file.readOnly(),
+                Optional.of(file.file()),
+                file::openForReading,
+                file::openForWriting);
     }
 
     static Catalog group(GroupCatalog group) {
-        return new Catalog(Dialect.POSTGRESQL, group.shownName(), false, group::openForReading, group::openForWriting);
+        return new Catalog(
+                Dialect.POSTGRESQL,
+                group.shownName(),
+                false,
+                Optional.empty(),
+                group::openForReading,
+                group::openForWriting);
     }
 
     Dialect dialect() {
@@ -77,7 +99,25 @@ final class Catalog implements AutoCloseable {
         return readOnly;
     }
 
+    /** It has been opened: from now on its file is there, or the archive was moved away. */
+    void markOpened() {
+        opened = true;
+    }
+
+    /**
+     * Sees to it that nothing is written into a new, empty catalog where an archive was that has been moved meanwhile.
+     *
+     * @throws ProblemException with {@link ArchiveProblem#ARCHIVE_GONE}
+     */
+    void requireThere() {
+        if (opened && file.filter(f -> !Files.isRegularFile(f)).isPresent()) {
+            throw new ProblemException(
+                    ArchiveProblem.ARCHIVE_GONE, file.get().toAbsolutePath().getParent());
+        }
+    }
+
     <T> T read(Function<Handle, T> work) {
+        requireThere();
         try {
             return reading().inTransaction(work::apply);
         } catch (JdbiException e) {
@@ -89,6 +129,7 @@ final class Catalog implements AutoCloseable {
         if (readOnly) {
             throw new ProblemException(ArchiveProblem.CANNOT_WRITE, name, "the folder is read-only");
         }
+        requireThere();
         try {
             return writing().inTransaction(handle -> {
                 dialect.beginWrite(handle);
@@ -101,6 +142,7 @@ final class Catalog implements AutoCloseable {
 
     /** For statements that may not stand in a transaction. */
     void outsideTransaction(Consumer<Handle> work) {
+        requireThere();
         try {
             writing().useHandle(work::accept);
         } catch (JdbiException e) {

@@ -56,6 +56,7 @@ final class CatalogOpening {
                                 .dataSource(file(folder, false, patience).dataSource()),
                         catalog);
             }
+            catalog.markOpened();
         } catch (ProblemException e) {
             catalog.close();
             throw e;

@@ -27,7 +27,7 @@ final class CatalogTrouble {
                 return Optional.of(problem);
             }
             if (t instanceof SQLException sql) {
-                return kind(dialect, sql).map(k -> new ProblemException(thrown, k, name, oneLine(sql)));
+                return kind(dialect, sql).map(k -> new ProblemException(thrown, k, name, reason(dialect, sql)));
             }
         }
         return Optional.empty();
@@ -64,6 +64,14 @@ final class CatalogTrouble {
         return state.equals("40001") || state.equals("40P01") || state.equals("55P03")
                 ? Optional.of(ArchiveProblem.BUSY)
                 : Optional.empty();
+    }
+
+    /** What the database says, without its code; of a full disk, which it calls a full database, just that. */
+    private static String reason(Dialect dialect, SQLException sql) {
+        if (dialect == Dialect.SQLITE && (sql.getErrorCode() & 0xff) == SQLITE_FULL) {
+            return "the disk is full";
+        }
+        return oneLine(sql).replaceFirst("^\\[SQLITE_\\w+\\]\\s*", "");
     }
 
     private static String oneLine(SQLException sql) {

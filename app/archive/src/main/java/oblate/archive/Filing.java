@@ -64,12 +64,13 @@ public final class Filing {
      * @param progress told per file; cancelling stops between files
      * @return one outcome per file, in order of path
      * @throws ProblemException for what concerns all of them: {@link ArchiveProblem#NO_SUCH_SITE}, {@link ArchiveProblem#NO_SUCH_PLANET},
-     *     {@link ArchiveProblem#FILING_BUSY}, {@link ArchiveProblem#CANNOT_WRITE}
+     *     {@link ArchiveProblem#FILING_BUSY}, {@link ArchiveProblem#CANNOT_WRITE}, {@link ArchiveProblem#ARCHIVE_GONE}
      */
     public List<FilingOutcome> file(List<Path> paths, FilingFacts facts, Progress progress) {
         if (archive.isReadOnly()) {
             throw new ProblemException(ArchiveProblem.CANNOT_WRITE, archive.folder(), "the folder is read-only");
         }
+        archive.requireThere();
         facts.planetId().ifPresent(word -> PlanetWord.named(word, planets));
         Optional<Site> site = facts.site().map(this::site);
         Map<Path, Optional<ProblemException>> files =

@@ -41,7 +41,7 @@ record Intake(ArchiveFolder folder) {
             return part;
         } catch (IOException e) {
             discard(part);
-            throw new ProblemException(e, ArchiveProblem.CANNOT_WRITE, part, Reason.of(e));
+            throw new ProblemException(e, ArchiveProblem.CANNOT_COPY, original, folder.root(), Reason.of(e));
         } catch (ProblemException e) {
             discard(part);
             throw e;

@@ -79,8 +79,7 @@ record PlanetWord(Optional<PlanetModel> planet, List<String> remarks) {
         }
         if (chosen.isEmpty()) {
             remarks.add(
-                    "The planet is not known, so it has no central meridian; file it with --planet, or with the planet's name in the "
-                            + "file's name.");
+                    "The planet is not known, so it has no central meridian; say which it is, or put its name into the file's name.");
         }
         return new PlanetWord(chosen, List.copyOf(remarks));
     }

@@ -363,6 +363,23 @@ class FilingTest {
     }
 
     @Test
+    void anArchiveThatWasMovedAwayIsNotBegunAnewInItsPlaceAndGoesOnWhenItIsBack() throws IOException {
+        Path first = Desk.picture(in, "20310324T210530Z.png", 1);
+        Path second = Desk.picture(in, "20310324T210830Z.png", 2);
+        Desk.file(archive, JUPITER, first);
+        Path away = archive.folder().resolveSibling("away");
+        Files.move(archive.folder(), away);
+        ArchiveContract.assertProblem(ArchiveProblem.ARCHIVE_GONE, () -> Desk.file(archive, JUPITER, second));
+        ArchiveContract.assertProblem(ArchiveProblem.ARCHIVE_GONE, () -> archive.keepKit(Kit.named("k")));
+        ArchiveContract.assertProblem(ArchiveProblem.ARCHIVE_GONE, () -> archive.pictures(PictureSearch.all()));
+        assertThat(archive.folder()).doesNotExist();
+        Files.move(away, archive.folder());
+        assertThat(Desk.file(archive, JUPITER, second)).hasOnlyElementsOfType(Filed.class);
+        assertThat(archive.check(false, Progress.SILENT).isClean()).isTrue();
+        assertThat(archive.pictures(PictureSearch.all())).hasSize(2);
+    }
+
+    @Test
     void twoFilingsDoNotMeet() throws IOException {
         Path file = Desk.picture(in, "20310324T210530Z.png", 1);
         FilingLock held = FilingLock.take(archive.layout());

@@ -51,7 +51,7 @@ class PlanetWordTest {
     void aWordWithinAWordOrTwoPlanetsSayNothing() {
         assertThat(planet(word(null, "in/marsh.png"))).isEmpty();
         assertThat(planet(word(null, "in/jupiter and mars.png"))).isEmpty();
-        assertThat(word(null, "in/x.png").remarks()).hasSize(1).allMatch(r -> r.contains("--planet"));
+        assertThat(word(null, "in/x.png").remarks()).hasSize(1).allMatch(r -> r.contains("planet is not known"));
     }
 
     @Test

@@ -72,7 +72,7 @@ final class Window {
 
     /** Asks a person; a wish that cannot be met is asked again. */
     private Optional<Path> asked(String problem) {
-        Optional<FirstRun.Choice> choice = FirstRun.ask(usual(), problem);
+        Optional<FirstRun.Choice> choice = FirstRun.ask(usual(), services.settingsFolder(), problem);
         if (choice.isEmpty()) {
             return Optional.empty();
         }

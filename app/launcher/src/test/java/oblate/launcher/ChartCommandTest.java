@@ -143,7 +143,7 @@ class ChartCommandTest {
         assertThat(chart(marks(), rest, "--kind", "residuals").status()).isZero();
         assertThat(texts(rest))
                 .contains("O − C")
-                .anyMatch(t -> t.startsWith("white oval  constant rate, scatter 0.00°, 12 marks"));
+                .anyMatch(t -> t.startsWith("white oval: constant rate, scatter 0.00°, 12 marks"));
         Path right = work.resolve("right.svg");
         assertThat(chart(marks(), right, "--time-axis", "right", "--gap-days", "3")
                         .status())

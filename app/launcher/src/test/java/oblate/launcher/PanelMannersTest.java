@@ -3,9 +3,11 @@ package oblate.launcher;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.awt.Color;
 import java.awt.Component;
 import java.awt.Container;
 import java.awt.event.KeyEvent;
+import java.awt.image.BufferedImage;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.util.ArrayList;
@@ -28,6 +30,7 @@ import javax.swing.KeyStroke;
 import javax.swing.SwingUtilities;
 import javax.swing.text.JTextComponent;
 import oblate.command.Services;
+import oblate.workbench.look.Theme;
 import oblate.workbench.testing.OnScreen;
 import oblate.workbench.testing.OpenWindow;
 import org.junit.jupiter.api.AfterEach;
@@ -120,6 +123,76 @@ class PanelMannersTest {
     private static boolean isNameless(Component c) {
         String name = c.getAccessibleContext().getAccessibleName();
         return name == null || name.isBlank();
+    }
+
+    /** Everything is shown in the usual look first: what does not hear of the change, or was away meanwhile, would stay as it was. */
+    @Test
+    void inTheDimRedLookNothingIsBrightOrBlue() {
+        List<String> all = panels();
+        List<String> views = List.of("view.coverage", "view.todo", "view.pictures");
+        all.forEach(panel -> window.show(panel, 1400, 900));
+        views.forEach(this::press);
+        choose("Everything that can be done …");
+        OpenWindow.act(() -> window.workbench().setTheme(Theme.RED));
+        Map<String, Integer> bright = new HashMap<>();
+        choose("Everything that can be done …");
+        note(bright, "actions");
+        for (String panel : all) {
+            window.show(panel, 1400, 900);
+            note(bright, panel);
+        }
+        window.show("nights", 1400, 900);
+        for (String view : views) {
+            press(view);
+            note(bright, view);
+        }
+        assertThat(bright).isEmpty();
+    }
+
+    private void press(String name) {
+        window.show("nights", 1400, 900);
+        OpenWindow.act(() -> ((AbstractButton) window.find(name)).doClick());
+        window.settle();
+    }
+
+    private void choose(String item) {
+        OpenWindow.act(() -> items(window.workbench().frame().getJMenuBar()).stream()
+                .filter(i -> item.equals(i.getText()))
+                .findFirst()
+                .orElseThrow()
+                .doClick());
+        window.settle();
+    }
+
+    private static List<JMenuItem> items(JMenuBar bar) {
+        List<JMenuItem> items = new ArrayList<>();
+        for (int m = 0; m < bar.getMenuCount(); m++) {
+            JMenu menu = bar.getMenu(m);
+            for (int i = 0; i < menu.getItemCount(); i++) {
+                if (menu.getItem(i) != null) {
+                    items.add(menu.getItem(i));
+                }
+            }
+        }
+        return items;
+    }
+
+    private void note(Map<String, Integer> bright, String where) {
+        BufferedImage picture = window.picture();
+        int count = 0;
+        for (int y = 0; y < picture.getHeight(); y++) {
+            for (int x = 0; x < picture.getWidth(); x++) {
+                Color c = new Color(picture.getRGB(x, y));
+                int others = Math.max(c.getGreen(), c.getBlue());
+                // Red inks have up to a third of their red in green and blue, for the eye's sake.
+                if (others > 110 || others > 24 && others > c.getRed()) {
+                    count++;
+                }
+            }
+        }
+        if (count > 0) {
+            bright.put(where, count);
+        }
     }
 
     @Test

@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.ThreadFactory;
+import java.util.concurrent.TimeUnit;
 import java.util.concurrent.atomic.AtomicInteger;
 import java.util.function.Consumer;
 import java.util.function.Function;
@@ -25,6 +26,7 @@ import oblate.workbench.words.Texts;
 public final class Background implements AutoCloseable {
     private static final Texts TEXTS = Texts.of(Background.class);
     private static final int SOON_MS = 60;
+    private static final long LAST_CALLS_S = 4;
     private final ExecutorService inOrder = Executors.newSingleThreadExecutor(named("oblate-archive"));
     private final ExecutorService longWork = Executors.newSingleThreadExecutor(named("oblate-work"));
     private final ExecutorService prompt = Executors.newSingleThreadExecutor(named("oblate-prompt"));
@@ -82,20 +84,33 @@ public final class Background implements AutoCloseable {
     public <T> Job run(String title, Work<T> work, Consumer<T> whenDone) {
         Job job = new Job(title, this::tellListeners);
         jobs.add(job);
+        return begin(job, longWork, work, result -> {
+            if (!job.isCancelled()) {
+                whenDone.accept(result);
+            }
+        });
+    }
+
+    /**
+     * Runs archive calls that may take long, in the order asked for among the {@linkplain #quietly short ones}, shown at the foot of the window before other
+     * work, which they hold up.
+     *
+     * @param work looks at {@link Progress#isCancelled()} between steps and returns what it did until then
+     * @param whenDone gets its result on the event thread, also when it was stopped
+     */
+    <T> Job inOrder(String title, Work<T> work, Consumer<T> whenDone) {
+        Job job = new Job(title, this::tellListeners);
+        jobs.add(0, job);
+        return begin(job, inOrder, work, whenDone);
+    }
+
+    private <T> Job begin(Job job, ExecutorService where, Work<T> work, Consumer<T> whenDone) {
         tellListeners();
-        submit(
-                longWork,
-                () -> work.run(job),
-                result -> {
-                    if (!job.isCancelled()) {
-                        whenDone.accept(result);
-                    }
-                },
-                () -> {
-                    jobs.remove(job);
-                    tellListeners();
-                    job.ended();
-                });
+        submit(where, () -> work.run(job), whenDone, () -> {
+            jobs.remove(job);
+            tellListeners();
+            job.ended();
+        });
         return job;
     }
 
@@ -193,11 +208,19 @@ public final class Background implements AutoCloseable {
         listeners.tell();
     }
 
-    /** Stops what runs and takes nothing more. */
+    /** Stops what runs, takes nothing more, and waits for the archive calls already asked for, so that no mark dropped at the last moment is lost. */
     @Override
     public void close() {
         jobs().forEach(Job::stop);
         List.of(inOrder, longWork, prompt, small).forEach(ExecutorService::shutdown);
+        try {
+            if (!inOrder.awaitTermination(LAST_CALLS_S, TimeUnit.SECONDS)) {
+                System.getLogger(Background.class.getName())
+                        .log(System.Logger.Level.WARNING, "the archive did not take the last changes in time");
+            }
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
+        }
     }
 
     /** Forgets the listeners of a jar that was switched off. */

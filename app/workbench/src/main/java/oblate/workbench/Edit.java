@@ -25,6 +25,20 @@ public sealed interface Edit {
     }
 
     /**
+     * The same done to some of its pictures.
+     *
+     * @param from place of the first, from 0
+     * @param to place after the last, at most {@link #weight()}
+     * @throws IllegalArgumentException when that is none
+     */
+    default Edit part(int from, int to) {
+        if (from != 0 || to != 1) {
+            throw new IllegalArgumentException("an edit of one picture has no parts");
+        }
+        return this;
+    }
+
+    /**
      * A mark was added.
      *
      * @param pictureId its picture
@@ -101,14 +115,25 @@ public sealed interface Edit {
      *
      * @param changes one for each picture, at least one
      * @param words what was corrected, e.g. "site of 12 pictures"
+     * @param of how many pictures were corrected together; more than there are changes when only a part was taken back or done again
      */
-    record FactsCorrected(List<FactsChange> changes, String words) implements Edit {
+    record FactsCorrected(List<FactsChange> changes, String words, int of) implements Edit {
         /** Copies the list. */
         public FactsCorrected {
             changes = List.copyOf(changes);
             if (changes.isEmpty()) {
                 throw new IllegalArgumentException("no change");
             }
+        }
+
+        /** All that was corrected together. */
+        public FactsCorrected(List<FactsChange> changes, String words) {
+            this(changes, words, changes.size());
+        }
+
+        @Override
+        public FactsCorrected part(int from, int to) {
+            return new FactsCorrected(changes.subList(from, to), words, of);
         }
 
         @Override
@@ -148,6 +173,11 @@ public sealed interface Edit {
             if (settled.isEmpty()) {
                 throw new IllegalArgumentException("no time");
             }
+        }
+
+        @Override
+        public TimesSettled part(int from, int to) {
+            return new TimesSettled(settled.subList(from, to), reason);
         }
 
         @Override

@@ -11,7 +11,9 @@ import java.util.function.Supplier;
 import oblate.archive.Archive;
 import oblate.archive.StoredMark;
 import oblate.base.ProblemException;
+import oblate.base.Progress;
 import oblate.sky.Sky;
+import oblate.workbench.words.Texts;
 
 /**
  * What was done to the archive and can be undone, kept on the disk beside the window's settings, so that it outlives the window. To be called on the event
@@ -21,6 +23,7 @@ import oblate.sky.Sky;
  * meanwhile is said to be no longer undoable and skipped.
  */
 public final class EditHistory {
+    private static final Texts TEXTS = Texts.of(EditHistory.class);
     private final EditPerformer performer;
     private final JournalFile file;
     private final Background background;
@@ -144,30 +147,46 @@ public final class EditHistory {
         return edits.isEmpty() ? Optional.empty() : Optional.of(edits.get(edits.size() - 1));
     }
 
-    /** Takes back the newest edit, if there is one. */
+    /** Takes back the newest edit, if there is one; one of many pictures shows its progress and can be stopped between two of them. */
     public void undo() {
-        background.quietly(() -> turn(true), this::turned);
+        background.inOrder(TEXTS.text("edit.undoing"), progress -> turn(true, progress), this::turned);
     }
 
-    /** Does the newest undone edit again, if there is one. */
+    /** Does the newest undone edit again, if there is one; as {@link #undo}. */
     public void redo() {
-        background.quietly(() -> turn(false), this::turned);
+        background.inOrder(TEXTS.text("edit.redoing"), progress -> turn(false, progress), this::turned);
     }
 
-    private Told<Restored> turn(boolean back) {
+    private Told<Restored> turn(boolean back, Progress progress) {
         EditJournal before = journal;
         Optional<Edit> edit = last(back ? before.done() : before.undone());
-        if (edit.isEmpty()) {
+        if (edit.isEmpty() || progress.isCancelled()) {
             return new Told<>(Optional.empty(), Optional.empty());
         }
-        EditPerformer.Outcome outcome = back ? performer.undo(edit.get(), before) : performer.redo(edit.get(), before);
+        EditPerformer.Outcome outcome =
+                back ? performer.undo(edit.get(), before, progress) : performer.redo(edit.get(), before, progress);
         if (outcome instanceof EditPerformer.Outcome.Performed done) {
             EditJournal fresh = done.journal();
             Optional<String> trouble = keep(back ? fresh.back(true) : fresh.forth(true));
             return new Told<>(Optional.of(new Restored(edit.get(), done.markId())), trouble.or(done::remark));
         }
+        if (outcome instanceof EditPerformer.Outcome.Stopped stopped) {
+            return stopped(back, before, edit.get(), stopped);
+        }
         keep(back ? before.back(false) : before.forth(false));
         return new Told<>(Optional.empty(), Optional.of(((EditPerformer.Outcome.Refused) outcome).why()));
+    }
+
+    /** The part that was done goes to the other side, the rest stays where it is and is next again. */
+    private Told<Restored> stopped(boolean back, EditJournal before, Edit edit, EditPerformer.Outcome.Stopped stopped) {
+        if (stopped.pictures() == 0) {
+            return new Told<>(Optional.empty(), Optional.of(stopped.why()));
+        }
+        Optional<String> trouble =
+                keep(back ? before.backPartly(stopped.pictures()) : before.forthPartly(stopped.pictures()));
+        return new Told<>(
+                Optional.of(new Restored(edit.part(0, stopped.pictures()), Optional.empty())),
+                Optional.of(trouble.map(t -> stopped.why() + " " + t).orElse(stopped.why())));
     }
 
     private void turned(Told<Restored> told) {

@@ -133,6 +133,26 @@ record EditJournal(List<Edit> done, List<Edit> undone, Map<Long, Long> marks, Ma
         return new EditJournal(done.subList(0, done.size() - 1), again, marks, fits);
     }
 
+    /** With the newest edit counted as undone for its first pictures only. */
+    EditJournal backPartly(int pictures) {
+        Edit edit = done.get(done.size() - 1);
+        List<Edit> left = new ArrayList<>(done.subList(0, done.size() - 1));
+        left.add(edit.part(pictures, edit.weight()));
+        List<Edit> again = new ArrayList<>(undone);
+        again.add(edit.part(0, pictures));
+        return new EditJournal(left, again, marks, fits);
+    }
+
+    /** With the newest undone edit counted as done again for its first pictures only. */
+    EditJournal forthPartly(int pictures) {
+        Edit edit = undone.get(undone.size() - 1);
+        List<Edit> left = new ArrayList<>(undone.subList(0, undone.size() - 1));
+        left.add(edit.part(pictures, edit.weight()));
+        List<Edit> all = new ArrayList<>(done);
+        all.add(edit.part(0, pictures));
+        return new EditJournal(all, left, marks, fits);
+    }
+
     /** With the newest undone edit counted as done again, or forgotten. */
     EditJournal forth(boolean canBeUndone) {
         List<Edit> all = new ArrayList<>(done);

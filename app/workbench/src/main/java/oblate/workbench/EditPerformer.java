@@ -7,6 +7,7 @@ import oblate.archive.MarkSearch;
 import oblate.archive.NewMark;
 import oblate.archive.StoredFit;
 import oblate.archive.StoredMark;
+import oblate.base.Progress;
 import oblate.sky.Sky;
 import oblate.workbench.words.Texts;
 
@@ -45,6 +46,14 @@ final class EditPerformer {
         }
 
         /**
+         * It was done to the first of its pictures only, because it was stopped or because of trouble.
+         *
+         * @param pictures how many; less than the edit's weight
+         * @param why one sentence or two
+         */
+        record Stopped(int pictures, String why) implements Outcome {}
+
+        /**
          * It cannot be done any more.
          *
          * @param why one sentence
@@ -52,7 +61,10 @@ final class EditPerformer {
         record Refused(String why) implements Outcome {}
     }
 
-    Outcome undo(Edit edit, EditJournal journal) {
+    /**
+     * @param progress told of edits of many pictures, and asked whether to stop
+     */
+    Outcome undo(Edit edit, EditJournal journal, Progress progress) {
         if (edit instanceof Edit.MarkAdded e) {
             return withdraw(journal, e, e.markId(), UNDONE);
         }
@@ -71,10 +83,13 @@ final class EditPerformer {
         if (edit instanceof Edit.StatesSeen e) {
             return states.undo(e, journal);
         }
-        return pictures.undo(edit, journal);
+        return pictures.undo(edit, journal, progress);
     }
 
-    Outcome redo(Edit edit, EditJournal journal) {
+    /**
+     * @param progress told of edits of many pictures, and asked whether to stop
+     */
+    Outcome redo(Edit edit, EditJournal journal, Progress progress) {
         if (edit instanceof Edit.MarkAdded e) {
             return add(journal, e, e.markId());
         }
@@ -96,7 +111,7 @@ final class EditPerformer {
         if (edit instanceof Edit.StatesSeen e) {
             return states.redo(e, journal);
         }
-        return pictures.redo(edit, journal);
+        return pictures.redo(edit, journal, progress);
     }
 
     private Optional<StoredMark> row(long pictureId, long markId) {

@@ -39,6 +39,9 @@ final class EditText {
         } else if (edit instanceof Edit.FactsCorrected e) {
             parts.put("edit", "facts corrected");
             parts.put("words", e.words());
+            if (e.of() != e.weight()) {
+                parts.put("of", Integer.toString(e.of()));
+            }
             for (int i = 0; i < e.changes().size(); i++) {
                 Edit.FactsChange change = e.changes().get(i);
                 parts.put(i + " picture", Long.toString(change.pictureId()));
@@ -119,7 +122,10 @@ final class EditText {
                             FactsText.read(i + " now ", parts),
                             sentences(parts, i)));
                 }
-                yield new Edit.FactsCorrected(changes, parts.getOrDefault("words", ""));
+                String words = parts.getOrDefault("words", "");
+                yield parts.containsKey("of")
+                        ? new Edit.FactsCorrected(changes, words, (int) number(parts, "of"))
+                        : new Edit.FactsCorrected(changes, words);
             }
             case "times settled" -> {
                 List<Edit.Disagreement> settled = new ArrayList<>();

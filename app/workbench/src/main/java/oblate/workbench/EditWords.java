@@ -29,8 +29,10 @@ final class EditWords {
             boolean back = e.changes().stream().allMatch(c -> c.after().isOpen());
             return TEXTS.text(back ? "edit.what.state.back" : "edit.what.state");
         }
-        return edit instanceof Edit.FactsCorrected e
-                ? TEXTS.text("edit.what.corrected", e.words())
-                : TEXTS.text("edit.what.settled");
+        if (edit instanceof Edit.FactsCorrected e) {
+            String all = TEXTS.text("edit.what.corrected", e.words());
+            return e.weight() == e.of() ? all : TEXTS.text("edit.what.part", all, Integer.toString(e.weight()));
+        }
+        return TEXTS.text("edit.what.settled");
     }
 }

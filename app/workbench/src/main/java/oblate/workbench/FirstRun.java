@@ -48,13 +48,14 @@ public final class FirstRun {
     public record Sample() implements Choice {}
 
     private final Path usual;
-    private final Theme theme = Theme.DUSK;
+    private final Theme theme;
     private final CompletableFuture<Optional<Choice>> chosen = new CompletableFuture<>();
     private final JFrame frame = new JFrame(TEXTS.text("first.title"));
     private final JTextArea problem;
 
-    private FirstRun(Path usual, String told) {
+    private FirstRun(Path usual, Theme theme, String told) {
         this.usual = usual;
+        this.theme = theme;
         this.problem = words(told, WIDTH);
     }
 
@@ -62,18 +63,20 @@ public final class FirstRun {
      * Asks where to begin. Not on the event thread.
      *
      * @param usual folder offered for a new archive
+     * @param settingsFolder where the window keeps its theme: eyes that are used to the dark are spared here too
      * @param told what went wrong with the last choice; empty for nothing
      * @return empty when the window was closed
      * @throws ProblemException with {@link WorkbenchProblem#NO_SCREEN}
      */
-    public static Optional<Choice> ask(Path usual, String told) {
+    public static Optional<Choice> ask(Path usual, Path settingsFolder, String told) {
         if (GraphicsEnvironment.isHeadless()) {
             throw new ProblemException(WorkbenchProblem.NO_SCREEN);
         }
         CompletableFuture<FirstRun> made = new CompletableFuture<>();
+        Theme theme = Look.kept(new DeskSettings(settingsFolder));
         SwingUtilities.invokeLater(() -> {
-            Theme.DUSK.install();
-            FirstRun first = new FirstRun(usual, told);
+            theme.install();
+            FirstRun first = new FirstRun(usual, theme, told);
             first.show();
             made.complete(first);
         });

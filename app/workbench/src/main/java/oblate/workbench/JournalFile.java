@@ -108,7 +108,7 @@ final class JournalFile {
             }
             Files.move(fresh, file, StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING);
         } catch (IOException e) {
-            throw new ProblemException(e, WorkbenchProblem.JOURNAL_NOT_KEPT, file, e.toString());
+            throw new ProblemException(e, WorkbenchProblem.JOURNAL_NOT_KEPT, file, e.getMessage());
         }
     }
 

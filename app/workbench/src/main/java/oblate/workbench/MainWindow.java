@@ -11,6 +11,7 @@ import java.util.function.Consumer;
 import java.util.function.Predicate;
 import javax.swing.JFrame;
 import javax.swing.SwingUtilities;
+import oblate.base.ProblemException;
 import oblate.sky.PlanetModel;
 import oblate.workbench.actions.ActionFinder;
 import oblate.workbench.look.Palette;
@@ -160,7 +161,11 @@ final class MainWindow {
 
     void showPanel(String id) {
         look.wear(id);
+        String before = shown();
         if (panels.show(id)) {
+            if (!before.equals(shown())) {
+                status.pageTurned();
+            }
             tellLook();
             lookAtWalk();
         }
@@ -226,6 +231,8 @@ final class MainWindow {
             System.getLogger(MainWindow.class.getName())
                     .log(System.Logger.Level.WARNING, "layout not kept: " + e.getMessage());
         }
+        // Gone at once for the person; the archive is still given what was asked of it last.
+        frame.frame().setVisible(false);
         discard();
     }
 
@@ -234,8 +241,14 @@ final class MainWindow {
         background.close();
         watch.close();
         frame.frame().dispose();
-        context.archive().close();
-        closed.countDown();
+        try {
+            context.archive().close();
+        } catch (ProblemException e) {
+            // Everything measured was kept before; what could not be made is the day's copy of the catalog.
+            System.getLogger(MainWindow.class.getName()).log(System.Logger.Level.WARNING, e.getMessage());
+        } finally {
+            closed.countDown();
+        }
     }
 
     CountDownLatch closed() {
@@ -255,6 +268,7 @@ final class MainWindow {
     }
 
     void walkThrough() {
+        showPanel(panels.orFirst(""));
         if (walk.isEmpty()) {
             walk = Optional.of(new Walk(this, this::palette));
             frame.addAbove(walk.get());

@@ -2,15 +2,21 @@
 package oblate.workbench;
 
 import java.util.Optional;
+import java.util.function.IntPredicate;
 import java.util.function.Predicate;
 import oblate.archive.Archive;
 import oblate.archive.ArchivedPicture;
 import oblate.archive.PictureCorrections;
 import oblate.archive.PictureFacts;
+import oblate.base.ProblemException;
+import oblate.base.Progress;
 import oblate.sky.Sky;
 import oblate.workbench.words.Texts;
 
-/** Takes back and does again what was said of pictures; one that was changed elsewhere meanwhile is left as it is. Slow: off the event thread. */
+/**
+ * Takes back and does again what was said of pictures, one after the other; one that was changed elsewhere meanwhile is left as it is. It can be stopped between
+ * two pictures, and trouble with one leaves those before it done. Slow: off the event thread.
+ */
 final class PictureEdits {
     private static final Texts TEXTS = Texts.of(PictureEdits.class);
     private static final String UNDONE = TEXTS.text("why.undone");
@@ -23,41 +29,56 @@ final class PictureEdits {
         corrections = new PictureCorrections(archive, sky);
     }
 
-    EditPerformer.Outcome undo(Edit edit, EditJournal journal) {
-        int left = 0;
-        if (edit instanceof Edit.FactsCorrected e) {
-            for (Edit.FactsChange change : e.changes()) {
-                boolean done = correct(change.pictureId(), change.after(), change.before(), UNDONE);
-                if (done && !change.conflicts().isEmpty()) {
-                    archive.reopenTime(change.pictureId(), change.conflicts(), UNDONE);
-                }
-                left += done ? 0 : 1;
+    EditPerformer.Outcome undo(Edit edit, EditJournal journal, Progress progress) {
+        return each(edit, journal, progress, i -> {
+            if (edit instanceof Edit.FactsCorrected e) {
+                return isTakenBack(e.changes().get(i));
             }
-        } else if (edit instanceof Edit.TimesSettled e) {
-            for (Edit.Disagreement d : e.settled()) {
-                boolean asExpected = is(d.pictureId(), p -> p.timeConflicts().isEmpty());
-                if (asExpected) {
-                    archive.reopenTime(d.pictureId(), d.conflicts(), UNDONE);
-                }
-                left += asExpected ? 0 : 1;
+            Edit.Disagreement d = ((Edit.TimesSettled) edit).settled().get(i);
+            boolean asExpected = is(d.pictureId(), p -> p.timeConflicts().isEmpty());
+            if (asExpected) {
+                archive.reopenTime(d.pictureId(), d.conflicts(), UNDONE);
             }
-        }
-        return told(edit, journal, left);
+            return asExpected;
+        });
     }
 
-    EditPerformer.Outcome redo(Edit edit, EditJournal journal) {
-        int left = 0;
-        if (edit instanceof Edit.FactsCorrected e) {
-            for (Edit.FactsChange change : e.changes()) {
-                left += correct(change.pictureId(), change.before(), change.after(), REDONE) ? 0 : 1;
+    EditPerformer.Outcome redo(Edit edit, EditJournal journal, Progress progress) {
+        return each(edit, journal, progress, i -> {
+            if (edit instanceof Edit.FactsCorrected e) {
+                Edit.FactsChange change = e.changes().get(i);
+                return isCorrected(change.pictureId(), change.before(), change.after(), REDONE);
             }
-        } else if (edit instanceof Edit.TimesSettled e) {
-            for (Edit.Disagreement d : e.settled()) {
-                boolean asExpected = is(d.pictureId(), p -> p.timeConflicts().equals(d.conflicts()));
-                if (asExpected) {
-                    archive.settleTime(d.pictureId(), e.reason());
+            Edit.TimesSettled e = (Edit.TimesSettled) edit;
+            Edit.Disagreement d = e.settled().get(i);
+            boolean asExpected = is(d.pictureId(), p -> p.timeConflicts().equals(d.conflicts()));
+            if (asExpected) {
+                archive.settleTime(d.pictureId(), e.reason());
+            }
+            return asExpected;
+        });
+    }
+
+    /**
+     * @param step does it to the picture at a place of the edit; false when it was changed elsewhere meanwhile
+     */
+    private static EditPerformer.Outcome each(Edit edit, EditJournal journal, Progress progress, IntPredicate step) {
+        int all = edit.weight();
+        int left = 0;
+        for (int i = 0; i < all; i++) {
+            if (progress.isCancelled()) {
+                return new EditPerformer.Outcome.Stopped(
+                        i, TEXTS.text("edit.stopped", edit.what(), Integer.toString(i), Integer.toString(all)));
+            }
+            progress.report(i, all, TEXTS.text("edit.step", Integer.toString(i + 1), Integer.toString(all)));
+            try {
+                left += step.test(i) ? 0 : 1;
+            } catch (ProblemException e) {
+                if (i == 0) {
+                    throw e;
                 }
-                left += asExpected ? 0 : 1;
+                String so = TEXTS.text("edit.stopped", edit.what(), Integer.toString(i), Integer.toString(all));
+                return new EditPerformer.Outcome.Stopped(i, e.getMessage() + " " + so);
             }
         }
         return told(edit, journal, left);
@@ -67,7 +88,21 @@ final class PictureEdits {
         return archive.picture(pictureId).filter(expected).isPresent();
     }
 
-    private boolean correct(long pictureId, PictureFacts from, PictureFacts to, String reason) {
+    private boolean isTakenBack(Edit.FactsChange change) {
+        // The facts and the disagreement go back in two steps; a failure may have come between them.
+        boolean half = !change.conflicts().isEmpty()
+                && is(
+                        change.pictureId(),
+                        p -> PictureFacts.of(p).equals(change.before())
+                                && p.timeConflicts().isEmpty());
+        boolean done = half || isCorrected(change.pictureId(), change.after(), change.before(), UNDONE);
+        if (done && !change.conflicts().isEmpty()) {
+            archive.reopenTime(change.pictureId(), change.conflicts(), UNDONE);
+        }
+        return done;
+    }
+
+    private boolean isCorrected(long pictureId, PictureFacts from, PictureFacts to, String reason) {
         boolean asExpected = is(pictureId, p -> PictureFacts.of(p).equals(from));
         if (asExpected) {
             corrections.correct(pictureId, to, reason);

@@ -137,7 +137,12 @@ final class RibbonPainter {
             }
             double wide = metrics.stringWidth(event.name());
             double left = x + 8 + wide > width - 4 ? x - 8 - wide : x + 8;
-            if (left >= free) {
+            double right = left + wide + 8;
+            // A word over the next event's sign would read as its name.
+            boolean clear = events.stream()
+                    .mapToDouble(e -> scale.xPx(e.time()))
+                    .noneMatch(other -> other != x && other > left - 8 && other < right);
+            if (left >= free && clear) {
                 g.drawString(event.name(), (float) left, 13f);
                 free = left + wide + 8;
             }

@@ -17,12 +17,14 @@ import oblate.workbench.words.Texts;
 final class StatusStrip extends JPanel {
     private static final long serialVersionUID = 1L;
     private static final Texts TEXTS = Texts.of(StatusStrip.class);
+    private static final long STALE_NS = 4_000_000_000L;
     private final JLabel sentence = new JLabel(" ");
     private final JLabel work = new JLabel();
     private final JProgressBar bar = new JProgressBar(0, 1000);
     private final JButton stop = new JButton(TEXTS.text("status.stop"));
     private final transient Background background;
     private final Timer patience;
+    private long saidNs = System.nanoTime();
     private volatile Color shoutGround = Color.BLACK;
     private volatile Color shoutInk = Color.WHITE;
     private volatile String shouted = "";
@@ -71,7 +73,15 @@ final class StatusStrip extends JPanel {
         stop.setVisible(now);
     }
 
+    /** Another page is turned to: what was said a while ago would be taken for something about it. */
+    void pageTurned() {
+        if (System.nanoTime() - saidNs > STALE_NS) {
+            say("");
+        }
+    }
+
     void say(String text) {
+        saidNs = System.nanoTime();
         sentence.setText(text.isEmpty() ? " " : text);
         sentence.setToolTipText(text);
     }

@@ -8,11 +8,14 @@ import java.awt.event.ComponentEvent;
 import javax.swing.JComponent;
 import javax.swing.JFrame;
 import javax.swing.JLayeredPane;
+import javax.swing.LookAndFeel;
 import javax.swing.SwingUtilities;
+import javax.swing.UIManager;
 
 /** Shows one component over the window, hanging from its top edge; what lies under it stays usable. On the event thread only. */
 final class TopSheet {
     private static final int MARGIN = 40;
+    private static final Object LOOK = new Object();
     private final JFrame frame;
     private JComponent shown;
     private Component focusBefore;
@@ -31,6 +34,12 @@ final class TopSheet {
         hide();
         focusBefore = frame.getFocusOwner();
         shown = component;
+        // While it was away it did not hear of another theme.
+        LookAndFeel now = UIManager.getLookAndFeel();
+        if (component.getClientProperty(LOOK) != now) {
+            component.putClientProperty(LOOK, now);
+            SwingUtilities.updateComponentTreeUI(component);
+        }
         frame.getLayeredPane().add(component, JLayeredPane.POPUP_LAYER);
         place();
         component.setVisible(true);

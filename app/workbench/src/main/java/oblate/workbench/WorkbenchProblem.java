@@ -9,7 +9,7 @@ public enum WorkbenchProblem implements ProblemKind {
             "The window: there is no screen to open it on; use the command line (oblate help), or run it where a display is set"),
     NOT_SAVED("{0}: could not be written ({1}); choose another place"),
     JOURNAL_NOT_KEPT(
-            "{0}: the list of edits could not be written ({1}); undoing works until the window is closed, free some space to keep it longer");
+            "What was done is kept, but its undo only until the window is closed: the list of edits could not be written ({1}); free some space. File: {0}");
 
     private final String template;
 

@@ -366,6 +366,127 @@ class EditHistoryTest {
         assertThat(marks()).hasSize(1);
     }
 
+    /** Files more pictures, names their filter together, and remembers it; the third one's earlier planet is none any more, so that taking it back fails there. */
+    private List<ArchivedPicture> filterOfFour(boolean troubleAtThird) throws IOException {
+        List<ArchivedPicture> pictures = new ArrayList<>();
+        for (int i = 0; i < 4; i++) {
+            Path file = folder.resolve("20310325T21000" + i + "Z.png");
+            BufferedImage image = new BufferedImage(64, 64, BufferedImage.TYPE_BYTE_GRAY);
+            image.setRGB(i, 0, 0xFFFFFF);
+            ImageIO.write(image, "png", file.toFile());
+            context.filing().file(List.of(file), FilingFacts.forPlanet("jupiter"), Progress.SILENT);
+            pictures.add(archive().pictureCalled(file.getFileName().toString()));
+        }
+        perform(() -> {
+            List<Edit.FactsChange> changes = new ArrayList<>();
+            for (ArchivedPicture p : pictures) {
+                PictureFacts before = PictureFacts.of(p);
+                PictureFacts after = before.withFilter(Optional.of("red"));
+                new PictureCorrections(archive(), context.sky()).correct(p.id(), after, "by hand");
+                boolean trouble = troubleAtThird && changes.size() == 2;
+                changes.add(new Edit.FactsChange(
+                        p.id(), trouble ? before.withPlanet(Optional.of("vulcan")) : before, after, List.of()));
+            }
+            return EditHistory.Done.of(new Edit.FactsCorrected(changes, "filter of 4 pictures"), pictures);
+        });
+        return pictures;
+    }
+
+    private List<String> filters(List<ArchivedPicture> of) {
+        return of.stream()
+                .map(p -> archive().picture(p.id()).orElseThrow().filter().orElse("none"))
+                .toList();
+    }
+
+    @Test
+    void troubleHalfWayThroughManyPicturesLeavesBothHalvesToBeUndoneAndRedone() throws IOException {
+        List<ArchivedPicture> four = filterOfFour(true);
+        undo();
+        assertThat(filters(four)).containsExactly("none", "none", "red", "red");
+        assertThat(said).singleElement().asString().contains("vulcan").contains("Stopped after 2 of 4 pictures");
+        startAgain();
+        assertThat(edits.nextUndo().orElseThrow())
+                .contains("filter of 4 pictures")
+                .contains("2 of them");
+        assertThat(edits.nextRedo().orElseThrow()).contains("2 of them");
+        redo();
+        assertThat(filters(four)).containsExactly("red", "red", "red", "red");
+        undo();
+        assertThat(filters(four)).containsExactly("none", "none", "red", "red");
+    }
+
+    @Test
+    void undoingManyPicturesIsShownAndMayBeStoppedBetweenTwo() throws IOException {
+        List<ArchivedPicture> four = filterOfFour(false);
+        EditJournal journal = EditJournal.empty()
+                .with(new Edit.FactsCorrected(
+                        four.stream()
+                                .map(p -> new Edit.FactsChange(
+                                        p.id(),
+                                        PictureFacts.of(p),
+                                        PictureFacts.of(p).withFilter(Optional.of("red")),
+                                        List.of()))
+                                .toList(),
+                        "filter of 4 pictures"));
+        List<String> told = new ArrayList<>();
+        Progress stopsAfterThree = new Progress() {
+            @Override
+            public void report(long done, long total, String message) {
+                told.add(message);
+            }
+
+            @Override
+            public boolean isCancelled() {
+                return told.size() == 3;
+            }
+        };
+        EditPerformer.Outcome outcome =
+                new EditPerformer(archive(), context.sky()).undo(journal.done().get(0), journal, stopsAfterThree);
+        assertThat(outcome).isInstanceOfSatisfying(EditPerformer.Outcome.Stopped.class, s -> assertThat(s.pictures())
+                .isEqualTo(3));
+        assertThat(told).containsExactly("picture 1 of 4", "picture 2 of 4", "picture 3 of 4");
+        assertThat(filters(four)).containsExactly("none", "none", "none", "red");
+        EditJournal after = journal.backPartly(3);
+        assertThat(after.done()).singleElement().satisfies(e -> assertThat(e.weight())
+                .isEqualTo(1));
+        assertThat(after.undone()).singleElement().satisfies(e -> assertThat(e.weight())
+                .isEqualTo(3));
+    }
+
+    @Test
+    void anUndoThatIsStoppedBeforeItBeganChangesNothing() throws IOException {
+        List<ArchivedPicture> four = filterOfFour(false);
+        OpenWindow.act(() -> {
+            edits.undo();
+            background.jobs().forEach(Job::stop);
+        });
+        settle();
+        // It may have come through before it was stopped, or to any place: what is undone and what is not is always
+        // known.
+        long undone = filters(four).stream().filter("none"::equals).count();
+        OpenWindow.act(edits::undo);
+        settle();
+        assertThat(filters(four)).as("after %s were undone", undone).containsOnly("none");
+    }
+
+    @Test
+    void closingKeepsWhatWasAskedForBefore() {
+        StoredFit fit = keepFit(32);
+        OpenWindow.act(() -> {
+            edits.perform(
+                    () -> {
+                        StoredMark stored = archive().addMark(at(30, fit, Optional.empty()));
+                        return EditHistory.Done.of(new Edit.MarkAdded(picture.id(), stored.id()), stored);
+                    },
+                    stored -> {},
+                    said::add);
+            background.close();
+        });
+        assertThat(marks()).hasSize(1);
+        open();
+        assertThat(edits.nextUndo()).contains("marking");
+    }
+
     @Test
     void whatTheArchiveRefusesIsToldAndNotRemembered() {
         StoredFit fit = keepFit(32);
@@ -387,7 +508,11 @@ class EditHistoryTest {
         Files.writeString(folder.resolve("settings/edits"), "a file where the folder should be");
         StoredFit fit = keepFit(32);
         assertThat(archive().currentFit(picture.id()).map(StoredFit::id)).contains(fit.id());
-        assertThat(said).singleElement().asString().contains("list of edits could not be written");
+        assertThat(said)
+                .singleElement()
+                .asString()
+                .contains("list of edits could not be written")
+                .startsWith("What was done is kept");
         undo();
         assertThat(archive().currentFit(picture.id())).isEmpty();
     }

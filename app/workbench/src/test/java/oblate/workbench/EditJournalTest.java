@@ -113,8 +113,10 @@ class EditJournalTest {
                 Combinators.combine(ids(), ids()).as(Edit.FitWithdrawn::new),
                 Combinators.combine(
                                 changes().list().ofMinSize(1).ofMaxSize(4),
-                                Arbitraries.strings().ofMaxLength(9))
-                        .as(Edit.FactsCorrected::new),
+                                Arbitraries.strings().ofMaxLength(9),
+                                Arbitraries.integers().between(0, 3))
+                        .as((changes, words, undone) ->
+                                new Edit.FactsCorrected(changes, words, changes.size() + undone)),
                 Combinators.combine(
                                 disagreements().list().ofMinSize(1).ofMaxSize(4),
                                 Arbitraries.strings().ofMaxLength(9))

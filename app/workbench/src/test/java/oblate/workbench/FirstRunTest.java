@@ -51,15 +51,15 @@ class FirstRunTest {
     @Test
     void theSampleSeasonIsOneClickAway() throws Exception {
         CompletableFuture<Optional<FirstRun.Choice>> answer =
-                CompletableFuture.supplyAsync(() -> FirstRun.ask(Path.of("nowhere"), ""));
+                CompletableFuture.supplyAsync(() -> FirstRun.ask(Path.of("nowhere"), Path.of("no settings"), ""));
         press(frame("first"), "first.sample");
         assertThat(answer.get(20, TimeUnit.SECONDS)).contains(new FirstRun.Sample());
     }
 
     @Test
     void leavingChoosesNothingAndWhatWentWrongIsSaid() throws Exception {
-        CompletableFuture<Optional<FirstRun.Choice>> answer =
-                CompletableFuture.supplyAsync(() -> FirstRun.ask(Path.of("nowhere"), "It was none. Try another."));
+        CompletableFuture<Optional<FirstRun.Choice>> answer = CompletableFuture.supplyAsync(
+                () -> FirstRun.ask(Path.of("nowhere"), Path.of("no settings"), "It was none. Try another."));
         JFrame frame = frame("first");
         JTextArea problem = (JTextArea) OpenWindow.ask(
                 () -> OpenWindow.find(frame.getContentPane(), "first.problem").orElseThrow());

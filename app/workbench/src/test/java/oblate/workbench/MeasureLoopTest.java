@@ -464,6 +464,74 @@ class MeasureLoopTest {
     }
 
     @Test
+    void aMarkThatIsNotTakenWaitsOnItsPictureAndIsKeptOnceTheArchiveTakesSomething() throws IOException, SQLException {
+        open("waiting", false);
+        List<SampleTruth.Picture> two = colourPictures().subList(0, 2);
+        List<ArchivedPicture> pictures = List.of(pictureOf(two.get(0)), pictureOf(two.get(1)));
+        for (ArchivedPicture picture : List.of(pictures.get(1), pictures.get(0))) {
+            measure(picture);
+            strike(KeyEvent.VK_F5);
+            OpenWindow.await("a fit", () -> fitOf(picture).isPresent());
+            window.settle();
+        }
+        ArchivedPicture first = pictures.get(0);
+        ArchivedPicture second = pictures.get(1);
+        try (Connection other = DriverManager.getConnection("jdbc:sqlite:" + archive.resolve("catalog.db"))) {
+            other.setAutoCommit(false);
+            try (var statement = other.createStatement()) {
+                statement.execute("update picture set notes = 'busy' where id = " + first.id());
+                click(two.get(0).cxPx(), two.get(0).cyPx());
+                OpenWindow.await("the trouble is told", () -> status().contains("in your hand"));
+                measure(second);
+                OpenWindow.await("it waits", () -> status().contains("waits there"));
+                assertThat(status()).contains(first.originalName());
+                measure(first);
+                JTable table = (JTable) window.find("marks");
+                OpenWindow.await("it is in the hand again", () -> table.getRowCount() == 1);
+                measure(second);
+            }
+            other.rollback();
+        }
+        assertThat(marksOf(first)).isEmpty();
+        click(two.get(1).cxPx(), two.get(1).cyPx());
+        OpenWindow.await("the mark here is kept", () -> marksOf(second).size() == 1);
+        OpenWindow.await("so is the one that waited", () -> marksOf(first).size() == 1);
+        assertThat(marksOf(first).get(0).mark().pixel().xPx())
+                .isEqualTo(two.get(0).cxPx(), offset(1.0));
+        window.settle();
+    }
+
+    /** The list of actions makes every panel ready; none of them is looked at, so that none may fit or keep anything. */
+    @Test
+    void aDeskThatIsOnlyMadeReadyFitsNothing() throws IOException {
+        open("idle", true);
+        OpenWindow.act(() -> window.workbench().showPanel("nights"));
+        window.settle();
+        strike(KeyEvent.VK_F1);
+        OpenWindow.await("the list of actions", () -> window.find("actions").isShowing());
+        window.settle();
+        assertThat(catalog().fitSummaries()).isEmpty();
+    }
+
+    /** Going on while the disc is still being fitted must not leave the next picture without a fit. */
+    @Test
+    void aPictureOpenedWhileTheOneBeforeIsFittedIsFittedToo() throws IOException {
+        open("quick", true);
+        List<ArchivedPicture> two = List.of(
+                pictureOf(colourPictures().get(0)), pictureOf(colourPictures().get(1)));
+        OpenWindow.act(() -> window.workbench().openPicture(two.get(0).id()));
+        OpenWindow.await(
+                "the first is being fitted",
+                () -> !window.workbench().background().jobs().isEmpty());
+        OpenWindow.act(() -> window.workbench().openPicture(two.get(1).id()));
+        for (ArchivedPicture picture : two) {
+            OpenWindow.await(
+                    "a fit of " + picture.originalName(), () -> fitOf(picture).isPresent());
+        }
+        window.settle();
+    }
+
+    @Test
     void aPictureThatIsGoneOrGiantIsRefusedInWordsAndTheWindowLives() throws IOException {
         open("broken", false);
         ArchivedPicture gone = pictureOf(colourPictures().get(0));

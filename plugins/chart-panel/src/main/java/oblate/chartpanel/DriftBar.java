@@ -6,6 +6,7 @@ import java.time.DateTimeException;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.time.ZoneOffset;
+import java.util.List;
 import java.util.Optional;
 import javax.swing.JButton;
 import javax.swing.JCheckBoxMenuItem;
@@ -206,6 +207,21 @@ final class DriftBar extends JPanel {
 
     boolean others() {
         return others.isSelected();
+    }
+
+    /** Colours and directions as chosen here. */
+    ChartWish look(Optional<String> chosen) {
+        ChartWish plain = ChartWish.of(context.palette(), List.of());
+        return new ChartWish(
+                "",
+                system().label(),
+                leftward(),
+                alone() ? chosen : Optional.empty(),
+                plain.ground(),
+                plain.ink(),
+                plain.quiet(),
+                plain.font(),
+                plain.colours());
     }
 
     boolean leftward() {

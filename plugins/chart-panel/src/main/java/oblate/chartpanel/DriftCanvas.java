@@ -14,6 +14,7 @@ import java.awt.geom.Line2D;
 import java.awt.geom.Point2D;
 import java.awt.geom.Rectangle2D;
 import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.function.Supplier;
 import javax.accessibility.Accessible;
 import javax.accessibility.AccessibleContext;
@@ -66,6 +67,12 @@ final class DriftCanvas extends JComponent implements Accessible {
 
         /** A scene was drawn. */
         void drawn();
+
+        /** The ladder is to be so wide (px); the last call of a drag has {@code settled} set. */
+        void ladderWide(int px, boolean settled);
+
+        /** The ladder is to have its usual width again. */
+        void ladderUsual();
     }
 
     /** A mark being dragged. */
@@ -174,6 +181,24 @@ final class DriftCanvas extends JComponent implements Accessible {
         });
     }
 
+    /** Where the line between chart and ladder stands (px from the left); empty without a ladder. */
+    OptionalInt divider() {
+        return drawn.map(DriftScene.Drawn::scene)
+                .filter(DriftScene::hasLadder)
+                .map(s -> OptionalInt.of(s.widthPx() - s.ladderPx()))
+                .orElse(OptionalInt.empty());
+    }
+
+    private void paintDivider(Graphics2D g) {
+        divider().ifPresent(x -> {
+            g.setPaint(palette.get().quietInk());
+            int middle = getHeight() / 2;
+            for (int dot = -1; dot <= 1; dot++) {
+                g.fill(new Ellipse2D.Double(x - 1.5, middle + dot * 6 - 1.5, 3, 3));
+            }
+        });
+    }
+
     /** What is shown now. */
     Optional<DriftHits> hits() {
         return drawn.map(DriftHits::new);
@@ -214,6 +239,7 @@ final class DriftCanvas extends JComponent implements Accessible {
             DriftHits hits = new DriftHits(d);
             chosen.ifPresent(point -> paintChosen(g, hits, point));
             drag.ifPresent(now -> paintDrag(g, hits, now));
+            paintDivider(g);
         });
         if (isFocusOwner()) {
             g.setPaint(palette.get().accent());

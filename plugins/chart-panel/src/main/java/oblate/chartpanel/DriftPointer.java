@@ -10,6 +10,7 @@ import java.awt.event.MouseEvent;
 import java.awt.event.MouseWheelEvent;
 import java.awt.geom.Point2D;
 import java.util.Optional;
+import java.util.OptionalInt;
 import javax.swing.SwingUtilities;
 import javax.swing.ToolTipManager;
 import oblate.report.ladder.LadderStrip;
@@ -17,6 +18,7 @@ import oblate.report.ladder.LadderStrip;
 /** Follows the mouse on a canvas of drifts: chooses, opens and drags marks, moves and zooms time. */
 final class DriftPointer extends MouseAdapter implements FocusListener {
     private static final double DRAG_PX = 5;
+    private static final int DIVIDER_PX = 4;
     private static final double LEAST_SPAN_MS = 6 * 3_600_000.0;
     private static final double MOST_SPAN_MS = 60 * 366 * 86_400_000.0;
     private final DriftCanvas canvas;
@@ -24,6 +26,7 @@ final class DriftPointer extends MouseAdapter implements FocusListener {
     private Optional<DriftData.Point> grabbed = Optional.empty();
     private Point pressed = new Point();
     private Optional<DriftScene.Range> rangeAtPress = Optional.empty();
+    private boolean dividing;
 
     DriftPointer(DriftCanvas canvas, DriftCanvas.Events events) {
         this.canvas = canvas;
@@ -47,10 +50,24 @@ final class DriftPointer extends MouseAdapter implements FocusListener {
     public void mousePressed(MouseEvent e) {
         canvas.requestFocusInWindow();
         pressed = e.getPoint();
+        dividing = SwingUtilities.isLeftMouseButton(e) && isOnDivider(e.getPoint());
+        if (dividing) {
+            if (e.getClickCount() == 2) {
+                dividing = false;
+                events.ladderUsual();
+            }
+            grabbed = Optional.empty();
+            return;
+        }
         rangeAtPress = canvas.hits().map(h -> h.drawn().shown());
         grabbed = canvas.hits().flatMap(h -> h.pointAt(e.getPoint()));
         grabbed.ifPresent(events::chosen);
         popup(e);
+    }
+
+    private boolean isOnDivider(Point at) {
+        OptionalInt x = canvas.divider();
+        return x.isPresent() && Math.abs(at.x - x.getAsInt()) <= DIVIDER_PX;
     }
 
     private void popup(MouseEvent e) {
@@ -62,7 +79,7 @@ final class DriftPointer extends MouseAdapter implements FocusListener {
 
     @Override
     public void mouseClicked(MouseEvent e) {
-        if (!SwingUtilities.isLeftMouseButton(e)) {
+        if (!SwingUtilities.isLeftMouseButton(e) || isOnDivider(e.getPoint())) {
             return;
         }
         Optional<DriftData.Point> point = canvas.hits().flatMap(h -> h.pointAt(e.getPoint()));
@@ -80,6 +97,10 @@ final class DriftPointer extends MouseAdapter implements FocusListener {
 
     @Override
     public void mouseDragged(MouseEvent e) {
+        if (dividing) {
+            events.ladderWide(canvas.getWidth() - e.getX(), false);
+            return;
+        }
         if (canvas.hits().isEmpty()
                 || e.getPoint().distance(pressed) < DRAG_PX && canvas.drag().isEmpty()) {
             return;
@@ -109,6 +130,11 @@ final class DriftPointer extends MouseAdapter implements FocusListener {
     @Override
     public void mouseReleased(MouseEvent e) {
         canvas.setCursor(Cursor.getDefaultCursor());
+        if (dividing) {
+            dividing = false;
+            events.ladderWide(canvas.getWidth() - e.getX(), true);
+            return;
+        }
         Optional<DriftCanvas.Drag> drag = canvas.drag();
         canvas.setDrag(Optional.empty());
         drag.ifPresent(d -> d.onto().ifPresent(name -> events.moved(d.point(), name)));
@@ -117,6 +143,10 @@ final class DriftPointer extends MouseAdapter implements FocusListener {
 
     @Override
     public void mouseMoved(MouseEvent e) {
+        if (isOnDivider(e.getPoint())) {
+            canvas.setCursor(Cursor.getPredefinedCursor(Cursor.E_RESIZE_CURSOR));
+            return;
+        }
         boolean over = canvas.hits().flatMap(h -> h.pointAt(e.getPoint())).isPresent();
         canvas.setCursor(Cursor.getPredefinedCursor(over ? Cursor.HAND_CURSOR : Cursor.DEFAULT_CURSOR));
     }

@@ -32,6 +32,7 @@ import org.jfree.chart.ui.RectangleInsets;
  * @param range what is shown of time; empty for all
  * @param ladder the ladder; empty while there is none
  * @param ladderWords said in its place; empty for no ladder at all
+ * @param ladderPx width of the ladder's place; 0 for no room
  */
 record DriftScene(
         int widthPx,
@@ -43,10 +44,11 @@ record DriftScene(
         ChartWish look,
         Optional<Range> range,
         Optional<LadderChart> ladder,
-        String ladderWords) {
+        String ladderWords,
+        int ladderPx) {
     private static final Texts TEXTS = Texts.of(DriftScene.class);
-    private static final double LADDER_SHARE = 0.42;
     private static final double RESIDUAL_SHARE = 0.24;
+    private static final int ROOMY_PX = 290;
 
     /**
      * A stretch of time.
@@ -80,12 +82,16 @@ record DriftScene(
             Optional<PlotSpace> ladderSpace,
             Range shown) {}
 
-    /** About how many strips of the usual shape find room beside a chart in a scene of such a size. */
-    static int stripsWithRoom(int widthPx, int heightPx) {
-        double strip =
-                (widthPx * LADDER_SHARE - 70) * 2 * LadderFrame.USUAL_HALF_HEIGHT_DEG / LadderFrame.USUAL_WIDTH_DEG;
+    /** About how many strips of the usual shape find room in a ladder of such a width in a scene of such a height. */
+    static int stripsWithRoom(int ladderPx, int heightPx) {
+        double strip = (ladderPx - 70) * 2 * LadderFrame.USUAL_HALF_HEIGHT_DEG / LadderFrame.USUAL_WIDTH_DEG;
         double room = heightPx * (1 - RESIDUAL_SHARE) - 60;
         return (int) Math.max(4, Math.min(60, room / Math.max(12, strip + 3)));
+    }
+
+    /** Whether the ladder, or words about it, have a place. */
+    boolean hasLadder() {
+        return ladderPx > 0 && (ladder.isPresent() || !ladderWords.isEmpty());
     }
 
     private Optional<Fitted> chosenFit() {
@@ -105,7 +111,7 @@ record DriftScene(
         g.fillRect(0, 0, widthPx, heightPx);
         Optional<Fitted> withResiduals = chosenFit().filter(f -> f.drift().isPresent());
         double below = withResiduals.isPresent() ? Math.max(100, Math.min(200, heightPx * RESIDUAL_SHARE)) : 0;
-        double beside = ladder.isPresent() || !ladderWords.isEmpty() ? widthPx * LADDER_SHARE : 0;
+        double beside = hasLadder() ? ladderPx : 0;
         Rectangle2D left = new Rectangle2D.Double(0, 0, widthPx - beside, heightPx - below);
         Rectangle2D right = new Rectangle2D.Double(widthPx - beside, 0, beside, heightPx - below);
 
@@ -166,6 +172,9 @@ record DriftScene(
     }
 
     private Optional<PlotSpace> drawLadder(Graphics2D g, Rectangle2D right, DateAxis dates) {
+        if (!hasLadder()) {
+            return Optional.empty();
+        }
         if (ladder.isPresent()) {
             DateAxis own = Axes.dates(dates.getLowerBound(), dates.getUpperBound(), true, look);
             own.setLabel(null);
@@ -173,7 +182,9 @@ record DriftScene(
             // Beside the chart the dates stand there already.
             own.setTickLabelsVisible(!manner.down());
             XYPlot plot = LadderDrawing.plot(ladder.get(), StripPictures.of(ladder.get(), look), own, look);
-            plot.getRangeAxis().setLabel(TEXTS.text("axis.frame.brief", look.system()));
+            plot.getRangeAxis()
+                    .setLabel(TEXTS.text(
+                            ladderPx < ROOMY_PX ? "axis.frame.briefest" : "axis.frame.brief", look.system()));
             return Optional.of(PlotSpace.of(plot, drawn(plot, g, right)));
         }
         if (!ladderWords.isEmpty()) {

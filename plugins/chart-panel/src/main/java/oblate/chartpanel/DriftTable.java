@@ -47,7 +47,7 @@ final class DriftTable extends JTable {
         getColumnModel().getColumn(1).setCellRenderer(figures);
         getColumnModel().getColumn(2).setCellRenderer(figures);
         getColumnModel().getColumn(3).setCellRenderer(new Sparkline());
-        getColumnModel().getColumn(3).setPreferredWidth(86);
+        getColumnModel().getColumn(3).setPreferredWidth(80);
         getColumnModel().getColumn(0).setPreferredWidth(96);
         getColumnModel().getColumn(1).setPreferredWidth(112);
         getColumnModel().getColumn(2).setPreferredWidth(56);

@@ -12,16 +12,12 @@ import javax.swing.JButton;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
 import javax.swing.JPopupMenu;
-import javax.swing.JScrollPane;
 import javax.swing.JSplitPane;
 import oblate.archive.StoredMark;
-import oblate.drift.LongitudePoint;
-import oblate.report.SeriesChart;
 import oblate.sky.PlanetModel;
 import oblate.sky.RotationSystem;
 import oblate.workbench.PanelContext;
 import oblate.workbench.actions.Deed;
-import oblate.workbench.look.Figures;
 import oblate.workbench.words.Texts;
 
 /** The panel of drifts: features on the left; longitudes, ladder and residuals on one axis of time; the chosen feature's figures in the inspector. */
@@ -29,42 +25,41 @@ final class DriftView extends JPanel {
     private static final long serialVersionUID = 1L;
     private static final Texts TEXTS = Texts.of(DriftView.class);
 
+    private static final int LADDER_STEP_PX = 20;
+
     private final transient PanelContext context;
-    private final DriftTable table = new DriftTable();
+    private final transient FeatureList features;
     private final DriftBar bar;
     private final ReasonBar reasons = new ReasonBar();
     private final DriftCanvas canvas;
     private final DriftInspector inspector;
     private final JPanel place = new JPanel(new CardLayout());
-    private final JLabel empty = new JLabel(TEXTS.text("empty.marks"), JLabel.CENTER);
+    private final JLabel empty = new JLabel(" ", JLabel.CENTER);
     private final FootNote notes = new FootNote("drift.notes");
     private final transient LadderWork ladder;
     private final transient DriftKeeping keeping;
     private final transient MarkMover mover;
+    private final transient LadderWidth ladderWidth;
+    private final transient FirstFeature first;
     private transient DriftData data = DriftData.NONE;
-    private boolean filling;
     private boolean stale = true;
-    private String filledFor = "";
 
     DriftView(PanelContext context) {
         super(new BorderLayout());
         this.context = context;
         setOpaque(false);
+        ladderWidth = new LadderWidth(context.settings());
+        first = new FirstFeature(context);
         bar = new DriftBar(context, new BarEvents());
         canvas = new DriftCanvas(context.background(), context::palette, this::scene, new CanvasEvents());
         inspector = new DriftInspector(context);
         ladder = new LadderWork(context, this::ladderTold);
         keeping = new DriftKeeping(this, context, bar, canvas, ladder, () -> data, this::chosen);
         mover = new MarkMover(context, canvas, reasons, () -> data, this::open);
+        features = new FeatureList(context, this::featureChosen);
         layOut();
         bindKeys();
         context.showInInspector(inspector);
-        table.getSelectionModel().addListSelectionListener(e -> {
-            if (!filling && !e.getValueIsAdjusting()) {
-                context.selection().chooseFeature(chosen().map(Fitted::name));
-                featureChosen();
-            }
-        });
         context.shelf().whenChanged(this::read);
         context.selection().whenChanged(this::followSelection);
         context.whenLookChanged(this::lookChanged);
@@ -76,16 +71,14 @@ final class DriftView extends JPanel {
     }
 
     private void layOut() {
-        JScrollPane list = new JScrollPane(table);
-        list.setBorder(BorderFactory.createEmptyBorder());
         place.setOpaque(false);
         place.setName("chart");
         place.add(empty, "empty");
         place.add(canvas, "canvas");
 
-        JSplitPane split = new JSplitPane(JSplitPane.HORIZONTAL_SPLIT, list, place);
+        JSplitPane split = new JSplitPane(JSplitPane.HORIZONTAL_SPLIT, features.scrolled(), place);
         split.setBorder(BorderFactory.createEmptyBorder());
-        split.setDividerLocation(context.settings().number("list", 340));
+        split.setDividerLocation(context.settings().number("list", 324));
         split.addPropertyChangeListener(
                 JSplitPane.DIVIDER_LOCATION_PROPERTY, e -> context.settings().keep("list", split.getDividerLocation()));
         JPanel top = new JPanel(new BorderLayout());
@@ -106,6 +99,9 @@ final class DriftView extends JPanel {
         key("drift.whole", this::wholeTime);
         key("drift.closer", () -> canvas.zoom(1 / 1.4));
         key("drift.wider", () -> canvas.zoom(1.4));
+        key("drift.ladder.wider", () -> widenLadder(LADDER_STEP_PX));
+        key("drift.ladder.narrower", () -> widenLadder(-LADDER_STEP_PX));
+        key("drift.ladder.usual", this::usualLadder);
         keeping.actions().forEach(context::offer);
     }
 
@@ -133,50 +129,17 @@ final class DriftView extends JPanel {
 
     private void show(DriftData fresh) {
         data = fresh;
-        filling = true;
-        table.show(fresh.fits());
-        filling = false;
+        features.show(fresh.fits());
         ((CardLayout) place.getLayout()).show(place, fresh.fits().isEmpty() ? "empty" : "canvas");
         empty.setForeground(context.palette().quietInk());
         empty.setText(TEXTS.text(fresh.hidden() == 0 ? "empty.marks" : "empty.systems"));
         followSelection();
-        chooseFirst();
+        first.choose(data.fits(), chosen().isPresent());
         featureChosen();
     }
 
-    /** When a planet's features are first shown and none of them is chosen, the first with a drift is, or else the first. */
-    private void chooseFirst() {
-        String planet = context.planet().id();
-        if (data.fits().isEmpty() || planet.equals(filledFor)) {
-            return;
-        }
-        filledFor = planet;
-        if (chosen().isEmpty()) {
-            Fitted first = data.fits().stream()
-                    .filter(f -> f.drift().isPresent())
-                    .findFirst()
-                    .orElse(data.fits().get(0));
-            context.selection().chooseFeature(Optional.of(first.name()));
-        }
-    }
-
     private void followSelection() {
-        filling = true;
-        Optional<String> name = context.selection().featureName();
-        int row = -1;
-        for (int i = 0; i < table.fits().size(); i++) {
-            if (name.equals(Optional.of(table.fits().get(i).name()))) {
-                row = i;
-            }
-        }
-        boolean other = row != table.getSelectedRow();
-        if (row < 0) {
-            table.clearSelection();
-        } else if (other) {
-            table.setRowSelectionInterval(row, row);
-            table.scrollRectToVisible(table.getCellRect(row, 0, true));
-        }
-        filling = false;
+        boolean other = features.follow(context.selection().featureName());
         canvas.choose(context.selection().markId().flatMap(data::pointOf));
         if (other) {
             featureChosen();
@@ -186,10 +149,7 @@ final class DriftView extends JPanel {
     }
 
     private Optional<Fitted> chosen() {
-        int row = table.getSelectedRow();
-        return row < 0 || row >= table.fits().size()
-                ? Optional.empty()
-                : Optional.of(table.fits().get(row));
+        return features.chosen();
     }
 
     private void featureChosen() {
@@ -202,7 +162,10 @@ final class DriftView extends JPanel {
             return;
         }
         if (bar.wantsLadder() && !data.fits().isEmpty()) {
-            ladder.want(chosen(), canvas.range(), DriftScene.stripsWithRoom(canvas.getWidth(), canvas.getHeight()));
+            ladder.want(
+                    chosen(),
+                    canvas.range(),
+                    DriftScene.stripsWithRoom(ladderWidth.within(canvas.getWidth()), canvas.getHeight()));
         } else {
             ladder.none();
         }
@@ -225,21 +188,6 @@ final class DriftView extends JPanel {
         }
     }
 
-    private ChartWish look() {
-        ChartWish plain = ChartWish.of(context.palette(), List.of());
-        Optional<String> only = bar.alone() ? chosen().map(Fitted::name) : Optional.empty();
-        return new ChartWish(
-                "",
-                bar.system().label(),
-                bar.leftward(),
-                only,
-                plain.ground(),
-                plain.ink(),
-                plain.quiet(),
-                plain.font(),
-                plain.colours());
-    }
-
     private Optional<DriftScene> scene() {
         if (data.fits().isEmpty()) {
             return Optional.empty();
@@ -251,52 +199,42 @@ final class DriftView extends JPanel {
                 data.fits(),
                 chosen().map(Fitted::name),
                 bar.manner(),
-                look(),
+                bar.look(chosen().map(Fitted::name)),
                 canvas.range(),
                 ladder.ladder(),
-                ladder.words()));
+                ladder.words(),
+                ladderWidth.within(canvas.getWidth())));
     }
 
     private void showFigures() {
         List<String> sentences = new ArrayList<>();
         ladder.ladder().ifPresent(l -> sentences.addAll(LadderDrawing.sentences(l, canvas.ladderLeftOut())));
-        String mark = canvas.chosen().map(this::words).orElse("");
+        String mark = canvas.chosen().map(said()::mark).orElse("");
         inspector.show(chosen(), bar.until(), mark, sentences);
         notes.setForeground(context.palette().quietInk());
-        notes.say(signs(), data.fits().isEmpty() || bar.until().isPresent() ? "" : TEXTS.text("foot.hint"));
+        notes.say(
+                said().signs(bar.until().isPresent(), isCrowded()),
+                data.fits().isEmpty() || bar.until().isPresent() ? "" : TEXTS.text("foot.hint"));
     }
 
-    /** What the signs of the chart mean, only of those that are there. */
-    private String signs() {
-        if (data.fits().isEmpty()) {
-            return "";
-        }
-        List<String> words = new ArrayList<>();
-        words.add(TEXTS.text("foot.hollow"));
-        if (data.fits().stream()
-                .flatMap(f -> f.drift().stream())
-                .anyMatch(d -> Gaps.of(d, SeriesChart.USUAL_GAP_DAYS).stream().anyMatch(Gaps.Piece::empty))) {
-            words.add(TEXTS.text("foot.dotted", Figures.fixed(SeriesChart.USUAL_GAP_DAYS, 0)));
-        }
-        if (data.hidden() > 0) {
-            words.add(TEXTS.text("foot.others", Integer.toString(data.hidden())));
-        }
-        if (bar.until().isPresent()) {
-            words.add(TEXTS.text("foot.band"));
-        }
-        return String.join("; ", words) + ".";
+    private boolean isCrowded() {
+        return bar.wantsLadder() && canvas.getWidth() > 0 && ladderWidth.within(canvas.getWidth()) == 0;
     }
 
-    /** A mark in words. */
-    private String words(DriftData.Point point) {
-        LongitudePoint p = data.measured(point);
-        return TEXTS.text(
-                "mark.words",
-                point.feature(),
-                Figures.dayUt(p.time()),
-                Figures.clockUt(p.time()),
-                bar.system().label(),
-                Figures.longitude(p.lonDeg(), p.sigmaDeg()));
+    private DriftWords said() {
+        return new DriftWords(data, bar.system());
+    }
+
+    private void usualLadder() {
+        ladderWidth.forget();
+        wantLadder();
+        redraw();
+    }
+
+    private void widenLadder(int byPx) {
+        ladderWidth.keep(ladderWidth.within(canvas.getWidth()) + byPx, canvas.getWidth());
+        wantLadder();
+        redraw();
     }
 
     private void choose(Optional<DriftData.Point> point) {
@@ -387,12 +325,27 @@ final class DriftView extends JPanel {
 
         @Override
         public String words(DriftData.Point point) {
-            return DriftView.this.words(point);
+            return said().mark(point);
         }
 
         @Override
         public void drawn() {
             showFigures();
+        }
+
+        @Override
+        public void ladderWide(int px, boolean settled) {
+            ladderWidth.keep(px, canvas.getWidth());
+            redraw();
+            if (settled) {
+                // More or fewer strips find room now.
+                wantLadder();
+            }
+        }
+
+        @Override
+        public void ladderUsual() {
+            usualLadder();
         }
     }
 }

@@ -12,6 +12,7 @@ import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.DoubleUnaryOperator;
+import java.util.function.IntFunction;
 import org.jfree.chart.annotations.AbstractXYAnnotation;
 import org.jfree.chart.axis.ValueAxis;
 import org.jfree.chart.plot.PlotRenderingInfo;
@@ -23,15 +24,16 @@ final class NameTags extends AbstractXYAnnotation {
     private static final int TRIES = 14;
     private final transient List<Track> tracks;
     private final List<Color> colours;
-    private final Font font;
+    private final transient IntFunction<Font> font;
     private final Color halo;
     private final transient DoubleUnaryOperator drawn;
 
     /**
+     * @param font face of each track's tag
      * @param ground what the tags are written on
      * @param drawn from a value to where it is drawn on the axis: the same turn
      */
-    NameTags(List<Track> tracks, List<Color> colours, Font font, Color ground, DoubleUnaryOperator drawn) {
+    NameTags(List<Track> tracks, List<Color> colours, IntFunction<Font> font, Color ground, DoubleUnaryOperator drawn) {
         this.tracks = tracks;
         this.colours = colours;
         this.font = font;
@@ -62,10 +64,10 @@ final class NameTags extends AbstractXYAnnotation {
                 taken.add(bar);
             }
         }
-        g.setFont(font);
-        FontMetrics size = g.getFontMetrics();
         for (int i = 0; i < tracks.size(); i++) {
             Track track = tracks.get(i);
+            g.setFont(font.apply(i));
+            FontMetrics size = g.getFontMetrics();
             if (track.last().isPresent() && !track.tag().isEmpty()) {
                 Track.Dot dot = track.last().get();
                 Point2D anchor = space.at(dot.time().toEpochMilli(), drawn.applyAsDouble(dot.value()));

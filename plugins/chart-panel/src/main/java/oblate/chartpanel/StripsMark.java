@@ -34,6 +34,11 @@ final class StripsMark extends AbstractXYAnnotation {
     /** Room between the axis of time and the strips, for leaders (px). */
     static final double GUTTER = 26;
 
+    private static final double ROOMY_PX = 220;
+    private static final double NARROW_PX = 160;
+    private static final DateTimeFormatter DAY =
+            DateTimeFormatter.ofPattern("d MMM", Locale.ENGLISH).withZone(ZoneOffset.UTC);
+
     private static final double BETWEEN = 3;
     private static final DateTimeFormatter CAPTION =
             DateTimeFormatter.ofPattern("d MMM HH:mm", Locale.ENGLISH).withZone(ZoneOffset.UTC);
@@ -139,7 +144,10 @@ final class StripsMark extends AbstractXYAnnotation {
 
     private void caption(Graphics2D g, LadderStrip strip, Rectangle2D box) {
         g.setFont(wish.font().deriveFont(Font.PLAIN, wish.font().getSize2D() - 2));
-        String words = CAPTION.format(strip.midUtc()) + " UT";
+        // The axis of time says UTC; on a narrow strip the feature needs the room.
+        String words = box.getWidth() < NARROW_PX
+                ? DAY.format(strip.midUtc())
+                : CAPTION.format(strip.midUtc()) + (box.getWidth() < ROOMY_PX ? "" : " UT");
         var size = g.getFontMetrics();
         g.setPaint(wish.redLight() ? wish.ground() : new Color(LadderStrip.UNSEEN));
         g.fill(new Rectangle2D.Double(box.getX(), box.getY(), size.stringWidth(words) + 8.0, size.getHeight()));

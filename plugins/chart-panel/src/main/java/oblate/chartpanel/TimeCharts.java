@@ -102,7 +102,7 @@ final class TimeCharts {
         Track quiet = new Track(track.name(), "", track.dots(), track.runs(), List.of());
         XYPlot plot = TimePlot.of(
                 List.of(quiet), dates, Axes.residuals(label, List.of(track), inks.wish()), down, false, inks);
-        plot.addAnnotation(new CornerTag(down ? "" : track.tag(), inks.colour(0), inks.wish()));
+        plot.addAnnotation(new CornerTag(down ? "" : track.tag(), inks.tag(0), inks.wish()));
         return plot;
     }
 

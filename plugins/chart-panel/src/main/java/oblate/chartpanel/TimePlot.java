@@ -61,7 +61,7 @@ final class TimePlot {
         List<Color> tagColours = new ArrayList<>();
         for (int i = 0; i < tracks.size(); i++) {
             Color colour = inks.colour(i);
-            tagColours.add(colour);
+            tagColours.add(inks.tag(i));
             addDots(dotData, dots, tracks.get(i), i, round, inks);
             for (Track.Run run : tracks.get(i).runs()) {
                 addRun(lineData, lines, run, colour, round);
@@ -74,8 +74,12 @@ final class TimePlot {
             }
         }
         Font bold = inks.wish().font().deriveFont(Font.BOLD, inks.wish().font().getSize2D() - 1);
-        plot.addAnnotation(
-                new NameTags(tracks, tagColours, bold, inks.wish().ground(), v -> round ? Turns.reduced(v) : v));
+        plot.addAnnotation(new NameTags(
+                tracks,
+                tagColours,
+                i -> inks.stands(i) ? bold : bold.deriveFont(Font.PLAIN),
+                inks.wish().ground(),
+                v -> round ? Turns.reduced(v) : v));
         plot.setDataset(DOTS, dotData);
         plot.setRenderer(DOTS, dots);
         plot.setDataset(LINES, lineData);
@@ -97,7 +101,12 @@ final class TimePlot {
 
         Color colour(int track) {
             Color full = wish.colours().get((first + track) % wish.colours().size());
-            return chosen.isEmpty() || chosen.get() == track ? full : mixed(full, wish.ground(), PALE);
+            return stands(track) ? full : mixed(full, wish.ground(), PALE);
+        }
+
+        /** Whether a track stands out, as all do when none is chosen. */
+        boolean stands(int track) {
+            return chosen.isEmpty() || chosen.get() == track;
         }
 
         private static Color mixed(Color a, Color b, double share) {
@@ -105,6 +114,31 @@ final class TimePlot {
                     (int) Math.round(share * a.getRed() + (1 - share) * b.getRed()),
                     (int) Math.round(share * a.getGreen() + (1 - share) * b.getGreen()),
                     (int) Math.round(share * a.getBlue() + (1 - share) * b.getBlue()));
+        }
+
+        /** What a track's name is written in: its colour, drawn toward the ink until it reads on the ground (WCAG AA). */
+        Color tag(int track) {
+            Color full = wish.colours().get((first + track) % wish.colours().size());
+            Color read = full;
+            for (int step = 1; step <= 10 && contrast(read, wish.ground()) < 4.5; step++) {
+                read = mixed(full, wish.ink(), 1 - step / 10.0);
+            }
+            return read;
+        }
+
+        private static double contrast(Color a, Color b) {
+            double light = Math.max(luminance(a), luminance(b));
+            double dark = Math.min(luminance(a), luminance(b));
+            return (light + 0.05) / (dark + 0.05);
+        }
+
+        private static double luminance(Color c) {
+            return 0.2126 * linear(c.getRed()) + 0.7152 * linear(c.getGreen()) + 0.0722 * linear(c.getBlue());
+        }
+
+        private static double linear(int part) {
+            double v = part / 255.0;
+            return v <= 0.03928 ? v / 12.92 : Math.pow((v + 0.055) / 1.055, 2.4);
         }
 
         Shape shape(int track) {

@@ -125,6 +125,34 @@ class DriftWindowTest extends PanelJourney {
     }
 
     @Test
+    void theLadderGivesWayToTheChartAndKeepsTheWidthItIsGiven() throws IOException {
+        season();
+        open("longitude-date");
+        OpenWindow.await("the ladder", () -> canvas().divider().isPresent());
+        assertThat(chartWidth()).isGreaterThan(250);
+        int before = divider();
+        int y = OpenWindow.ask(() -> canvas().getHeight() / 2);
+        mouse(MouseEvent.MOUSE_PRESSED, new Point(before, y), 1);
+        mouse(MouseEvent.MOUSE_DRAGGED, new Point(before - 30, y), 1);
+        mouse(MouseEvent.MOUSE_DRAGGED, new Point(before - 60, y), 1);
+        mouse(MouseEvent.MOUSE_RELEASED, new Point(before - 60, y), 1);
+        settle();
+        assertThat(divider()).isEqualTo(before - 60);
+        window.close();
+        open("longitude-date");
+        OpenWindow.await("the ladder again", () -> canvas().divider().isPresent());
+        assertThat(divider()).isEqualTo(before - 60);
+        mouse(MouseEvent.MOUSE_PRESSED, new Point(before - 60, y), 2);
+        mouse(MouseEvent.MOUSE_RELEASED, new Point(before - 60, y), 2);
+        settle();
+        assertThat(divider()).isEqualTo(before);
+    }
+
+    private int divider() {
+        return OpenWindow.ask(() -> canvas().divider().getAsInt());
+    }
+
+    @Test
     void anEmptyArchiveSaysWhatToDo() {
         open("longitude-date");
         assertThat(isShown(canvas())).isFalse();
@@ -141,7 +169,7 @@ class DriftWindowTest extends PanelJourney {
         double beside = chartWidth();
         OpenWindow.act(list::clearSelection);
         settle();
-        assertThat(chartWidth()).isGreaterThan(1.5 * beside);
+        assertThat(chartWidth()).isGreaterThan(1.25 * beside);
         assertThat(OpenWindow.<Integer>ask(list::getSelectedRow)).isNegative();
         OpenWindow.act(() -> window.workbench().showPanel("nights"));
         OpenWindow.act(() -> window.workbench().showPanel("longitude-date"));

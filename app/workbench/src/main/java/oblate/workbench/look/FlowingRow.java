@@ -13,7 +13,7 @@ public final class FlowingRow extends JPanel {
     private static final int GAP_PX = 8;
     private static final int LINE_GAP_PX = 6;
     private static final int SIDE_PX = 16;
-    private static final int ENDS_PX = 8;
+    private final int sidePx;
     private final boolean lastRight;
 
     /**
@@ -22,8 +22,19 @@ public final class FlowingRow extends JPanel {
      * @param lastRight whether the last part keeps to the right edge
      */
     public FlowingRow(boolean lastRight) {
+        this(lastRight, SIDE_PX);
+    }
+
+    /**
+     * An empty row.
+     *
+     * @param lastRight whether the last part keeps to the right edge
+     * @param sidePx room left free at its sides, half as much above
+     */
+    public FlowingRow(boolean lastRight, int sidePx) {
         super(null);
         this.lastRight = lastRight;
+        this.sidePx = sidePx;
         setOpaque(false);
         addComponentListener(new ComponentAdapter() {
             @Override
@@ -44,7 +55,7 @@ public final class FlowingRow extends JPanel {
         if (getWidth() > 0) {
             return new Dimension(getWidth(), arranged(getWidth(), false));
         }
-        int wide = 2 * SIDE_PX;
+        int wide = 2 * sidePx;
         for (Component part : getComponents()) {
             wide += part.isVisible() ? part.getPreferredSize().width + GAP_PX : 0;
         }
@@ -58,8 +69,8 @@ public final class FlowingRow extends JPanel {
 
     /** Puts the parts in their places, or only finds out how high they stand (px). */
     private int arranged(int widthPx, boolean place) {
-        int x = SIDE_PX;
-        int y = ENDS_PX;
+        int x = sidePx;
+        int y = sidePx / 2;
         int lineHeight = 0;
         Component[] parts = getComponents();
         for (int i = 0; i < parts.length; i++) {
@@ -67,15 +78,15 @@ public final class FlowingRow extends JPanel {
                 continue;
             }
             Dimension wish = parts[i].getPreferredSize();
-            int width = Math.min(wish.width, Math.max(0, widthPx - 2 * SIDE_PX));
-            if (x > SIDE_PX && x + width > widthPx - SIDE_PX) {
-                x = SIDE_PX;
+            int width = Math.min(wish.width, Math.max(0, widthPx - 2 * sidePx));
+            if (x > sidePx && x + width > widthPx - sidePx) {
+                x = sidePx;
                 y += lineHeight + LINE_GAP_PX;
                 lineHeight = 0;
             }
             if (place) {
                 boolean right = lastRight && i == parts.length - 1;
-                parts[i].setBounds(right ? widthPx - SIDE_PX - width : x, y, width, wish.height);
+                parts[i].setBounds(right ? widthPx - sidePx - width : x, y, width, wish.height);
             }
             x += width + GAP_PX;
             lineHeight = Math.max(lineHeight, wish.height);

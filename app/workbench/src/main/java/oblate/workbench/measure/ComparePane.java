@@ -2,12 +2,15 @@
 package oblate.workbench.measure;
 
 import java.awt.BorderLayout;
+import java.awt.event.ActionEvent;
 import java.util.List;
 import java.util.Optional;
+import javax.swing.AbstractAction;
 import javax.swing.JButton;
 import javax.swing.JComboBox;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
+import javax.swing.KeyStroke;
 import javax.swing.Timer;
 import net.miginfocom.swing.MigLayout;
 import oblate.archive.ArchivedPicture;
@@ -25,6 +28,7 @@ final class ComparePane extends JPanel {
     private static final int BLINK_MS = 700;
     private static final int SETTLE_MS = 150;
     private static final int MOST_PX = 1000;
+    private static final double SLIDE = 0.02;
     private final transient PanelContext context;
     private final transient Desk desk;
     private final PairCanvas canvas;
@@ -66,11 +70,34 @@ final class ComparePane extends JPanel {
         add(bar, BorderLayout.NORTH);
         add(canvas, BorderLayout.CENTER);
         canvas.whenResized(settle::restart);
+        canvas.setFocusable(true);
+        key("UP", () -> choose(-1));
+        key("DOWN", () -> choose(1));
+        key("LEFT", () -> canvas.slideBy(-SLIDE));
+        key("RIGHT", () -> canvas.slideBy(SLIDE));
+    }
+
+    private void key(String stroke, Runnable deed) {
+        canvas.getInputMap(WHEN_FOCUSED).put(KeyStroke.getKeyStroke(stroke), stroke);
+        canvas.getActionMap().put(stroke, new AbstractAction() {
+            private static final long serialVersionUID = 1L;
+
+            @Override
+            public void actionPerformed(ActionEvent e) {
+                deed.run();
+            }
+        });
+    }
+
+    @Override
+    public boolean requestFocusInWindow() {
+        return canvas.requestFocusInWindow();
     }
 
     private static JButton button(String text, String name, Runnable deed) {
         JButton button = new JButton(text);
         button.setName(name);
+        button.setToolTipText(TEXTS.text(name + ".tip"));
         button.addActionListener(e -> deed.run());
         return button;
     }

@@ -1,6 +1,7 @@
 /* SPDX-License-Identifier: Apache-2.0 */
 package oblate.workbench.measure;
 
+import java.awt.BasicStroke;
 import java.awt.Color;
 import java.awt.Cursor;
 import java.awt.Dimension;
@@ -8,6 +9,7 @@ import java.awt.Graphics;
 import java.awt.Graphics2D;
 import java.awt.Rectangle;
 import java.awt.RenderingHints;
+import java.awt.event.ActionEvent;
 import java.awt.event.MouseAdapter;
 import java.awt.event.MouseEvent;
 import java.awt.image.BufferedImage;
@@ -16,7 +18,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.LongConsumer;
+import javax.swing.AbstractAction;
 import javax.swing.JComponent;
+import javax.swing.KeyStroke;
 import javax.swing.Scrollable;
 import oblate.workbench.PanelContext;
 import oblate.workbench.look.Figures;
@@ -35,6 +39,7 @@ final class CutCells extends JComponent implements Scrollable {
     private final transient PanelContext context;
     private final transient List<Cut> cuts = new ArrayList<>();
     private String remark = "";
+    private int chosen;
 
     /**
      * One cut-out.
@@ -49,6 +54,7 @@ final class CutCells extends JComponent implements Scrollable {
     CutCells(PanelContext context, LongConsumer whenChosen) {
         this.context = context;
         setName("season.cells");
+        setFocusable(true);
         setToolTipText("");
         setCursor(Cursor.getPredefinedCursor(Cursor.HAND_CURSOR));
         addMouseListener(new MouseAdapter() {
@@ -57,6 +63,37 @@ final class CutCells extends JComponent implements Scrollable {
                 at(e).ifPresent(c -> whenChosen.accept(c.pictureId()));
             }
         });
+        key("LEFT", () -> choose(chosen - 1));
+        key("RIGHT", () -> choose(chosen + 1));
+        key("UP", () -> choose(chosen - columns()));
+        key("DOWN", () -> choose(chosen + columns()));
+        key("HOME", () -> choose(0));
+        key("END", () -> choose(cuts.size() - 1));
+        key("ENTER", () -> {
+            if (chosen < cuts.size()) {
+                whenChosen.accept(cuts.get(chosen).pictureId());
+            }
+        });
+    }
+
+    private void key(String stroke, Runnable deed) {
+        getInputMap(WHEN_FOCUSED).put(KeyStroke.getKeyStroke(stroke), stroke);
+        getActionMap().put(stroke, new AbstractAction() {
+            private static final long serialVersionUID = 1L;
+
+            @Override
+            public void actionPerformed(ActionEvent e) {
+                deed.run();
+            }
+        });
+    }
+
+    private void choose(int index) {
+        if (index >= 0 && index < cuts.size()) {
+            chosen = index;
+            scrollRectToVisible(cell(index));
+            repaint();
+        }
     }
 
     static BufferedImage turned(BufferedImage image) {
@@ -70,6 +107,7 @@ final class CutCells extends JComponent implements Scrollable {
 
     void clear(String words) {
         cuts.clear();
+        chosen = 0;
         remark = words;
         revalidate();
         repaint();
@@ -137,6 +175,11 @@ final class CutCells extends JComponent implements Scrollable {
             Rectangle r = cell(i);
             if (r.intersects(clip)) {
                 paintCut(g2, colours, cuts.get(i), r);
+                if (i == chosen && isFocusOwner()) {
+                    g2.setColor(colours.accent());
+                    g2.setStroke(new BasicStroke(2));
+                    g2.drawRect(r.x - 1, r.y - 1, SIDE_PX + 1, SIDE_PX + 1);
+                }
             }
         }
         g2.dispose();

@@ -82,6 +82,11 @@ final class Desk {
         return fits;
     }
 
+    /** Whether a picture lies on the desk, or is on its way there. */
+    boolean isOn(long pictureId) {
+        return wanted == pictureId;
+    }
+
     boolean isWanted(OpenPicture picture) {
         return picture.picture().id() == wanted;
     }
@@ -151,6 +156,7 @@ final class Desk {
         trouble.ifPresent(context::say);
         listener.pictureChanged();
         chooseSelected();
+        hand.arrive(id);
         restoring.filter(r -> r.edit().pictureId() == id).ifPresent(r -> hand.choose(r.markId()));
         restoring = Optional.empty();
         boolean unfitted =

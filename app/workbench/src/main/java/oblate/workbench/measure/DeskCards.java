@@ -2,8 +2,14 @@
 package oblate.workbench.measure;
 
 import java.awt.CardLayout;
+import java.awt.event.ActionEvent;
+import java.util.List;
 import java.util.Optional;
+import java.util.function.Consumer;
+import javax.swing.AbstractAction;
+import javax.swing.JComponent;
 import javax.swing.JPanel;
+import javax.swing.KeyStroke;
 import oblate.archive.StoredMark;
 import oblate.disc.SurfacePoint;
 import oblate.workbench.PanelContext;
@@ -19,13 +25,18 @@ final class DeskCards extends JPanel {
     private final DiscCanvas canvas;
     private final ComparePane compare;
     private final SeasonPane season;
+    private final transient Consumer<Boolean> whenShown;
     private String shown = ONE;
 
-    DeskCards(PanelContext context, Desk desk, DiscCanvas canvas) {
+    /**
+     * @param whenShown told whether something else than the one picture is shown
+     */
+    DeskCards(PanelContext context, Desk desk, DiscCanvas canvas, Consumer<Boolean> whenShown) {
         super(new CardLayout());
         this.context = context;
         this.desk = desk;
         this.canvas = canvas;
+        this.whenShown = whenShown;
         compare = new ComparePane(context, desk, this::showOne);
         season = new SeasonPane(context, desk, this::showOne);
         setOpaque(false);
@@ -53,7 +64,7 @@ final class DeskCards extends JPanel {
             showOne();
             return;
         }
-        Optional<SurfacePoint> place = mark.flatMap(m -> m.mark().point()).or(() -> canvas.pointer()
+        Optional<SurfacePoint> place = mark.flatMap(m -> m.mark().point()).or(() -> canvas.pointed()
                 .flatMap(p -> desk.open().flatMap(OpenPicture::frame).flatMap(f -> f.locate(p.xPx(), p.yPx()))));
         Optional<String> why = season.begin(place, mark.flatMap(StoredMark::featureName));
         if (why.isPresent()) {
@@ -84,8 +95,29 @@ final class DeskCards extends JPanel {
         }
         shown = name;
         ((CardLayout) getLayout()).show(this, name);
-        if (name.equals(ONE)) {
-            canvas.requestFocusInWindow();
+        // Without this the focus would go wherever it finds a place, and with it the keys.
+        switch (name) {
+            case TWO -> compare.requestFocusInWindow();
+            case SEASON -> season.requestFocusInWindow();
+            default -> canvas.requestFocusInWindow();
+        }
+        whenShown.accept(!name.equals(ONE));
+    }
+
+    /** Makes the keys that open a view work in it too, where they close it, and Esc. */
+    void bind(MeasureActions actions) {
+        for (JComponent view : List.of(compare, season)) {
+            actions.deed("compare").bind(view, WHEN_ANCESTOR_OF_FOCUSED_COMPONENT);
+            actions.deed("season").bind(view, WHEN_ANCESTOR_OF_FOCUSED_COMPONENT);
+            view.getInputMap(WHEN_ANCESTOR_OF_FOCUSED_COMPONENT).put(KeyStroke.getKeyStroke("ESCAPE"), "one");
+            view.getActionMap().put("one", new AbstractAction() {
+                private static final long serialVersionUID = 1L;
+
+                @Override
+                public void actionPerformed(ActionEvent e) {
+                    showOne();
+                }
+            });
         }
     }
 }

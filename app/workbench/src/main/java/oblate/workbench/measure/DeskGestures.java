@@ -47,7 +47,7 @@ final class DeskGestures {
             return;
         }
         Optional<StoredMark> hit = desk.hand().shown().stream()
-                .filter(m -> m.id() != MarkHand.NOT_KEPT)
+                .filter(m -> m.id() != ShownMarks.NOT_KEPT)
                 .filter(m -> canvas.view().toScreen(m.mark().pixel()).distance(screen) <= HIT_PX)
                 .findFirst();
         if (hit.isPresent()) {
@@ -72,7 +72,7 @@ final class DeskGestures {
     /** Drops a mark where the pointer is. */
     void markAtPointer() {
         if (!outline.isOpen()) {
-            canvas.pointer().ifPresent(desk.hand()::drop);
+            canvas.pointed().ifPresent(desk.hand()::drop);
         }
     }
 
@@ -81,6 +81,7 @@ final class DeskGestures {
         if (outline.isOpen()) {
             inspector.keepOutline();
         } else {
+            desk.fits().tryAgain();
             desk.hand().tryAgain();
         }
     }

@@ -9,6 +9,7 @@ import javax.swing.JToggleButton;
 import net.miginfocom.swing.MigLayout;
 import oblate.workbench.actions.Deed;
 import oblate.workbench.look.Drawings;
+import oblate.workbench.look.FlowingRow;
 import oblate.workbench.look.LineIcon;
 import oblate.workbench.words.Texts;
 
@@ -23,13 +24,13 @@ final class DeskTools extends JPanel {
     private final JButton system;
 
     DeskTools(MeasureActions actions, ViewSettings settings, ToolRack rack) {
-        super(new MigLayout("insets 6 12 4 12, gap 2 2, fillx, wrap 1", "[grow,fill]"));
+        super(new MigLayout("insets 4 12 0 12, gap 0 0, fillx, wrap 1", "[grow,fill]"));
         this.settings = settings;
         setOpaque(false);
-        JPanel deeds = row("[][]12[][]push[]");
+        FlowingRow deeds = new FlowingRow(true, 0);
         JButton fit = button(actions, "fit", "fit");
         fit.setText(TEXTS.text("tools.fit"));
-        fit.setIcon(new LineIcon(18, Drawings::fit));
+        fit.setIcon(new LineIcon(15, Drawings::fit));
         deeds.add(fit);
         deeds.add(button(actions, "hand", "hand"));
         deeds.add(button(actions, "compare", "compare"));
@@ -37,8 +38,8 @@ final class DeskTools extends JPanel {
         season.setText(TEXTS.text("tools.season"));
         deeds.add(season);
         deeds.add(button(actions, "accept", "next"));
-        add(deeds);
-        JPanel layers = row("");
+        add(deeds, "wmin 0");
+        FlowingRow layers = new FlowingRow(false, 0);
         for (Layer layer : Layers.all()) {
             JToggleButton toggle = toggle(actions, "layer." + layer.id(), layer.label());
             switches.put(layer, toggle);
@@ -48,16 +49,10 @@ final class DeskTools extends JPanel {
         layers.add(magnifier);
         step = button(actions, "grid.step", "grid.step");
         system = button(actions, "grid.system", "grid.system");
-        layers.add(step, "gapleft 8");
+        layers.add(step);
         layers.add(system);
-        layers.add(rack, "gapleft 8");
-        add(layers);
-    }
-
-    private static JPanel row(String columns) {
-        JPanel row = new JPanel(new MigLayout("insets 0, gap 2", columns));
-        row.setOpaque(false);
-        return row;
+        layers.add(rack);
+        add(layers, "wmin 0");
     }
 
     private static JButton button(MeasureActions actions, String id, String name) {

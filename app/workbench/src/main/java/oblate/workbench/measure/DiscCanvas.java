@@ -181,6 +181,11 @@ final class DiscCanvas extends JComponent {
         repaint();
     }
 
+    /** Where the pointer is in the picture, also when it has not moved since the picture came up under it. */
+    Optional<PixelPoint> pointed() {
+        return pointer.or(() -> Optional.ofNullable(getMousePosition()).map(p -> view.toPicture(p.x, p.y)));
+    }
+
     /** Where the pointer is in the picture. */
     Optional<PixelPoint> pointer() {
         return pointer;

@@ -1,8 +1,10 @@
 /* SPDX-License-Identifier: Apache-2.0 */
 package oblate.workbench.measure;
 
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import oblate.archive.StoredFit;
 import oblate.disc.DiscFit;
 import oblate.disc.FitHints;
@@ -27,8 +29,13 @@ final class FitDesk {
     private final Desk desk;
     private final MarkDesk marks;
     private Optional<String> refusal = Optional.empty();
+    private Optional<Held> held = Optional.empty();
+
+    /** A disc the archive did not take. */
+    private record Held(OpenPicture picture, DiscFit fit, Edit.Origin origin) {}
+
     private Optional<FitHints> said = Optional.empty();
-    private boolean fitting;
+    private final Set<Long> underWay = new HashSet<>();
 
     FitDesk(PanelContext context, Desk desk, MarkDesk marks) {
         this.context = context;
@@ -40,12 +47,14 @@ final class FitDesk {
         return refusal;
     }
 
+    /** Whether the disc of the picture on the desk is being fitted. */
     boolean isFitting() {
-        return fitting;
+        return desk.open().filter(o -> underWay.contains(o.picture().id())).isPresent();
     }
 
     /** Forgets what was said of the picture before. */
     void leave() {
+        held = Optional.empty();
         refusal = Optional.empty();
         said = Optional.empty();
     }
@@ -83,16 +92,19 @@ final class FitDesk {
 
     /** Fits the disc and keeps what comes of it. */
     void fit() {
-        if (desk.open().isEmpty() || fitting) {
+        // The picture before may still be fitted; that goes on, and this one comes after it.
+        if (desk.open().isEmpty() || isFitting()) {
             return;
         }
         OpenPicture picture = desk.open().get();
+        long id = picture.picture().id();
         if (picture.disc().isEmpty()) {
             context.say(TEXTS.text("fit.impossible"));
             return;
         }
         FitHints hints = said.orElse(picture.hints());
-        fitting = true;
+        held = Optional.empty();
+        underWay.add(id);
         refusal = Optional.empty();
         desk.makeWay();
         context.background()
@@ -104,7 +116,7 @@ final class FitDesk {
                                 .outcome(),
                         outcome -> fitted(picture, outcome))
                 .whenEnded(() -> {
-                    fitting = false;
+                    underWay.remove(id);
                     desk.tellContent();
                 });
         desk.tellContent();
@@ -180,11 +192,32 @@ final class FitDesk {
                                     picture.readAgain(context.archive()));
                         },
                         this::kept,
-                        why -> {
-                            refusal = Optional.of(TEXTS.text("fit.not.kept", why));
-                            context.say(refusal.get());
-                            desk.tellContent();
-                        });
+                        why -> notKept(new Held(picture, fit, origin), why));
+    }
+
+    private void notKept(Held what, String why) {
+        String name = what.picture().picture().originalName();
+        String sentence = TEXTS.text("fit.not.kept", name, why);
+        context.say(sentence);
+        if (desk.isWanted(what.picture())) {
+            held = Optional.of(what);
+            refusal = Optional.of(sentence);
+            desk.tellContent();
+        }
+    }
+
+    /** Whether a disc was found or drawn that the archive did not take. */
+    boolean isHeldBack() {
+        return held.isPresent();
+    }
+
+    /** Offers the archive again what it did not take. */
+    void tryAgain() {
+        held.ifPresent(h -> {
+            held = Optional.empty();
+            refusal = Optional.empty();
+            keep(h.picture(), h.fit(), h.origin());
+        });
     }
 
     private void kept(OpenPicture fresh) {

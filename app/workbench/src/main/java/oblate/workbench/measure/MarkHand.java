@@ -1,11 +1,8 @@
 /* SPDX-License-Identifier: Apache-2.0 */
 package oblate.workbench.measure;
 
-import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
-import java.util.function.Consumer;
 import javax.swing.Timer;
 import oblate.archive.Feature;
 import oblate.archive.NewMark;
@@ -19,32 +16,30 @@ import oblate.workbench.words.Texts;
 
 /**
  * What a hand does to the marks of the picture on the desk: drops, moves, names, withdraws. What the archive does not take stays in the hand, with the reason,
- * and can be tried again. On the event thread only.
+ * and can be tried again; when the picture is left it waits there. On the event thread only.
  */
 final class MarkHand {
     private static final Texts TEXTS = Texts.of(MarkHand.class);
-    /** Number of a mark that has no row yet. */
-    static final long NOT_KEPT = -1;
-
     private static final int MOVE_PAUSE_MS = 400;
     private final PanelContext context;
     private final Desk desk;
-    private final MarkDesk marks;
+    private final MarkKeeper keeper;
     private final Timer moveTimer = new Timer(MOVE_PAUSE_MS, e -> commitMove());
     private Optional<Long> chosenId = Optional.empty();
-    private Optional<NewMark> fresh = Optional.empty();
-    private Optional<NewMark> moving = Optional.empty();
+    private Optional<InHand> hand = Optional.empty();
+    private Optional<InHand> sent = Optional.empty();
     private Optional<String> trouble = Optional.empty();
 
     MarkHand(PanelContext context, Desk desk, MarkDesk marks) {
         this.context = context;
         this.desk = desk;
-        this.marks = marks;
+        keeper = new MarkKeeper(context, desk, marks);
         moveTimer.setRepeats(false);
     }
 
+    /** The mark that is chosen: the one being dropped, or a row. */
     Optional<Long> chosenId() {
-        return chosenId;
+        return isFresh() ? Optional.of(ShownMarks.NOT_KEPT) : chosenId;
     }
 
     /** Why the archive did not take what is in the hand. */
@@ -54,39 +49,20 @@ final class MarkHand {
 
     /** Whether something is in the hand that the archive did not take. */
     boolean isHeldBack() {
-        return trouble.isPresent() && (fresh.isPresent() || moving.isPresent());
+        return trouble.isPresent() && hand.isPresent();
+    }
+
+    private boolean isFresh() {
+        return hand.filter(InHand::isFresh).isPresent();
+    }
+
+    private Optional<InHand> moving() {
+        return hand.filter(h -> chosenId.filter(h::isOf).isPresent());
     }
 
     /** Marks as they are to be shown: the one being moved is where it has been moved to, a fresh one is there before it is kept. */
     List<StoredMark> shown() {
-        List<StoredMark> shown = new ArrayList<>();
-        desk.open().ifPresent(o -> {
-            o.marks()
-                    .forEach(m -> shown.add(
-                            chosenId.equals(Optional.of(m.id())) && moving.isPresent() ? with(m, moving.get()) : m));
-            fresh.ifPresent(f -> shown.add(new StoredMark(
-                    NOT_KEPT,
-                    f,
-                    Map.of(),
-                    Optional.empty(),
-                    o.picture().time().orElseThrow().midUtc(),
-                    o.picture().time().orElseThrow().midUtc(),
-                    Optional.empty(),
-                    Optional.empty())));
-        });
-        return shown;
-    }
-
-    private static StoredMark with(StoredMark m, NewMark moved) {
-        return new StoredMark(
-                m.id(),
-                moved,
-                m.longitudes(),
-                m.featureName(),
-                m.midUtc(),
-                m.madeUtc(),
-                m.supersededBy(),
-                m.withdrawnReason());
+        return desk.open().map(o -> ShownMarks.of(o, hand)).orElse(List.of());
     }
 
     private Optional<StoredMark> chosen() {
@@ -95,37 +71,54 @@ final class MarkHand {
                 .findFirst());
     }
 
-    /** Lets go of everything, for another picture; what the archive did not take is lost, and said so. */
+    /** Lets go of everything, for another picture; what the archive did not take waits on this one, and that is said. */
     void leave() {
-        commitMove();
         if (isHeldBack()) {
-            context.say(TEXTS.text("mark.left.behind", trouble.orElseThrow()));
+            keeper.letWait(hand.orElseThrow(), trouble.orElseThrow());
+        } else {
+            commitMove();
         }
         forget();
     }
 
+    /** Another picture lies on the desk: a mark that waits on it is in the hand again. */
+    void arrive(long pictureId) {
+        keeper.take(pictureId).ifPresent(w -> {
+            hand = Optional.of(w.what());
+            chosenId = w.what().old().map(StoredMark::id);
+            trouble = Optional.of(w.why());
+            desk.tellContent();
+        });
+    }
+
     private void forget() {
+        moveTimer.stop();
         chosenId = Optional.empty();
-        fresh = Optional.empty();
-        moving = Optional.empty();
+        hand = Optional.empty();
+        sent = Optional.empty();
         trouble = Optional.empty();
     }
 
-    /** Chooses a mark, or none. */
+    /** Chooses a mark, or none; one that is held back is tried again first, so that it is not mixed up with the other. */
     void choose(Optional<Long> markId) {
-        if (!markId.equals(chosenId)) {
-            commitMove();
-            chosenId = markId;
-            chosen().flatMap(StoredMark::featureName)
-                    .ifPresent(f -> context.selection().chooseFeature(Optional.of(f)));
-            desk.tellContent();
+        if (markId.equals(chosenId)) {
+            return;
         }
+        if (isHeldBack()) {
+            tryAgain();
+            return;
+        }
+        commitMove();
+        chosenId = markId;
+        chosen().flatMap(StoredMark::featureName)
+                .ifPresent(f -> context.selection().chooseFeature(Optional.of(f)));
+        desk.tellContent();
     }
 
     /** Drops a mark, or says why not. */
     void drop(PixelPoint pixel) {
-        if (desk.open().isEmpty() || fresh.isPresent()) {
-            fresh.ifPresent(f -> tryAgain());
+        if (desk.open().isEmpty() || isFresh() || isHeldBack()) {
+            tryAgain();
             return;
         }
         commitMove();
@@ -144,47 +137,75 @@ final class MarkHand {
                     Figures.fixed(MarkMeasurer.LARGEST_EMISSION_DEG, 0)));
             return;
         }
-        fresh = Optional.of(mark);
-        keepFresh();
+        chosenId = Optional.empty();
+        hand = Optional.of(InHand.fresh(mark));
+        send(hand.get());
     }
 
-    private void keepFresh() {
+    /** Offers the archive what is in the hand. */
+    private void send(InHand what) {
+        boolean again = trouble.isPresent();
         trouble = Optional.empty();
+        sent = Optional.of(what);
         desk.tellContent();
-        marks.add(
-                fresh.orElseThrow(),
-                answer(stored -> desk.readAgain(() -> {
-                    fresh = Optional.empty();
-                    chosenId = Optional.of(stored.id());
-                    desk.tellContent();
-                    desk.wantName(stored);
-                })));
-    }
-
-    private MarkDesk.Answer answer(Consumer<StoredMark> done) {
-        return new MarkDesk.Answer() {
+        keeper.keep(what, new MarkDesk.Answer() {
             @Override
-            public void done(StoredMark mark) {
+            public void done(StoredMark stored) {
                 trouble = Optional.empty();
-                desk.changedShelf();
-                done.accept(mark);
+                if (again) {
+                    context.say(TEXTS.text("mark.kept.now"));
+                }
+                what.name().ifPresent(f -> context.selection().chooseFeature(Optional.of(f.name())));
+                desk.readAgain(() -> kept(what, stored));
             }
 
             @Override
             public void failed(String why) {
-                trouble = Optional.of(why);
-                context.say(TEXTS.text("mark.not.kept", why));
-                desk.tellContent();
+                heldBack(what, why);
             }
-        };
+        });
+    }
+
+    private boolean isSameMark(InHand what) {
+        return hand.filter(h -> h.old().equals(what.old())).isPresent();
+    }
+
+    private void kept(InHand what, StoredMark stored) {
+        if (what.isFresh() || chosenId.filter(what::isOf).isPresent()) {
+            chosenId = Optional.of(stored.id());
+        }
+        if (isSameMark(what)) {
+            // Moved on meanwhile: that move is kept when it rests.
+            hand = hand.filter(h -> !h.mark().pixel().equals(what.mark().pixel()))
+                    .map(h -> InHand.moved(stored, h.mark()));
+            if (hand.isPresent()) {
+                moveTimer.restart();
+            }
+        }
+        sent = sent.filter(s -> !s.equals(what));
+        desk.tellContent();
+        if (what.isFresh()) {
+            desk.wantName(stored);
+        }
+    }
+
+    private void heldBack(InHand what, String why) {
+        sent = sent.filter(s -> !s.equals(what));
+        if (hand.isPresent() && !isSameMark(what)) {
+            // The hand has taken hold of another mark since.
+            keeper.letWait(what, why);
+            return;
+        }
+        hand = hand.or(() -> Optional.of(what));
+        trouble = Optional.of(why);
+        context.say(TEXTS.text("mark.not.kept", why));
+        desk.tellContent();
     }
 
     /** Offers the archive again what it did not take. */
     void tryAgain() {
-        if (trouble.isPresent() && fresh.isPresent()) {
-            keepFresh();
-        } else if (trouble.isPresent() && moving.isPresent()) {
-            commitMove();
+        if (isHeldBack()) {
+            send(hand.orElseThrow());
         }
     }
 
@@ -192,26 +213,16 @@ final class MarkHand {
     void name(Feature feature) {
         moveTimer.stop();
         chosen().ifPresent(m -> {
-            NewMark as = moving.orElse(m.mark());
-            marks.name(m, as, feature, answer(stored -> {
-                context.selection().chooseFeature(Optional.of(feature.name()));
-                settle(stored);
-            }));
-        });
-    }
-
-    private void settle(StoredMark stored) {
-        desk.readAgain(() -> {
-            moving = Optional.empty();
-            chosenId = Optional.of(stored.id());
-            desk.tellContent();
+            NewMark as = moving().map(InHand::mark).orElse(m.mark());
+            hand = Optional.of(new InHand(Optional.of(m), as, Optional.of(feature)));
+            send(hand.get());
         });
     }
 
     /** Moves the chosen mark by so much (picture px); kept in the archive once it rests. */
     boolean move(double dxPx, double dyPx) {
         boolean moved = moveInHand(dxPx, dyPx);
-        if (moving.isPresent()) {
+        if (moving().isPresent()) {
             moveTimer.restart();
         }
         return moved;
@@ -219,9 +230,7 @@ final class MarkHand {
 
     /** Keeps a move that was only in the hand. */
     void settleMove() {
-        if (moving.isPresent()) {
-            commitMove();
-        }
+        commitMove();
     }
 
     /** Moves the chosen mark by so much (picture px), as long as it is being named: name and place are kept together. */
@@ -229,17 +238,17 @@ final class MarkHand {
         if (desk.open().flatMap(OpenPicture::frame).isEmpty()) {
             return false;
         }
-        if (fresh.isPresent()) {
-            fresh = Optional.of(moved(fresh.get(), dxPx, dyPx));
+        if (isFresh()) {
+            hand = hand.map(h -> h.at(moved(h.mark(), dxPx, dyPx)));
             desk.tellContent();
             return true;
         }
         Optional<StoredMark> mark = chosen();
         mark.ifPresent(m -> {
-            NewMark now = moving.orElse(m.mark());
-            NewMark to = moved(now, dxPx, dyPx);
-            if (to.point().isPresent() == now.point().isPresent()) {
-                moving = Optional.of(to);
+            InHand now = moving().orElse(InHand.moved(m, m.mark()));
+            NewMark to = moved(now.mark(), dxPx, dyPx);
+            if (to.point().isPresent() == now.mark().point().isPresent()) {
+                hand = Optional.of(now.at(to));
                 desk.tellContent();
             }
         });
@@ -253,46 +262,39 @@ final class MarkHand {
 
     private void commitMove() {
         moveTimer.stop();
-        if (moving.isPresent() && chosen().isPresent()) {
-            NewMark to = moving.get();
-            marks.move(
-                    chosen().get(),
-                    to,
-                    answer(stored -> desk.readAgain(() -> {
-                        // Moved on meanwhile: that move is kept when it rests.
-                        moving = moving.filter(m -> !m.equals(to));
-                        chosenId = Optional.of(stored.id());
-                        desk.tellContent();
-                    })));
-        }
+        moving().filter(h -> !sent.equals(Optional.of(h))).ifPresent(this::send);
     }
 
     /** Where the chosen mark is, for the magnifier. */
     Optional<PixelPoint> chosenPixel() {
-        return fresh.or(() -> moving).map(NewMark::pixel).or(() -> chosen().map(
-                        m -> m.mark().pixel()));
+        return hand.filter(h -> h.isFresh() || moving().isPresent())
+                .map(InHand::mark)
+                .or(() -> chosen().map(StoredMark::mark))
+                .map(NewMark::pixel);
     }
 
-    /** Takes the chosen mark out of use, or lets go of one that was never kept. */
+    /** Takes the chosen mark out of use, or lets go of what was never kept. */
     void withdraw() {
         moveTimer.stop();
-        if (fresh.isPresent()) {
+        if (isFresh() || isHeldBack()) {
             forget();
             desk.tellContent();
             return;
         }
         Optional<StoredMark> mark = chosen();
-        moving = Optional.empty();
-        mark.ifPresent(m -> marks.withdraw(m, answer(stored -> {
+        hand = Optional.empty();
+        mark.ifPresent(m -> keeper.withdraw(m, () -> {
             chosenId = Optional.empty();
             desk.readAgain(desk::tellContent);
-        })));
+        }));
     }
 
     /** After an undo or a redo: shows the mark that is there now. */
     void restored(Optional<Long> markId) {
         moveTimer.stop();
-        moving = Optional.empty();
+        hand = Optional.empty();
+        sent = Optional.empty();
+        trouble = Optional.empty();
         chosenId = markId;
     }
 }

@@ -179,9 +179,9 @@ final class MeasureInspector extends JPanel {
         if (desk.fits().isFitting()) {
             fitSection.setTitle(TEXTS.text("inspector.fit.running"));
         } else if (desk.fits().refusal().isPresent()) {
-            fitSection.setTitle(TEXTS.text("inspector.fit.refused"));
+            fitSection.setTitle(TEXTS.text(desk.fits().isHeldBack() ? "inspector.fit.held" : "inspector.fit.refused"));
             list.alarm(desk.fits().refusal().get());
-            list.remark(TEXTS.text("fit.refused.way"));
+            list.remark(TEXTS.text(desk.fits().isHeldBack() ? "fit.not.kept.way" : "fit.refused.way"));
         } else if (open.fit().isEmpty()) {
             fitSection.setTitle(TEXTS.text("inspector.fit.none"));
             list.remark(open.disc().isPresent() ? TEXTS.text("fit.none.way") : TEXTS.text("fit.none.facts"));

@@ -62,7 +62,8 @@ final class MeasureView extends JPanel implements Desk.Listener, DiscCanvas.Even
         gestures = new DeskGestures(context, desk, canvas, outline, naming, inspector, rack);
         MeasureActions actions = new MeasureActions(this);
         tools = new DeskTools(actions, settings, rack);
-        cards = new DeskCards(context, desk, canvas);
+        cards = new DeskCards(context, desk, canvas, this::otherViewShown);
+        cards.bind(actions);
         layOut();
         actions.bind(canvas, this);
         actions.all().forEach(context::offer);
@@ -131,6 +132,9 @@ final class MeasureView extends JPanel implements Desk.Listener, DiscCanvas.Even
             return;
         }
         Optional<ArchivedPicture> chosen = context.selection().pictureId().flatMap(context.shelf()::picture);
+        if (context.shelf().isRead() && context.shelf().pictures().isEmpty()) {
+            canvas.setEmptyWords(TEXTS.text("empty.archive"));
+        }
         chosen.ifPresent(picture -> {
             film.show(picture.night()
                     .map(n -> context.shelf().ofNight(n, picture.planetId()))
@@ -189,6 +193,12 @@ final class MeasureView extends JPanel implements Desk.Listener, DiscCanvas.Even
                 .map(Placement::equatorialRadiusPx)
                 .orElse(Math.min(pixels.widthPx(), pixels.heightPx()) / 2.0);
         canvas.setWhole(middle, radius, again);
+    }
+
+    /** The readout speaks of the one picture: while another view lies over it there is nothing to read. */
+    private void otherViewShown(boolean other) {
+        readout.setVisible(!other);
+        zoom.setVisible(!other);
     }
 
     private Optional<Placement> placement() {
@@ -287,6 +297,7 @@ final class MeasureView extends JPanel implements Desk.Listener, DiscCanvas.Even
 
     private void lookChanged() {
         readout.setFont(Theme.figureFont(0));
+        readout.setForeground(context.palette().quietInk());
         zoom.setForeground(context.palette().quietInk());
         canvas.setLook(look());
         if (desk.open().isPresent()) {
@@ -321,7 +332,7 @@ final class MeasureView extends JPanel implements Desk.Listener, DiscCanvas.Even
 
     @Override
     public void viewChanged() {
-        zoom.setText(Figures.fixed(canvas.view().scale() * 100, 0) + " %");
+        zoom.setText(desk.open().isEmpty() ? "" : Figures.fixed(canvas.view().scale() * 100, 0) + " %");
         naming.place();
     }
 

@@ -39,6 +39,8 @@ import oblate.workbench.words.Texts;
 final class NamingList extends JPanel {
     private static final long serialVersionUID = 1L;
     private static final Texts TEXTS = Texts.of(NamingList.class);
+    private static final int WIDTH = 440;
+    private static final int ROWS = 5;
     private static final String[] KINDS = {"spot", "oval", "bar", "barge", "projection", "storm", "moon", "shadow"};
     private final transient Supplier<Palette> palette;
     private final transient Consumer<Feature> whenNamed;
@@ -105,7 +107,6 @@ final class NamingList extends JPanel {
             }
         });
         addMouseListener(new MouseAdapter() {});
-        setSize(440, 268);
         setVisible(false);
     }
 
@@ -129,6 +130,9 @@ final class NamingList extends JPanel {
         typed.setText("");
         keys.setForeground(palette.get().quietInk());
         refill();
+        // So many whole rows, whatever the face of the theme.
+        list.setVisibleRowCount(Math.max(2, Math.min(ROWS, model.size())));
+        setSize(WIDTH, getPreferredSize().height);
         setVisible(true);
         typed.requestFocusInWindow();
     }
@@ -145,7 +149,10 @@ final class NamingList extends JPanel {
         } else {
             list.clearSelection();
         }
-        keys.setText(forward ? TEXTS.text("naming.words") : TEXTS.text("naming.words.nothing"));
+        keys.setText(
+                forward
+                        ? TEXTS.text("naming.words")
+                        : model.isEmpty() ? TEXTS.text("naming.words.none") : TEXTS.text("naming.words.nothing"));
     }
 
     private void move(int step) {

@@ -73,9 +73,18 @@ final class PairCanvas extends JComponent {
     }
 
     private void slide(MouseEvent e) {
+        requestFocusInWindow();
         if (manner == Manner.SLIDER && !images.isEmpty()) {
             int width = images.get(0).getWidth();
             share = Math.max(0, Math.min(1, (e.getX() - (getWidth() - width) / 2.0) / width));
+            repaint();
+        }
+    }
+
+    /** Moves the line that parts the pictures, in shares of their width. */
+    void slideBy(double more) {
+        if (manner == Manner.SLIDER) {
+            share = Math.max(0, Math.min(1, share + more));
             repaint();
         }
     }

@@ -79,6 +79,11 @@ final class SeasonPane extends JPanel {
         add(scroll, BorderLayout.CENTER);
     }
 
+    @Override
+    public boolean requestFocusInWindow() {
+        return cells.requestFocusInWindow();
+    }
+
     /** Follows a place of the picture on the desk; says why not where it cannot. */
     Optional<String> begin(Optional<SurfacePoint> point, Optional<String> feature) {
         Optional<ApparentDisc> disc = desk.open().flatMap(OpenPicture::disc);

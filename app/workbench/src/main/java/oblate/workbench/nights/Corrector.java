@@ -2,16 +2,20 @@
 package oblate.workbench.nights;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.concurrent.atomic.AtomicReference;
 import java.util.function.Consumer;
 import java.util.function.UnaryOperator;
 import oblate.archive.Archive;
+import oblate.archive.ArchiveProblem;
 import oblate.archive.ArchivedPicture;
 import oblate.archive.PictureCorrections;
 import oblate.archive.PictureFacts;
 import oblate.base.ProblemException;
+import oblate.base.ProblemKind;
 import oblate.base.Progress;
 import oblate.workbench.Edit;
 import oblate.workbench.PanelContext;
@@ -20,6 +24,10 @@ import oblate.workbench.words.Texts;
 /** Corrects the facts of pictures in the background, with progress and a way to stop, and remembers how to take it back. */
 final class Corrector {
     private static final Texts TEXTS = Texts.of(Corrector.class);
+    /** What would befall every further picture too, each after a wait. */
+    private static final Set<ProblemKind> CONCERNS_ALL =
+            Set.of(ArchiveProblem.BUSY, ArchiveProblem.CANNOT_WRITE, ArchiveProblem.ARCHIVE_GONE);
+
     private final PanelContext context;
     private final Archive archive;
 
@@ -100,6 +108,9 @@ final class Corrector {
                 looked++;
             } catch (ProblemException e) {
                 trouble = trouble.or(() -> Optional.of(e.getMessage()));
+                if (CONCERNS_ALL.contains(e.kind())) {
+                    break;
+                }
             }
         }
         return new Outcome(changes, looked, ids.size(), trouble);
@@ -113,24 +124,33 @@ final class Corrector {
         String said = done == 0 && outcome.trouble().isEmpty()
                 ? TEXTS.text("corrected.none", Integer.toString(outcome.asked()))
                 : TEXTS.text("corrected", what, Integer.toString(done), Integer.toString(outcome.asked()));
-        context.say(outcome.trouble().map(t -> said + " " + t).orElse(said));
+        context.say(outcome.trouble()
+                .map(t -> TEXTS.text("corrected.trouble", t, Integer.toString(outcome.asked()), Integer.toString(done)))
+                .orElse(said));
     }
 
     /** Settles that the times of pictures are right, though their sources disagree. */
     void settleTimes(List<ArchivedPicture> pictures, String reason) {
+        List<Edit.Disagreement> settled = Collections.synchronizedList(new ArrayList<>());
         context.background()
                 .run(
                         TEXTS.text("settling"),
                         progress -> {
-                            pictures.forEach(p -> archive.settleTime(p.id(), reason));
-                            return pictures;
+                            for (int i = 0; i < pictures.size() && !progress.isCancelled(); i++) {
+                                ArchivedPicture picture = pictures.get(i);
+                                progress.report(i, pictures.size(), picture.originalName());
+                                archive.settleTime(picture.id(), reason);
+                                settled.add(new Edit.Disagreement(picture.id(), picture.timeConflicts()));
+                            }
+                            return settled;
                         },
-                        done -> context.edits()
-                                .add(new Edit.TimesSettled(
-                                        done.stream()
-                                                .map(p -> new Edit.Disagreement(p.id(), p.timeConflicts()))
-                                                .toList(),
-                                        reason)))
-                .whenEnded(context.shelf()::refresh);
+                        done -> {})
+                // Also when it was stopped or failed: what was settled until then can be taken back.
+                .whenEnded(() -> {
+                    if (!settled.isEmpty()) {
+                        context.edits().add(new Edit.TimesSettled(settled, reason));
+                    }
+                    context.shelf().refresh();
+                });
     }
 }

@@ -1,10 +1,7 @@
 /* SPDX-License-Identifier: Apache-2.0 */
 package oblate.workbench.nights;
 
-import java.awt.BasicStroke;
-import java.awt.Color;
 import java.awt.Dimension;
-import java.awt.Font;
 import java.awt.Graphics;
 import java.awt.Graphics2D;
 import java.awt.Rectangle;
@@ -13,9 +10,6 @@ import java.awt.event.ActionEvent;
 import java.awt.event.MouseAdapter;
 import java.awt.event.MouseEvent;
 import java.time.LocalDate;
-import java.time.format.DateTimeFormatter;
-import java.time.temporal.ChronoUnit;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.function.LongConsumer;
@@ -31,16 +25,7 @@ import oblate.workbench.words.Texts;
 /** Longitude from left to right, date from top to bottom, shaded by how squarely each longitude was seen. */
 final class CoverageMap extends JComponent {
     private static final Texts TEXTS = Texts.of(CoverageMap.class);
-    static final int LEFT = 128;
-    static final int TOP = 58;
     private static final long serialVersionUID = 1L;
-    private static final int RIGHT = 24;
-    private static final int BOTTOM = 16;
-    private static final int STRIP_PX = 12;
-    private static final double LEAST_PX_PER_DAY = 3;
-    private static final double MOST_PX_PER_DAY = 16;
-    private static final DateTimeFormatter DAY = DateTimeFormatter.ofPattern("d MMM", Locale.ENGLISH);
-    private static final DateTimeFormatter MONTH = DateTimeFormatter.ofPattern("MMMM uuuu", Locale.ENGLISH);
     private final transient Supplier<Palette> palette;
     private final transient Consumer<Optional<Place>> whenPointed;
     private final transient LongConsumer whenChosen;
@@ -107,52 +92,17 @@ final class CoverageMap extends JComponent {
         repaint();
     }
 
-    private LocalDate first() {
-        return coverage.orElseThrow().nights().get(0).evening();
-    }
-
-    private long days() {
-        var nights = coverage.orElseThrow().nights();
-        return ChronoUnit.DAYS.between(first(), nights.get(nights.size() - 1).evening()) + 1;
-    }
-
-    private double pxPerDay() {
-        double fitting = (roomPx - TOP - BOTTOM) / (double) days();
-        return Math.max(LEAST_PX_PER_DAY, Math.min(MOST_PX_PER_DAY, fitting));
-    }
-
-    private double yOf(LocalDate evening) {
-        return TOP + ChronoUnit.DAYS.between(first(), evening) * pxPerDay();
-    }
-
-    private double pxPerDeg() {
-        return Math.max(1, getWidth() - LEFT - RIGHT) / 360.0;
+    private Optional<CoverageScale> scale() {
+        return coverage.map(c -> new CoverageScale(c, getWidth(), roomPx));
     }
 
     /** Where a longitude in a night is painted, for those who want to point at it. */
     Rectangle cell(SeasonCoverage.Night night, int lonDeg) {
-        return new Rectangle(
-                (int) (LEFT + lonDeg * pxPerDeg()),
-                (int) yOf(night.evening()),
-                Math.max(1, (int) Math.ceil(pxPerDeg())),
-                Math.max(1, (int) pxPerDay()));
+        return scale().orElseThrow().cell(night, lonDeg);
     }
 
     private Optional<Place> at(MouseEvent e) {
-        int lon = (int) Math.floor((e.getX() - LEFT) / pxPerDeg());
-        if (coverage.isEmpty() || lon < 0 || lon >= 360 || e.getY() < TOP) {
-            return Optional.empty();
-        }
-        double day = (e.getY() - TOP) / pxPerDay();
-        // Nights with pictures are few and thin: the nearest one within a few pixels is meant.
-        return coverage.get().nights().stream()
-                .map(n -> new Place(n, lon))
-                .filter(p -> distance(p, day) * pxPerDay() < 6)
-                .min((a, b) -> Double.compare(distance(a, day), distance(b, day)));
-    }
-
-    private double distance(Place place, double day) {
-        return Math.abs(ChronoUnit.DAYS.between(first(), place.night().evening()) + 0.5 - day);
+        return scale().flatMap(s -> s.at(e.getX(), e.getY()));
     }
 
     private void point(Optional<Place> place) {
@@ -188,8 +138,7 @@ final class CoverageMap extends JComponent {
 
     @Override
     public Dimension getPreferredSize() {
-        int height = coverage.isEmpty() ? roomPx : (int) Math.ceil(TOP + days() * pxPerDay() + BOTTOM);
-        return new Dimension(400, height);
+        return new Dimension(400, scale().map(CoverageScale::height).orElse(roomPx));
     }
 
     @Override
@@ -201,7 +150,7 @@ final class CoverageMap extends JComponent {
         g2.setColor(colours.ground());
         g2.fillRect(0, 0, getWidth(), getHeight());
         if (coverage.isPresent()) {
-            paintMap(g2, colours, coverage.get());
+            new CoveragePainter(scale().orElseThrow(), colours).paint(g2, pointed);
         } else {
             g2.setFont(Theme.bodyFont(2));
             g2.setColor(colours.ink());
@@ -209,96 +158,6 @@ final class CoverageMap extends JComponent {
             g2.drawString(text, (getWidth() - g2.getFontMetrics().stringWidth(text)) / 2, getHeight() / 2);
         }
         g2.dispose();
-    }
-
-    private void paintMap(Graphics2D g, Palette colours, SeasonCoverage shown) {
-        int width = (int) Math.round(360 * pxPerDeg());
-        int height = (int) Math.ceil(days() * pxPerDay());
-        g.setColor(colours.raised());
-        g.fillRect(LEFT, TOP, width, height);
-        paintRow(g, colours, shown.bestOfAllDeg(), TOP - STRIP_PX - 8, STRIP_PX);
-        for (SeasonCoverage.Night night : shown.nights()) {
-            paintRow(g, colours, night.bestDeg(), yOf(night.evening()), Math.max(2, pxPerDay() - 1));
-        }
-        paintScale(g, colours, width, height);
-        paintDates(g, colours, width);
-        pointed.ifPresent(p -> {
-            g.setColor(colours.alarm());
-            g.setStroke(new BasicStroke(1.5f));
-            int x = (int) (LEFT + (p.lonDeg() + 0.5) * pxPerDeg());
-            int y = (int) yOf(p.night().evening());
-            g.drawRect(LEFT - 2, y - 2, width + 3, (int) Math.max(2, pxPerDay() - 1) + 3);
-            g.drawLine(x, TOP - STRIP_PX - 12, x, y - 2);
-        });
-    }
-
-    private void paintRow(Graphics2D g, Palette colours, int[] bestDeg, double y, double height) {
-        g.setColor(colours.line());
-        g.fill(new Rectangle.Double(LEFT, y, 360 * pxPerDeg(), height));
-        int from = 0;
-        // Neighbours of one shade are painted as one, so that no seams show between them.
-        for (int lon = 1; lon <= 360; lon++) {
-            if (lon == 360 || bestDeg[lon] != bestDeg[from]) {
-                shade(colours, bestDeg[from]).ifPresent(g::setColor);
-                if (bestDeg[from] < SeasonCoverage.UNSEEN_DEG) {
-                    int x = (int) Math.round(LEFT + from * pxPerDeg());
-                    int end = (int) Math.round(LEFT + lon * pxPerDeg());
-                    g.fill(new Rectangle.Double(x, y, end - x, height));
-                }
-                from = lon;
-            }
-        }
-    }
-
-    /** From full tone where it was seen square on to nearly nothing at the limb; a step where it becomes too slantwise to measure well. */
-    static Optional<Color> shade(Palette colours, int emissionDeg) {
-        if (emissionDeg >= SeasonCoverage.UNSEEN_DEG) {
-            return Optional.empty();
-        }
-        Color tone = colours.accent();
-        int strength = emissionDeg <= Coverage.WITHIN_DEG
-                ? 255 - 135 * emissionDeg / Coverage.WITHIN_DEG
-                : Math.max(6, 62 - 56 * (emissionDeg - Coverage.WITHIN_DEG) / 30);
-        return Optional.of(new Color(tone.getRed(), tone.getGreen(), tone.getBlue(), strength));
-    }
-
-    private void paintScale(Graphics2D g, Palette colours, int width, int height) {
-        g.setFont(Theme.figureFont(-2));
-        int step = width > 700 ? 30 : width > 350 ? 60 : 90;
-        for (int lon = 0; lon <= 360; lon += step) {
-            int x = (int) Math.round(LEFT + lon * pxPerDeg());
-            g.setColor(new Color(colours.quietInk().getRGB() & 0xFFFFFF | 0x30000000, true));
-            g.drawLine(x, TOP - 4, x, TOP + height);
-            g.setColor(colours.quietInk());
-            String text = lon + "°";
-            g.drawString(text, x - g.getFontMetrics().stringWidth(text) / 2, TOP - STRIP_PX - 14);
-        }
-        g.setFont(Theme.bodyFont(-1));
-        g.setColor(colours.ink());
-        g.drawString(TEXTS.text("coverage.all"), 16, TOP - 9);
-    }
-
-    private void paintDates(Graphics2D g, Palette colours, int width) {
-        Font day = Theme.bodyFont(-2);
-        double free = TOP - 1.0;
-        double lineHeight = 15;
-        int month = -1;
-        for (SeasonCoverage.Night night : coverage.orElseThrow().nights()) {
-            double y = yOf(night.evening());
-            if (y < free) {
-                continue;
-            }
-            boolean newMonth = night.evening().getMonthValue() != month;
-            month = night.evening().getMonthValue();
-            g.setFont(newMonth ? Theme.headFont(-2) : day);
-            g.setColor(newMonth ? colours.ink() : colours.quietInk());
-            String text = newMonth && pxPerDay() * 28 > 3 * lineHeight
-                    ? DAY.format(night.evening()) + " " + night.evening().getYear()
-                    : newMonth ? MONTH.format(night.evening()) : DAY.format(night.evening());
-            float baseline = (float) (y + Math.max(8, pxPerDay() / 2 + 4));
-            g.drawString(text, LEFT - 10f - g.getFontMetrics().stringWidth(text), baseline);
-            free = y + lineHeight;
-        }
     }
 
     private final class Mouse extends MouseAdapter {

@@ -114,6 +114,12 @@ final class CoverageView extends JPanel {
         compute();
     }
 
+    /** Takes on the colours of another theme. */
+    void lookChanged() {
+        sum.setForeground(context.palette().quietInk());
+        told.setForeground(context.palette().quietInk());
+    }
+
     private static String name(List<LocalDate> nights) {
         String from = MONTH.format(nights.get(0));
         String to = MONTH.format(nights.get(nights.size() - 1));
@@ -143,6 +149,7 @@ final class CoverageView extends JPanel {
                         .flatMap(ArchivedPicture::night)
                         .ifPresent(map::bringIntoView);
                 say(made);
+                tell(Optional.empty());
             }
         });
     }
@@ -176,7 +183,8 @@ final class CoverageView extends JPanel {
 
     private void tell(Optional<CoverageMap.Place> place) {
         told.setForeground(context.palette().quietInk());
-        told.setText(place.map(this::words).orElse(TEXTS.text("coverage.tip")));
+        boolean none = coverage.filter(c -> !c.nights().isEmpty()).isEmpty();
+        told.setText(place.map(this::words).orElse(none ? " " : TEXTS.text("coverage.tip")));
     }
 
     private String words(CoverageMap.Place place) {

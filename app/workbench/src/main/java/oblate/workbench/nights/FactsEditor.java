@@ -28,6 +28,7 @@ import oblate.archive.PictureFacts;
 import oblate.archive.Site;
 import oblate.sky.PlanetModel;
 import oblate.workbench.PanelContext;
+import oblate.workbench.look.TypingBox;
 import oblate.workbench.words.Texts;
 
 /** Corrects the facts of one picture or of many: only what was touched is changed. */
@@ -90,11 +91,7 @@ final class FactsEditor extends JPanel {
 
     private static JComponent input(FactField field) {
         return switch (field) {
-            case PLANET, SITE, OBSERVER, KIT, FILTER -> {
-                JComboBox<String> box = new JComboBox<>();
-                box.setEditable(true);
-                yield box;
-            }
+            case PLANET, SITE, OBSERVER, KIT, FILTER -> new TypingBox();
             default -> new JTextField();
         };
     }
@@ -242,8 +239,9 @@ final class FactsEditor extends JPanel {
             return;
         }
         List<FactField> touched = touchedFields();
-        Optional<String> fault =
-                touched.stream().flatMap(f -> fault(f, value(f)).stream()).findFirst();
+        Optional<String> fault = touched.stream()
+                .flatMap(f -> check().fault(f, value(f)).stream())
+                .findFirst();
         boolean timed = touched.contains(FactField.TIME) || touched.contains(FactField.LENGTH);
         if (fault.isEmpty() && timed && reason.getText().isBlank()) {
             fault = Optional.of(TEXTS.text("facts.say.why"));
@@ -258,39 +256,13 @@ final class FactsEditor extends JPanel {
         revalidate();
     }
 
+    private FactsCheck check() {
+        return new FactsCheck(pictures, sites, context.workbench().planets());
+    }
+
     /** What was typed; the word none empties a fact. */
     private String value(FactField field) {
         return typed(field).equalsIgnoreCase(NONE) ? "" : typed(field);
-    }
-
-    private Optional<String> fault(FactField field, String value) {
-        if (field == FactField.PLANET && !value.isEmpty() && planetId(value).isEmpty()) {
-            return Optional.of(TEXTS.text("facts.no.planet", value));
-        }
-        if (field == FactField.SITE && !value.isEmpty() && !sites.contains(value)) {
-            return Optional.of(TEXTS.text("facts.no.site", value));
-        }
-        boolean undated = pictures.stream().anyMatch(p -> p.time().isEmpty());
-        if (field == FactField.TIME
-                && pictures.size() > 1
-                && TimeEntry.of(value).filter(TimeEntry::isWhole).isPresent()) {
-            return Optional.of(TEXTS.text("facts.one.time"));
-        }
-        boolean part = TimeEntry.of(value).filter(e -> !e.isWhole()).isPresent();
-        if (field == FactField.TIME && undated && part) {
-            return Optional.of(TEXTS.text("facts.whole.time"));
-        }
-        if (field == FactField.LENGTH && undated) {
-            return Optional.of(TEXTS.text("facts.time.first"));
-        }
-        return field.fault(value);
-    }
-
-    private Optional<String> planetId(String typed) {
-        return context.workbench().planets().stream()
-                .filter(p -> p.label().equalsIgnoreCase(typed) || p.id().equalsIgnoreCase(typed))
-                .map(PlanetModel::id)
-                .findFirst();
     }
 
     private void apply() {
@@ -299,8 +271,8 @@ final class FactsEditor extends JPanel {
         }
         List<FactField> touched = touchedFields();
         Map<FactField, String> values = new EnumMap<>(FactField.class);
-        touched.forEach(
-                f -> values.put(f, f == FactField.PLANET ? planetId(value(f)).orElse("") : value(f)));
+        touched.forEach(f ->
+                values.put(f, f == FactField.PLANET ? check().planetId(value(f)).orElse("") : value(f)));
         UnaryOperator<PictureFacts> change = facts -> {
             PictureFacts made = facts;
             for (Map.Entry<FactField, String> one : values.entrySet()) {

@@ -50,6 +50,12 @@ final class FilingDesk {
         return outcomes.get();
     }
 
+    /** Takes on the colours of another theme. */
+    void lookChanged() {
+        sheet.ifPresent(FilingSheet::lookChanged);
+        outcomes.ifPresent(OutcomeList::colour);
+    }
+
     private void close() {
         place.close();
         whenClosed.run();
@@ -94,11 +100,14 @@ final class FilingDesk {
             // What was typed is still in the sheet: mend the trouble, press Enter again.
             place.open(sheet());
             sheet().sayTrouble(result.trouble().get());
+            sheet().requestFocusInWindow();
             context.say(result.trouble().get());
             return;
         }
         outcomes().show(result.outcomes(), stopped);
+        context.say(outcomes().sum());
         place.open(outcomes());
+        outcomes().requestFocusInWindow();
         result.outcomes().stream()
                 .filter(FilingOutcome.Filed.class::isInstance)
                 .map(o -> ((FilingOutcome.Filed) o).picture().id())

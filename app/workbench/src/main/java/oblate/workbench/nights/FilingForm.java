@@ -21,7 +21,9 @@ import oblate.image.TimeWish;
 import oblate.sky.PlanetModel;
 import oblate.workbench.PanelContext;
 import oblate.workbench.PanelSettings;
+import oblate.workbench.look.FlowingRow;
 import oblate.workbench.look.Theme;
+import oblate.workbench.look.TypingBox;
 import oblate.workbench.words.Texts;
 
 /** What is said once for all files that were dropped; what was said last time is there already. */
@@ -35,12 +37,12 @@ final class FilingForm extends JPanel {
     private final transient PanelContext context;
     private final JComboBox<String> planet = new JComboBox<>();
     private final JComboBox<String> site = new JComboBox<>();
-    private final JComboBox<String> kit = new JComboBox<>();
+    private final JComboBox<String> kit = new TypingBox();
     private final JTextField observer = new JTextField(12);
     private final JTextField filter = new JTextField(8);
     private final JTextField seeing = new JTextField(3);
     private final JComboBox<String> scale = new JComboBox<>(SCALES.toArray(String[]::new));
-    private final JComboBox<String> zone = new JComboBox<>();
+    private final JComboBox<String> zone = new TypingBox();
     private final JComboBox<String> meaning = new JComboBox<>(
             new String[] {NOT_SAID, TEXTS.text("filing.start"), TEXTS.text("filing.middle"), TEXTS.text("filing.end")});
     private final JTextField length = new JTextField(4);
@@ -51,36 +53,30 @@ final class FilingForm extends JPanel {
      * @param whenChanged called when something was said that may change what the files mean
      */
     FilingForm(PanelContext context, Runnable whenChanged) {
-        super(new MigLayout("insets 0, gap 8 6, fillx", "[]12[]12[]12[]12[]12[]push", "[][]"));
+        super(new MigLayout("insets 0, gap 0 2, fillx, wrap 1", "[grow,fill]"));
         this.context = context;
         setOpaque(false);
-        kit.setEditable(true);
-        zone.setEditable(true);
         planet.setName("filing.planet");
         zone.setName("filing.zone");
         undated.setName("filing.undated");
         undated.setOpaque(false);
-        field(FactField.PLANET.label(), planet, "w 140!");
-        field(FactField.SITE.label(), site, "w 150!");
-        field(FactField.KIT.label(), kit, "w 170!");
-        field(FactField.OBSERVER.label(), observer, "w 130!");
-        field(FactField.FILTER.label(), filter, "w 80!");
+        FlowingRow facts = row();
+        facts.add(field(FactField.PLANET.label(), planet, "w 140!"));
+        facts.add(field(FactField.SITE.label(), site, "w 150!"));
+        facts.add(field(FactField.KIT.label(), kit, "w 170!"));
+        facts.add(field(FactField.OBSERVER.label(), observer, "w 130!"));
+        facts.add(field(FactField.FILTER.label(), filter, "w 80!"));
         JPanel rating = new JPanel(new MigLayout("insets 0, gap 4"));
         rating.setOpaque(false);
-        rating.add(seeing);
+        rating.add(seeing, "w 48!");
         rating.add(scale);
-        field(FactField.SEEING.label(), rating, "");
-        JPanel times = new JPanel(new MigLayout("insets 0, gap 6"));
-        times.setOpaque(false);
-        times.add(new JLabel(TEXTS.text("filing.zone.before")));
-        times.add(zone, "w 150!");
-        times.add(new JLabel(TEXTS.text("filing.meaning.before")));
-        times.add(meaning);
-        times.add(new JLabel(TEXTS.text("filing.length.before")));
-        times.add(length);
-        times.add(new JLabel(TEXTS.text("filing.length.after")));
-        add(times, "newline, span, split 2");
-        add(undated, "gapleft 16");
+        facts.add(field(FactField.SEEING.label(), rating, ""));
+        FlowingRow times = row();
+        times.add(together(new JLabel(TEXTS.text("filing.zone.before")), zone));
+        times.add(together(new JLabel(TEXTS.text("filing.meaning.before")), meaning));
+        times.add(together(
+                new JLabel(TEXTS.text("filing.length.before")), length, new JLabel(TEXTS.text("filing.length.after"))));
+        times.add(undated);
         Runnable tell = () -> {
             if (!filling) {
                 whenChanged.run();
@@ -93,7 +89,23 @@ final class FilingForm extends JPanel {
         undated.addActionListener(e -> tell.run());
     }
 
-    private void field(String name, JComponent component, String constraint) {
+    private FlowingRow row() {
+        FlowingRow row = new FlowingRow(false, 0);
+        add(row, "wmin 0");
+        return row;
+    }
+
+    /** Parts that stay in one line. */
+    private static JPanel together(JComponent... parts) {
+        JPanel group = new JPanel(new MigLayout("insets 0, gap 6"));
+        group.setOpaque(false);
+        for (JComponent part : parts) {
+            group.add(part, part instanceof JTextField ? "w 48!" : part instanceof TypingBox ? "w 150!" : "");
+        }
+        return group;
+    }
+
+    private static JPanel field(String name, JComponent component, String constraint) {
         JPanel cell = new JPanel(new MigLayout("insets 0, gap 0 2, wrap 1"));
         cell.setOpaque(false);
         JLabel label = new JLabel(name);
@@ -101,7 +113,7 @@ final class FilingForm extends JPanel {
         label.setLabelFor(component);
         cell.add(label);
         cell.add(component, constraint);
-        add(cell);
+        return cell;
     }
 
     /** Puts in what was said last time. */
@@ -111,13 +123,15 @@ final class FilingForm extends JPanel {
         fill(
                 planet,
                 context.workbench().planets().stream().map(PlanetModel::label).toList(),
-                settings.text("filing.planet", FILES_SAY),
+                planetLabel(settings.text("filing.planet", "")),
                 FILES_SAY);
         zone.removeAllItems();
         List.of(NOT_SAID, "UTC", ZoneId.systemDefault().getId()).stream()
                 .distinct()
                 .forEach(zone::addItem);
-        zone.setSelectedItem(settings.text("filing.zone", NOT_SAID));
+        // Earlier versions kept the shown word where nothing was said.
+        String kept = settings.text("filing.zone", "");
+        zone.setSelectedItem(kept.isBlank() || zoneId(kept).isEmpty() ? NOT_SAID : kept);
         observer.setText(settings.text("observer", ""));
         scale.setSelectedItem(settings.text("scale", SCALES.get(0)));
         undated.setSelected(false);
@@ -147,9 +161,9 @@ final class FilingForm extends JPanel {
     /** Remembers what was said, for the next time. */
     void keep() {
         PanelSettings settings = context.settings();
-        settings.keep("filing.planet", text(planet));
-        settings.keep("filing.zone", text(zone));
-        settings.keep("site", text(site));
+        settings.keep("filing.planet", planetId().orElse(""));
+        settings.keep("filing.zone", zoneId().map(ZoneId::getId).orElse(""));
+        settings.keep("site", site.getSelectedIndex() > 0 ? text(site) : "");
         settings.keep("kit", text(kit));
         settings.keep("observer", observer.getText());
         settings.keep("scale", text(scale));
@@ -167,8 +181,12 @@ final class FilingForm extends JPanel {
     }
 
     private Optional<ZoneId> zoneId() {
+        return zoneId(text(zone));
+    }
+
+    private static Optional<ZoneId> zoneId(String text) {
         try {
-            return said(text(zone)).filter(z -> !z.equals(NOT_SAID)).map(ZoneId::of);
+            return said(text).filter(z -> !z.equals(NOT_SAID)).map(ZoneId::of);
         } catch (DateTimeException e) {
             return Optional.empty();
         }
@@ -183,17 +201,29 @@ final class FilingForm extends JPanel {
         return seconds > 0 && seconds < LONGEST_CAPTURE_S ? OptionalDouble.of(seconds) : OptionalDouble.empty();
     }
 
-    /** What was said. */
-    FilingFacts facts() {
-        Optional<String> planetId = context.workbench().planets().stream()
+    private Optional<String> planetId() {
+        return context.workbench().planets().stream()
                 .filter(p -> p.label().equals(planet.getSelectedItem()))
                 .map(PlanetModel::id)
                 .findFirst();
+    }
+
+    /** What a planet is called here, by its id or, as earlier versions kept it, by what it was called. */
+    private String planetLabel(String kept) {
+        return context.workbench().planets().stream()
+                .filter(p -> p.id().equals(kept) || p.label().equals(kept))
+                .map(PlanetModel::label)
+                .findFirst()
+                .orElse(FILES_SAY);
+    }
+
+    /** What was said. */
+    FilingFacts facts() {
         Optional<TimeMeaning> moment = meaning.getSelectedIndex() <= 0
                 ? Optional.empty()
                 : Optional.of(TimeMeaning.values()[meaning.getSelectedIndex() - 1]);
         return new FilingFacts(
-                planetId,
+                planetId(),
                 site.getSelectedIndex() > 0 ? said(text(site)) : Optional.empty(),
                 said(observer.getText()),
                 said(text(kit)),

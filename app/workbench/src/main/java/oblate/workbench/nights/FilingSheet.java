@@ -82,6 +82,11 @@ final class FilingSheet extends JPanel {
         key("leave", KeyEvent.VK_ESCAPE, leaving);
     }
 
+    @Override
+    public boolean requestFocusInWindow() {
+        return file.requestFocusInWindow();
+    }
+
     private String planetLabel(String id) {
         return context.workbench().planets().stream()
                 .filter(p -> p.id().equals(id))
@@ -124,6 +129,12 @@ final class FilingSheet extends JPanel {
     /** Shows again what could not be filed, with why; what was typed is still there. */
     void sayTrouble(String sentence) {
         trouble.setText(sentence.isEmpty() ? "" : "<html>" + sentence.replace("<", "&lt;") + "</html>");
+        trouble.setForeground(context.palette().alarm());
+    }
+
+    /** Takes on the colours of another theme. */
+    void lookChanged() {
+        colour();
         trouble.setForeground(context.palette().alarm());
     }
 
@@ -176,7 +187,7 @@ final class FilingSheet extends JPanel {
         part(parts, refused, "filing.part.refused");
         understood.setText(found.isEmpty() ? TEXTS.text("filing.no.pictures") : String.join(", ", parts));
         file.setEnabled(!found.isEmpty() && form.fault().isEmpty());
-        file.setText(TEXTS.counted("filing.do", ready));
+        file.setText(ready == 0 ? TEXTS.text("filing.do.none") : TEXTS.counted("filing.do", ready));
     }
 
     private static void part(List<String> parts, long count, String key) {

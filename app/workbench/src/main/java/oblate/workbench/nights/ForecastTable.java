@@ -28,7 +28,11 @@ final class ForecastTable extends JTable {
             TEXTS.text("forecast.source"),
             TEXTS.text("forecast.planet"),
             TEXTS.text("forecast.look"));
-    private static final int[] WIDTHS = {220, 190, 130, 100, 600};
+    /** So that in a window of the usual width no date and no planet is cut. */
+    private static final int[] WIDTHS = {180, 210, 96, 88, 340};
+    /** In a narrow window all give way, and what is wrong is still seen. */
+    private static final int[] LEAST = {80, 60, 40, 50, 160};
+
     private final transient PanelContext context;
     private final transient Function<String, String> planetLabel;
     private final Model model = new Model();
@@ -44,6 +48,7 @@ final class ForecastTable extends JTable {
         getTableHeader().setReorderingAllowed(false);
         for (int i = 0; i < WIDTHS.length; i++) {
             getColumnModel().getColumn(i).setPreferredWidth(WIDTHS[i]);
+            getColumnModel().getColumn(i).setMinWidth(LEAST[i]);
         }
         setDefaultRenderer(Object.class, new Cell());
     }

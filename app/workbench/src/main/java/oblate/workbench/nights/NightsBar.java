@@ -34,6 +34,7 @@ final class NightsBar extends JPanel {
     private final JLabel bearing = new JLabel();
     private final JComboBox<String> system = new JComboBox<>();
     private transient String systemsOf = "";
+    private boolean countWrong;
     private boolean filling;
 
     /** The views of the panel. */
@@ -148,8 +149,13 @@ final class NightsBar extends JPanel {
     void say(String sentence, boolean wrong) {
         count.setText(sentence);
         count.setToolTipText(sentence);
+        countWrong = wrong;
+        colourCount();
+    }
+
+    private void colourCount() {
         count.setForeground(
-                wrong ? context.palette().alarm() : context.palette().quietInk());
+                countWrong ? context.palette().alarm() : context.palette().quietInk());
     }
 
     void setSpan(Optional<String> words) {
@@ -159,6 +165,7 @@ final class NightsBar extends JPanel {
 
     void lookChanged() {
         search.lookChanged();
+        colourCount();
         bearing.setText(context.bearing().words());
         bearing.setForeground(context.palette().quietInk());
         fillSystems();

@@ -4,16 +4,9 @@ package oblate.workbench.nights;
 import java.awt.BorderLayout;
 import java.awt.CardLayout;
 import java.awt.event.HierarchyEvent;
-import java.io.File;
-import java.time.Instant;
-import java.time.format.DateTimeFormatter;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
-import java.util.stream.Stream;
 import javax.swing.BorderFactory;
-import javax.swing.JDialog;
-import javax.swing.JFileChooser;
 import javax.swing.JPanel;
 import javax.swing.JScrollPane;
 import javax.swing.SwingUtilities;
@@ -22,7 +15,6 @@ import oblate.archive.PictureSearch;
 import oblate.workbench.PanelContext;
 import oblate.workbench.Selection;
 import oblate.workbench.actions.Deed;
-import oblate.workbench.look.Placing;
 import oblate.workbench.pictures.NightGroup;
 import oblate.workbench.pictures.PictureState;
 import oblate.workbench.words.Texts;
@@ -31,12 +23,12 @@ import oblate.workbench.words.Texts;
 final class NightsView extends JPanel {
     private static final long serialVersionUID = 1L;
     private static final Texts TEXTS = Texts.of(NightsView.class);
-    private static final DateTimeFormatter DAY = DateTimeFormatter.ofPattern("d MMM uuuu", Locale.ENGLISH);
     private final transient PanelContext context;
     private final transient SystemChoice systems;
     private final transient ChosenPictures chosen;
     private final transient PictureQuery.Lookup lookup;
     private final transient FilingDesk filing;
+    private final transient FilePicker picker;
     private final PictureWall wall;
     private final NightsBar bar;
     private final NightsInspector inspector;
@@ -63,6 +55,7 @@ final class NightsView extends JPanel {
         bar = new NightsBar(context, systems, new BarListener());
         SlideIn sheets = new SlideIn(context.settings().flag("motion", true));
         filing = new FilingDesk(context, sheets, () -> views.requestFocusInWindow());
+        picker = new FilePicker(this, context.settings(), filing::ask);
         JPanel top = new JPanel(new BorderLayout());
         top.setOpaque(false);
         top.add(bar, BorderLayout.NORTH);
@@ -120,7 +113,7 @@ final class NightsView extends JPanel {
     }
 
     private void actions() {
-        context.offer(Deed.of(TEXTS, "nights.add", this::chooseFiles));
+        context.offer(Deed.of(TEXTS, "nights.add", picker::open));
         context.offer(Deed.of(TEXTS, "nights.search", whileShown(bar::search)));
         context.offer(Deed.of(TEXTS, "nights.everything", whileShown(this::showEverything)));
         for (NightsBar.View view : NightsBar.View.values()) {
@@ -181,6 +174,9 @@ final class NightsView extends JPanel {
         bar.lookChanged();
         inspector.refresh();
         wall.systemChanged();
+        coverage.ifPresent(CoverageView::lookChanged);
+        todo.ifPresent(TodoView::lookChanged);
+        filing.lookChanged();
     }
 
     private void noteReported() {
@@ -195,26 +191,6 @@ final class NightsView extends JPanel {
                             context.say(TEXTS.counted("reported", count));
                             context.shelf().refresh();
                         });
-    }
-
-    private void chooseFiles() {
-        JFileChooser chooser = new JFileChooser(context.settings().text("folder", "."));
-        chooser.setMultiSelectionEnabled(true);
-        chooser.setFileSelectionMode(JFileChooser.FILES_AND_DIRECTORIES);
-        chooser.setApproveButtonText(TEXTS.text("adding.take"));
-        JDialog dialog = new JDialog(SwingUtilities.getWindowAncestor(this), TEXTS.text("adding.title"));
-        dialog.setModal(false);
-        chooser.addActionListener(e -> {
-            if (e.getActionCommand().equals(JFileChooser.APPROVE_SELECTION)) {
-                context.settings().keep("folder", chooser.getCurrentDirectory());
-                filing.ask(
-                        Stream.of(chooser.getSelectedFiles()).map(File::toPath).toList());
-            }
-            dialog.dispose();
-        });
-        dialog.add(chooser);
-        Placing.over(dialog, this);
-        dialog.setVisible(true);
     }
 
     private void followSpan() {
@@ -259,18 +235,13 @@ final class NightsView extends JPanel {
                 : withWords.stream().filter(p -> isIn(p, span.get())).toList();
         found = query.among(inSpan);
         List<NightGroup> nights = NightGroup.of(found);
-        wall.show(nights, nothing(text), query.problem().orElse(query.wayOut(inSpan)) + wayBack(text));
+        FoundWords words = new FoundWords(context.shelf(), span, text);
+        wall.show(nights, words.nothing(), query.problem().orElse(query.wayOut(inSpan)) + words.wayBack());
         int total = context.shelf().pictures().size();
-        String ofThem = found.size() == total
-                ? TEXTS.counted("found.pictures", total)
-                : TEXTS.text("found.some", Integer.toString(found.size()), Integer.toString(total));
-        String count = total == 0 && !context.shelf().isRead()
-                ? ""
-                : found.isEmpty()
-                        ? TEXTS.text("found.nothing")
-                        : TEXTS.text("found.in", ofThem, TEXTS.counted("found.nights", nights.size()));
-        bar.say(query.problem().orElse(total == 0 ? "" : count), query.problem().isPresent());
-        bar.setSpan(span.map(NightsView::words));
+        bar.say(
+                query.problem().orElse(total == 0 ? "" : words.count(found.size(), nights.size())),
+                query.problem().isPresent());
+        bar.setSpan(span.map(FoundWords::stretch));
         bar.fillSystems();
         inspector.refresh();
         if (shown == NightsBar.View.COVERAGE) {
@@ -280,36 +251,6 @@ final class NightsView extends JPanel {
 
     private static boolean isIn(ArchivedPicture picture, Selection.Span span) {
         return picture.time().filter(t -> span.contains(t.midUtc())).isPresent();
-    }
-
-    private static String words(Selection.Span span) {
-        return day(span.from()) + " – " + day(span.to());
-    }
-
-    private static String day(Instant time) {
-        return DAY.format(time.atOffset(java.time.ZoneOffset.UTC));
-    }
-
-    private String nothing(String text) {
-        if (!context.shelf().isRead()) {
-            return TEXTS.text("reading");
-        }
-        if (context.shelf().pictures().isEmpty()) {
-            return TEXTS.text("none.yet");
-        }
-        if (span.isEmpty()) {
-            return text.isEmpty() ? TEXTS.text("none") : TEXTS.text("none.for", text);
-        }
-        String from = day(span.get().from());
-        String to = day(span.get().to());
-        return text.isEmpty() ? TEXTS.text("none.between", from, to) : TEXTS.text("none.for.between", text, from, to);
-    }
-
-    private String wayBack(String text) {
-        if (!context.shelf().isRead() || context.shelf().pictures().isEmpty()) {
-            return context.shelf().isRead() ? TEXTS.text("none.yet.way") : "";
-        }
-        return span.isPresent() || !text.isEmpty() ? TEXTS.text("none.way") : "";
     }
 
     /** What the bar above the views asks for. */
@@ -338,7 +279,7 @@ final class NightsView extends JPanel {
 
         @Override
         public void addWanted() {
-            chooseFiles();
+            picker.open();
         }
 
         @Override

@@ -2,7 +2,6 @@
 package oblate.workbench.nights;
 
 import java.awt.BorderLayout;
-import java.awt.Component;
 import java.awt.event.ActionEvent;
 import java.awt.image.BufferedImage;
 import java.util.ArrayList;
@@ -12,7 +11,6 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.function.BiFunction;
 import java.util.function.Consumer;
-import javax.accessibility.AccessibleContext;
 import javax.swing.AbstractAction;
 import javax.swing.BorderFactory;
 import javax.swing.DefaultListModel;
@@ -25,15 +23,12 @@ import javax.swing.JPanel;
 import javax.swing.JScrollPane;
 import javax.swing.JTextArea;
 import javax.swing.KeyStroke;
-import javax.swing.ListCellRenderer;
 import javax.swing.ListSelectionModel;
 import net.miginfocom.swing.MigLayout;
 import oblate.archive.FitSummary;
 import oblate.archive.MarkSearch;
 import oblate.archive.StoredMark;
 import oblate.workbench.PanelContext;
-import oblate.workbench.look.StateGlyph;
-import oblate.workbench.look.Theme;
 import oblate.workbench.pictures.Thumbnails;
 import oblate.workbench.words.Texts;
 
@@ -77,12 +72,13 @@ final class TodoView extends JPanel {
         this.whenLookedAt = whenLookedAt;
         this.whenCounted = whenCounted;
         setOpaque(false);
+        setFocusable(true);
         summary.setName("todo.summary");
         summary.setBorder(BorderFactory.createEmptyBorder(4, 16, 12, 16));
         list.setName("todo.list");
         list.setFixedCellHeight(ROW_PX);
         list.setSelectionMode(ListSelectionModel.SINGLE_SELECTION);
-        list.setCellRenderer(new Row());
+        list.setCellRenderer(new TodoRow(context::palette));
         list.addListSelectionListener(e -> {
             if (!e.getValueIsAdjusting() && !filling) {
                 showChosen();
@@ -137,7 +133,7 @@ final class TodoView extends JPanel {
 
     @Override
     public boolean requestFocusInWindow() {
-        return list.requestFocusInWindow();
+        return model.isEmpty() ? super.requestFocusInWindow() : list.requestFocusInWindow();
     }
 
     /** The view has come up: what is first is what is looked at. */
@@ -184,10 +180,22 @@ final class TodoView extends JPanel {
             list.setSelectedIndex(same >= 0 ? same : Math.min(row, ordered.size() - 1));
         }
         filling = false;
-        summary.setText(read ? found.summary() : TEXTS.text("reading"));
-        summary.setForeground(context.palette().quietInk());
+        boolean none = context.shelf().pictures().isEmpty();
+        summary.setText(read ? none ? TEXTS.text("none.yet") : found.summary() : TEXTS.text("reading"));
+        colour();
         whenCounted.accept(ordered.size());
         showChosen();
+    }
+
+    /** Takes on the colours of another theme, pictures too. */
+    void lookChanged() {
+        colour();
+        showImage();
+    }
+
+    private void colour() {
+        summary.setForeground(context.palette().quietInk());
+        sentence.setForeground(context.palette().ink());
     }
 
     private void showChosen() {
@@ -200,7 +208,6 @@ final class TodoView extends JPanel {
             heading.setText(todo.title());
             showImage();
             sentence.setText(todo.sentence());
-            sentence.setForeground(context.palette().ink());
             for (int i = 0; i < remedies.size(); i++) {
                 buttons.add(button(remedies.get(i), i + 1), "growx");
             }
@@ -253,57 +260,6 @@ final class TodoView extends JPanel {
             list.setSelectedIndex(Math.min(row, model.size() - 1));
             filling = false;
             showChosen();
-        }
-    }
-
-    /** A triangle, what is the matter, and where. */
-    private final class Row extends JPanel implements ListCellRenderer<Todo> {
-        private static final long serialVersionUID = 1L;
-        private transient Todo todo;
-        private boolean selected;
-
-        @Override
-        public AccessibleContext getAccessibleContext() {
-            // A bare component has none of its own.
-            if (accessibleContext == null) {
-                accessibleContext = new AccessibleJComponent() {
-                    private static final long serialVersionUID = 1L;
-                };
-            }
-            return accessibleContext;
-        }
-
-        @Override
-        public Component getListCellRendererComponent(
-                JList<? extends Todo> in, Todo value, int index, boolean isSelected, boolean focused) {
-            todo = value;
-            selected = isSelected;
-            getAccessibleContext().setAccessibleName(value.title() + ": " + value.sentence());
-            return this;
-        }
-
-        @Override
-        protected void paintComponent(java.awt.Graphics g) {
-            java.awt.Graphics2D g2 = (java.awt.Graphics2D) g.create();
-            g2.setRenderingHint(
-                    java.awt.RenderingHints.KEY_TEXT_ANTIALIASING, java.awt.RenderingHints.VALUE_TEXT_ANTIALIAS_ON);
-            g2.setColor(selected ? list.getSelectionBackground() : list.getBackground());
-            g2.fillRect(0, 0, getWidth(), getHeight());
-            StateGlyph.paint(
-                    g2,
-                    StateGlyph.State.NEEDS_A_LOOK,
-                    18,
-                    15,
-                    13,
-                    selected ? list.getSelectionForeground() : context.palette().alarm());
-            g2.setFont(Theme.bodyFont(0));
-            g2.setColor(selected ? list.getSelectionForeground() : list.getForeground());
-            g2.drawString(todo.kind().heading() + ": " + todo.title(), 44, 19);
-            g2.setFont(Theme.bodyFont(-2));
-            g2.setColor(
-                    selected ? list.getSelectionForeground() : context.palette().quietInk());
-            g2.drawString(todo.sentence(), 44, 36);
-            g2.dispose();
         }
     }
 }

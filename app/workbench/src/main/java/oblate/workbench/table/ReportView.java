@@ -2,14 +2,7 @@
 package oblate.workbench.table;
 
 import java.awt.BorderLayout;
-import java.awt.Toolkit;
-import java.awt.datatransfer.StringSelection;
 import java.awt.event.HierarchyEvent;
-import java.io.IOException;
-import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
-import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.util.List;
@@ -20,26 +13,20 @@ import javax.swing.ButtonGroup;
 import javax.swing.JButton;
 import javax.swing.JComboBox;
 import javax.swing.JComponent;
-import javax.swing.JDialog;
-import javax.swing.JFileChooser;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
 import javax.swing.JRadioButton;
 import javax.swing.JScrollPane;
 import javax.swing.JTextArea;
-import javax.swing.SwingUtilities;
 import net.miginfocom.swing.MigLayout;
 import oblate.archive.ArchivedPicture;
 import oblate.archive.MarkSearch;
-import oblate.base.ProblemException;
 import oblate.base.Progress;
 import oblate.report.ReportFormat;
 import oblate.sky.PlanetModel;
 import oblate.workbench.Job;
 import oblate.workbench.PanelContext;
-import oblate.workbench.WorkbenchProblem;
 import oblate.workbench.actions.Deed;
-import oblate.workbench.look.Placing;
 import oblate.workbench.look.Theme;
 import oblate.workbench.words.Texts;
 
@@ -64,6 +51,7 @@ final class ReportView extends JPanel {
     private final JLabel columnsHeading = new JLabel(TEXTS.text("report.columns"));
     private final JLabel worriesHeading = new JLabel(TEXTS.text("report.worries"));
     private final ColumnChoice columns;
+    private final transient PageKeeping keeping;
     private transient Optional<Page> written = Optional.empty();
     private transient Optional<Job> writing = Optional.empty();
     private boolean filling;
@@ -73,6 +61,7 @@ final class ReportView extends JPanel {
         super(new BorderLayout());
         this.context = context;
         columns = new ColumnChoice(context.settings(), this::write);
+        keeping = new PageKeeping(this, context, () -> written);
         setOpaque(false);
         add(choices(), BorderLayout.WEST);
         page.setName("report.page");
@@ -90,7 +79,7 @@ final class ReportView extends JPanel {
                 .ifPresent(f -> format.setSelectedItem(f.label()));
         format.addActionListener(e -> write());
         context.shelf().whenChanged(this::read);
-        context.whenLookChanged(() -> page.setFont(Theme.figureFont(-1)));
+        context.whenLookChanged(this::lookChanged);
         addHierarchyListener(e -> {
             if ((e.getChangeFlags() & HierarchyEvent.SHOWING_CHANGED) != 0 && isShowing() && stale) {
                 read();
@@ -154,9 +143,9 @@ final class ReportView extends JPanel {
         JPanel some = new JPanel(new MigLayout("insets 0, gap 6, fillx, wrap 2", "[grow,fill,sg][grow,fill,sg]"));
         some.setOpaque(false);
         List<Deed> deeds = List.of(
-                Deed.of(TEXTS, "report.save", this::save),
-                Deed.of(TEXTS, "report.copy", this::copy),
-                Deed.of(TEXTS, "report.send", this::noteSent));
+                Deed.of(TEXTS, "report.save", () -> chosenFormat().ifPresent(f -> keeping.save(f, kind()))),
+                Deed.of(TEXTS, "report.copy", keeping::copy),
+                Deed.of(TEXTS, "report.send", () -> keeping.noteSent(kind())));
         for (Deed deed : deeds) {
             JButton button = new JButton(deed);
             button.setName(deed.id());
@@ -274,81 +263,24 @@ final class ReportView extends JPanel {
                 made.rows() == 1
                         ? TEXTS.text("report.rows.one")
                         : TEXTS.text("report.rows", Integer.toString(made.rows())));
-        rows.setForeground(context.palette().quietInk());
         columns.show(kind(), made.columns());
         columnsHeading.setText(columns.words());
         boolean calm = made.worries().isEmpty();
-        worries.setText(calm ? TEXTS.text("report.no.worries") : String.join("\n\n", made.worries()));
+        String none = TEXTS.text(made.rows() == 0 ? "report.nothing" : "report.no.worries");
+        worries.setText(calm ? none : String.join("\n\n", made.worries()));
+        worries.setCaretPosition(0);
+        colour();
+    }
+
+    private void lookChanged() {
+        page.setFont(Theme.figureFont(-1));
+        colour();
+    }
+
+    private void colour() {
+        boolean calm = written.filter(w -> !w.worries().isEmpty()).isEmpty();
+        rows.setForeground(context.palette().quietInk());
         worries.setForeground(
                 calm ? context.palette().quietInk() : context.palette().alarm());
-        worries.setCaretPosition(0);
-    }
-
-    private void copy() {
-        written.ifPresent(made -> {
-            Toolkit.getDefaultToolkit().getSystemClipboard().setContents(new StringSelection(made.text()), null);
-            context.say(TEXTS.text("report.copied"));
-        });
-    }
-
-    private void noteSent() {
-        if (written.isEmpty() || written.get().pictures().isEmpty()) {
-            return;
-        }
-        List<Long> pictures = written.get().pictures();
-        String why = TEXTS.text("report.sent.why", kind());
-        context.background()
-                .quietly(
-                        () -> {
-                            context.archive().noteReported(pictures, why);
-                            return pictures.size();
-                        },
-                        count -> {
-                            context.say(TEXTS.text("report.sent", Integer.toString(count)));
-                            context.shelf().refresh();
-                        });
-    }
-
-    private void save() {
-        Optional<ReportFormat> chosen = chosenFormat();
-        if (chosen.isEmpty()) {
-            return;
-        }
-        String name = context.planet().id() + "-" + kind() + "." + chosen.get().suffix();
-        JFileChooser chooser = new JFileChooser(context.settings().text("folder", "."));
-        chooser.setSelectedFile(new java.io.File(chooser.getCurrentDirectory(), name));
-        chooser.setDialogType(JFileChooser.SAVE_DIALOG);
-        JDialog dialog = new JDialog(SwingUtilities.getWindowAncestor(this), TEXTS.text("report.save"));
-        dialog.setModal(false);
-        chooser.addActionListener(e -> {
-            if (e.getActionCommand().equals(JFileChooser.APPROVE_SELECTION)) {
-                context.settings().keep("folder", chooser.getCurrentDirectory());
-                saveTo(chooser.getSelectedFile().toPath());
-            }
-            dialog.dispose();
-        });
-        dialog.add(chooser);
-        Placing.over(dialog, this);
-        dialog.setVisible(true);
-    }
-
-    /** Whole or not at all: a full disk leaves what was there before. */
-    private void saveTo(Path file) {
-        if (written.isEmpty()) {
-            return;
-        }
-        String text = written.get().text();
-        context.background()
-                .quietly(
-                        () -> {
-                            try {
-                                Path part = file.resolveSibling("." + file.getFileName() + ".part");
-                                Files.writeString(part, text, StandardCharsets.UTF_8);
-                                return Files.move(part, file, StandardCopyOption.REPLACE_EXISTING);
-                            } catch (IOException e) {
-                                throw new ProblemException(e, WorkbenchProblem.NOT_SAVED, file, e.getMessage());
-                            }
-                        },
-                        saved -> context.say(TEXTS.text("report.saved", saved.toString())));
     }
 }
