@@ -38,6 +38,7 @@ final class MoonsView extends JPanel implements MoonsBar.Listener, EventBands.Li
     private transient LocalDate evening;
     private transient UtcTime at;
     private transient Optional<Job> search = Optional.empty();
+    private transient Optional<Long> taken = Optional.empty();
     private boolean stale = true;
 
     /** What the drawing is asked for. */
@@ -122,7 +123,10 @@ final class MoonsView extends JPanel implements MoonsBar.Listener, EventBands.Li
     private void showSites(List<Site> found) {
         String first = found.isEmpty() ? "" : found.get(0).name();
         bar.showSites(found, context.settings().text("site", first));
-        takePicture(anchor());
+        if (!anchor().map(ArchivedPicture::id).equals(taken)) {
+            // else a person may have gone on to another night
+            takePicture(anchor());
+        }
         faced();
         search();
     }
@@ -138,6 +142,7 @@ final class MoonsView extends JPanel implements MoonsBar.Listener, EventBands.Li
     }
 
     private void takePicture(Optional<ArchivedPicture> picture) {
+        taken = picture.map(ArchivedPicture::id);
         picture.filter(p -> p.time().isPresent()).ifPresent(p -> {
             at = UtcTime.of(p.time().orElseThrow().midUtc());
             p.planetId().ifPresent(bar::choosePlanet);

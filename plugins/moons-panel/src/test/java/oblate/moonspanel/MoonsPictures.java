@@ -16,7 +16,7 @@ import oblate.workbench.testing.OpenWindow;
 public final class MoonsPictures {
     private MoonsPictures() {}
 
-    /** Writes a picture: archive folder, output file, theme, and perhaps planet, date, and event ("Shadow Io"), or "timings" or "states" in their place. */
+    /** Writes a picture: archive folder, output file, theme, and perhaps planet, date, and event ("Shadow Io"), or "timings", or "states" and a date, in their place. */
     public static void main(String[] args) throws IOException {
         Path out = Path.of(args[1]);
         try (OpenWindow window = new OpenWindow(
@@ -30,8 +30,9 @@ public final class MoonsPictures {
                 OpenWindow.act(() -> tabs.setSelectedIndex(1));
                 window.settle();
                 choose(window, "moons.timings.rows", 6);
-            } else if (args.length == 4 && args[3].equals("states")) {
+            } else if (args.length == 5 && args[3].equals("states")) {
                 JTabbedPane tabs = (JTabbedPane) window.find("moons.tabs");
+                window.enter("moons.date", args[4]);
                 OpenWindow.act(() -> tabs.setSelectedIndex(2));
                 window.settle();
                 choose(window, "moons.states.rows", 1);

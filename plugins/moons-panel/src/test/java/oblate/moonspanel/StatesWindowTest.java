@@ -17,10 +17,12 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.BooleanSupplier;
+import java.util.stream.Stream;
 import javax.imageio.ImageIO;
 import javax.swing.JComboBox;
 import javax.swing.JLabel;
 import javax.swing.JTabbedPane;
+import javax.swing.JTextField;
 import javax.swing.text.JTextComponent;
 import oblate.archive.FilingFacts;
 import oblate.archive.SeenState;
@@ -41,6 +43,9 @@ class StatesWindowTest extends PanelJourney {
     private static final List<String> PICTURES =
             List.of("20270926T093100Z", "20270926T093500Z", "20270926T093600Z", "20270926T094000Z");
 
+    /** The first picture, which the panel begins with: of another night. */
+    private static final String EARLIER = "20270826T093100Z";
+
     private Hand hand;
 
     @AfterEach
@@ -52,7 +57,7 @@ class StatesWindowTest extends PanelJourney {
 
     private void filePictures() throws IOException {
         List<Path> files = new ArrayList<>();
-        for (String name : PICTURES) {
+        for (String name : Stream.concat(PICTURES.stream(), Stream.of(EARLIER)).toList()) {
             BufferedImage image = new BufferedImage(64, 64, BufferedImage.TYPE_INT_RGB);
             image.setRGB(1, 1, name.hashCode());
             files.add(folder.resolve(name + ".png"));
@@ -85,6 +90,7 @@ class StatesWindowTest extends PanelJourney {
         filePictures();
         open("moons");
         hand = new Hand();
+        window.enter("moons.date", "2027-09-26");
         JTabbedPane tabs = (JTabbedPane) window.find("moons.tabs");
         Rectangle tab = OpenWindow.ask(() -> tabs.getBoundsAt(1));
         click(
@@ -202,6 +208,18 @@ class StatesWindowTest extends PanelJourney {
         key(() -> states().equals(List.of("-", "on_limb", "on_limb", "-")), KeyEvent.VK_2);
         key(() -> !states().contains("on_limb"), KeyEvent.VK_CONTROL, KeyEvent.VK_Z);
         assertThat(states()).containsExactly("-", "-", "-", "-");
+    }
+
+    /** Whatever has the pictures read again, an undo or a report, a person stays at the night gone to. */
+    @Test
+    void theNightStaysWhenThePicturesAreReadAgain() throws IOException {
+        open();
+        window.context().archive().noteReported(List.of(1L), "a table");
+        OpenWindow.act(() -> window.workbench().shelf().refresh());
+        window.settle();
+        assertThat(OpenWindow.<String>ask(() -> ((JTextField) window.find("moons.date")).getText()))
+                .isEqualTo("2027-09-26");
+        assertThat(OpenWindow.<Integer>ask(() -> table().getRowCount())).isEqualTo(4);
     }
 
     @Test
