@@ -34,8 +34,8 @@ final class SeasonFollower {
     void follow() {
         ribbon.show(shelf);
         if (selection.pictureId().isEmpty() && !shelf.pictures().isEmpty()) {
-            // What is chosen is told at length beside the pictures, which are to be seen first.
-            background.soon(this::chooseFirst);
+            // At once, before the pictures are shown: later the wall would go to it, away from the newest night.
+            selection.choosePicture(shelf.pictures().get(0).id());
         }
         List<Instant> times = shelf.pictures().stream()
                 .flatMap(p -> p.time().stream())
@@ -58,12 +58,6 @@ final class SeasonFollower {
     private void showIfStill(String key, Season found) {
         if (key.equals(seasonOf)) {
             ribbon.show(found);
-        }
-    }
-
-    private void chooseFirst() {
-        if (selection.pictureId().isEmpty() && !shelf.pictures().isEmpty()) {
-            selection.choosePicture(shelf.pictures().get(0).id());
         }
     }
 
