@@ -24,6 +24,7 @@ public final class DriftTable {
         facts(draft, planet);
         who(draft);
         motion(draft);
+        turning(draft);
         quality(draft);
         more(draft, planet);
         DriftModelColumns.add(draft, planet);
@@ -106,6 +107,9 @@ public final class DriftTable {
                         "drift in degrees per 30 days",
                         2),
                 Drift::rateDegPer30Days);
+    }
+
+    private static void turning(TableDraft<Drift> draft) {
         draft.column(
                 new Column(
                         "period_s",

@@ -203,19 +203,7 @@ final class ContactBrackets {
         }
         Instant middle = from.plus(Duration.between(from, to).dividedBy(2));
         double widthS = Duration.between(from, to).toMillis() / 1000.0;
-        boolean rough = sideOf(before, edge).rough() || sideOf(after, edge).rough();
-        double thresholdS = rough ? foretold.crossingS() / Math.sqrt(12) : 0;
-        double smearS = Math.hypot(before.shot().smearS(), after.shot().smearS()) / 2;
-        double own = Math.sqrt(
-                widthS * widthS / 12 + thresholdS * thresholdS + smearS * smearS + foretold.softS() * foretold.softS());
-        Map<String, Double> shared = new LinkedHashMap<>();
-        shared.put(ErrorParts.CLOCK + before.shot().clock(), before.shot().sigmaS() / 2);
-        shared.merge(ErrorParts.CLOCK + after.shot().clock(), after.shot().sigmaS() / 2, Double::sum);
-        shared.put(ErrorParts.ORBIT + passage.moon().id(), foretold.sigmaS());
-        // Moons before and behind their planet, who go opposite ways, are both seen late from the Earth's western edge:
-        // one sign for all.
-        shared.put(ErrorParts.SITE + before.shot().clock() + " west", unknownKm / foretold.speedKmS());
-        ErrorParts errors = new ErrorParts(own, shared);
+        ErrorParts errors = errors(edge, before, after, foretold, widthS);
         double oMinusP = Duration.between(foretold.time(), middle).toMillis() / 1000.0;
         List<String> doubts = new ArrayList<>(foretold.doubts());
         boolean usable = doubts.isEmpty();
@@ -236,6 +224,23 @@ final class ContactBrackets {
                 errors,
                 doubts,
                 usable));
+    }
+
+    /** Width of the bracket, threshold of the eye, smear and softness of the limb on its own; clocks, orbit and place shared. */
+    private ErrorParts errors(Edge edge, StateSaid before, StateSaid after, ForetoldContact foretold, double widthS) {
+        boolean rough = sideOf(before, edge).rough() || sideOf(after, edge).rough();
+        double thresholdS = rough ? foretold.crossingS() / Math.sqrt(12) : 0;
+        double smearS = Math.hypot(before.shot().smearS(), after.shot().smearS()) / 2;
+        double own = Math.sqrt(
+                widthS * widthS / 12 + thresholdS * thresholdS + smearS * smearS + foretold.softS() * foretold.softS());
+        Map<String, Double> shared = new LinkedHashMap<>();
+        shared.put(ErrorParts.CLOCK + before.shot().clock(), before.shot().sigmaS() / 2);
+        shared.merge(ErrorParts.CLOCK + after.shot().clock(), after.shot().sigmaS() / 2, Double::sum);
+        shared.put(ErrorParts.ORBIT + passage.moon().id(), foretold.sigmaS());
+        // Moons before and behind their planet, who go opposite ways, are both seen late from the Earth's western edge:
+        // one sign for all.
+        shared.put(ErrorParts.SITE + before.shot().clock() + " west", unknownKm / foretold.speedKmS());
+        return new ErrorParts(own, shared);
     }
 
     private static TimedPoint point(Edge edge, boolean coming) {
