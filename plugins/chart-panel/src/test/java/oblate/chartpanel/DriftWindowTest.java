@@ -291,6 +291,9 @@ class DriftWindowTest extends PanelJourney {
             predict.postActionEvent();
         });
         click(at("oval A", 2), 1);
+        OpenWindow.await("the ladder", () -> canvas().hits()
+                .filter(h -> !h.drawn().scene().ladderWords().startsWith("The ladder is being built"))
+                .isPresent());
         DriftScene.Drawn drawn =
                 OpenWindow.ask(() -> canvas().hits().orElseThrow().drawn());
         assertThat(drawn.tracks()).allSatisfy(t -> assertThat(t.bands()).hasSize(1));
