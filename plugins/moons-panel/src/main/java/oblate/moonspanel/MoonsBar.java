@@ -31,6 +31,7 @@ final class MoonsBar extends JPanel {
     private final JComboBox<Facing> facings = new JComboBox<>(Facing.values());
     private final JCheckBox mirrored = new JCheckBox(TEXTS.text("mirrored"));
     private transient List<Site> sitesKnown = List.of();
+    private boolean sitesShown;
     private boolean filling;
 
     /** What happens when something is chosen. */
@@ -117,11 +118,17 @@ final class MoonsBar extends JPanel {
     void showSites(List<Site> found, String wish) {
         filling = true;
         sitesKnown = List.copyOf(found);
+        sitesShown = true;
         sites.removeAllItems();
         sites.addItem(TEXTS.text("site.earth"));
         sitesKnown.forEach(s -> sites.addItem(s.name()));
         filling = false;
         chooseSite(wish);
+    }
+
+    /** Whether the archive's sites were shown already, be there none. */
+    boolean knowsSites() {
+        return sitesShown;
     }
 
     /** Chooses without telling; a name that is not known changes nothing. */

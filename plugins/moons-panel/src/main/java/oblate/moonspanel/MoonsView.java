@@ -122,7 +122,13 @@ final class MoonsView extends JPanel implements MoonsBar.Listener, EventBands.Li
 
     private void showSites(List<Site> found) {
         String first = found.isEmpty() ? "" : found.get(0).name();
-        bar.showSites(found, context.settings().text("site", first));
+        if (bar.knowsSites()) {
+            bar.showSites(found, bar.site().map(Site::name).orElse(""));
+        } else {
+            bar.showSites(found, context.settings().text("site", first));
+            // A picture taken before the sites were known could not say which one was its own.
+            taken = Optional.empty();
+        }
         if (!anchor().map(ArchivedPicture::id).equals(taken)) {
             // else a person may have gone on to another night
             takePicture(anchor());

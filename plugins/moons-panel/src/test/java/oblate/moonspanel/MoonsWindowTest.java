@@ -71,6 +71,7 @@ class MoonsWindowTest extends PanelJourney {
         ImageIO.write(new BufferedImage(64, 64, BufferedImage.TYPE_INT_RGB), "png", file.toFile());
         WorkbenchContext context = context();
         try (var archive = context.archive()) {
+            archive.keepSite(new Site("Alder", 50, 10, 100, Optional.empty()));
             archive.keepSite(new Site("Field", -35, 149, 10, Optional.empty()));
             FilingFacts facts = new FilingFacts(
                     Optional.of("jupiter"),
@@ -208,6 +209,29 @@ class MoonsWindowTest extends PanelJourney {
     }
 
     @Test
+    void withoutAPictureTheSiteOfTheLastTimeIsOfferedElseTheFirst() throws IOException {
+        WorkbenchContext context = context();
+        try (var archive = context.archive()) {
+            archive.keepSite(new Site("Alder", 50, 10, 100, Optional.empty()));
+            archive.keepSite(new Site("Field", -35, 149, 10, Optional.empty()));
+        }
+        open("moons");
+        JComboBox<?> sites = (JComboBox<?>) window.find("moons.site");
+        assertThat(OpenWindow.<Object>ask(sites::getSelectedItem)).isEqualTo("Alder");
+        OpenWindow.act(() -> sites.setSelectedItem("Field"));
+        window.settle();
+        window.close();
+        open("moons");
+        JComboBox<?> again = (JComboBox<?>) window.find("moons.site");
+        assertThat(OpenWindow.<Object>ask(again::getSelectedItem)).isEqualTo("Field");
+    }
+
+    private void readAgain() {
+        OpenWindow.act(() -> window.workbench().shelf().refresh());
+        window.settle();
+    }
+
+    @Test
     void theNightOfThePictureIsShownAndAPictureNearAnEventOpens() throws IOException {
         fileAPicture();
         Files.createDirectories(folder.resolve("settings"));
@@ -215,8 +239,16 @@ class MoonsWindowTest extends PanelJourney {
         open("moons");
         assertThat(text("moons.date")).isEqualTo("2027-09-22");
         assertThat(text("moons.time")).isEqualTo("2027-09-22T15:00:00Z");
-        assertThat(OpenWindow.<Object>ask(() -> ((JComboBox<?>) window.find("moons.site")).getSelectedItem()))
-                .isEqualTo("Field");
+        JComboBox<?> sites = (JComboBox<?>) window.find("moons.site");
+        assertThat(OpenWindow.<Object>ask(sites::getSelectedItem)).isEqualTo("Field");
+        readAgain();
+        assertThat(OpenWindow.<Object>ask(sites::getSelectedItem)).isEqualTo("Field");
+        OpenWindow.act(() -> sites.setSelectedIndex(0));
+        window.settle();
+        readAgain();
+        assertThat(OpenWindow.<Integer>ask(sites::getSelectedIndex))
+                .as("from the Earth's centre, as a person chose")
+                .isZero();
         choose(rowOf("Transit", "Ganymede"));
         JList<?> pictures = (JList<?>) window.find("moons.pictures");
         assertThat(OpenWindow.<Integer>ask(() -> pictures.getModel().getSize())).isEqualTo(1);
