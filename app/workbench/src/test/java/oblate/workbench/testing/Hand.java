@@ -30,7 +30,7 @@ public final class Hand implements AutoCloseable {
     private static final long PATIENCE_MS = 3000;
     private static final long MOTION_MS = 1500;
     private static final long GRACE_MS = 300;
-    private static final long LOOK_MS = 6;
+    private static final long LOOK_MS = 15;
     private final Robot robot;
     private final AtomicInteger presses = new AtomicInteger();
     private final AtomicInteger releases = new AtomicInteger();

@@ -11,6 +11,7 @@ import java.nio.file.Path;
 import java.time.Clock;
 import java.time.Duration;
 import java.time.Instant;
+import java.util.NoSuchElementException;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.concurrent.ExecutionException;
@@ -117,14 +118,22 @@ public final class OpenWindow implements AutoCloseable {
         });
     }
 
-    /** Waits until a condition, asked on the event thread, holds. */
+    /** Waits until a condition, asked on the event thread, holds; it does not hold while a component it asks about is not made yet. */
     public static void await(String what, Callable<Boolean> condition) {
         Instant end = Instant.now().plus(PATIENCE);
-        while (!ask(condition)) {
+        while (!ask(() -> holds(condition))) {
             if (Instant.now().isAfter(end)) {
                 throw new IllegalStateException("waited in vain for: " + what);
             }
             pause(30);
+        }
+    }
+
+    private static boolean holds(Callable<Boolean> condition) throws Exception {
+        try {
+            return condition.call();
+        } catch (NoSuchElementException e) {
+            return false;
         }
     }
 
@@ -167,10 +176,14 @@ public final class OpenWindow implements AutoCloseable {
         return Optional.empty();
     }
 
-    /** A component of the window by its name. */
+    /**
+     * A component of the window by its name.
+     *
+     * @throws NoSuchElementException when there is none
+     */
     public Component find(String name) {
         return ask(() -> find(workbench.frame().getRootPane(), name))
-                .orElseThrow(() -> new IllegalStateException("no component " + name));
+                .orElseThrow(() -> new NoSuchElementException("no component " + name));
     }
 
     /** Gives the window a size in pixels, shows a panel by its name, and waits until that is done. */
